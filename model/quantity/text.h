@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <stdexcept>
 #include <string>
 #include <string_view>
 
+#include "quantity/error.h"
 #include "quantity/quantity.h"
 
 /// Quantities as people write them, both ways. Text is UTF-8.
@@ -19,9 +19,9 @@ struct NumberForm {
 };
 
 /// What a text could not be read as, in words for people: what was read and what is expected.
-class QuantityError : public std::runtime_error {
+class QuantityError : public Error {
 public:
-  using std::runtime_error::runtime_error;
+  explicit QuantityError(const std::string& text) : Error(Trouble::badInput, text) {}
 };
 
 /// Reads text as Quantity (Mass, Length, Force, Speed, Angle, LinearDensity).
