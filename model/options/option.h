@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include <QString>
+#include <QStringList>
+
+#include "catalogue/bar.h"
+#include "hang/hang.h"
+
+/// What the search answers: plain values for tables, sheets and the window. Figures are plain doubles in
+/// the unit that the name gives, since they are results, not inputs. World height is above the venue's datum.
+namespace hangbook::options {
+
+/// In rising order of trouble: an option's verdict is its worst finding's.
+enum class Verdict { holds, tight, unproven, fails };
+
+/// What one rule says of one option at one setting. Every rule always has a finding.
+struct Finding {
+  QString rule; ///< stable id: "point-load"
+  Verdict verdict = Verdict::unproven;
+  bool applies = true; ///< false: the rule does not apply, and `text` says why
+  std::optional<double> value;
+  std::optional<double> limit;
+  QString unit;
+  std::optional<double> usePercent; ///< value ÷ limit for upper limits on loads, else none
+  QString source;                   ///< where the limit came from
+  QString text;                     ///< one sentence that a rigger can check with a pencil
+};
+
+struct Setting {
+  double tiltDeg = 0;
+  double panDeg = 0;
+  double trimM = 0;             ///< lowest edge above the datum
+  std::optional<int> mark;      ///< none: no chain
+  std::vector<double> holesDeg; ///< angle of each fixed joint with more than one hole, from the bar down
+};
+
+struct TrimWindow {
+  double lowM = 0;
+  double highM = 0;
+  QString lowSetBy;  ///< rule id
+  QString highSetBy; ///< rule id
+};
+
+struct PickLoad {
+  QString name; ///< left, right, front, rear, single
+  double loadKn = 0;
+  QStringList points;
+};
+
+struct LoadPart {
+  QString what; ///< pick, hoist, chain, rigging, cable
+  double kn = 0;
+};
+
+struct PointResult {
+  QString point;
+  double staticKn = 0;
+  double dynamicKn = 0;
+  std::optional<double> capacityKn;
+  std::vector<LoadPart> parts; ///< add up to staticKn
+};
+
+struct Aim {
+  int element = 0;   ///< counted from 1 at the bar
+  double aimDeg = 0; ///< what an inclinometer on its side reads
+};
+
+/// The mark's angle and the two links beside it.
+struct MarkAngle {
+  int mark = 0;
+  std::optional<double> angleDeg; ///< none: out of the joint's travel
+};
+
+/// What names an option: no figures, no random identifiers.
+struct OptionKey {
+  QString hang;
+  QStringList stack; ///< type names from the bar down
+  QString table;
+  QString bar;
+  catalogue::Picks picks = catalogue::Picks::sidePair;
+  QString hoist;
+  QStringList points; ///< one for each pick, in the order of the picks
+};
+
+/// First 16 hex digits of SHA-256 over hang, type names, bar, picks, hoist and point names.
+QString idOf(const OptionKey& key);
+
+struct Option {
+  QString id;
+  OptionKey key;
+  bool downfill = false;
+  Verdict verdict = Verdict::unproven;
+  std::optional<Setting> setting; ///< none: no setting is possible at all
+  std::optional<TrimWindow> trimWindow;
+  std::vector<PickLoad> pickLoads;
+  std::vector<PointResult> points;
+  std::vector<Aim> aims;
+  std::vector<MarkAngle> marks;        ///< the setting's mark first, then the link below and the one above
+  std::vector<Finding> findings;       ///< one for each rule, in the order of the rules
+  std::optional<hang::Hang> hangInput; ///< the setting as an input to the statics
+  double massKg = 0;                   ///< everything below the hooks, at the setting
+  double coveredPercent = 0;
+  std::optional<double> datumHeightM; ///< tape height of the bar's datum at trim
+};
+
+/// How much was decided, and how.
+struct Decided {
+  qint64 options = 0;
+  qint64 settings = 0; ///< includes those by bound
+  qint64 byBound = 0;
+  QString steps; ///< in words: "tilt in steps of 0.5°, every usable link, …"
+};
+
+struct HangOptions {
+  QString hang;
+  Decided decided;
+  std::vector<Option> options; ///< ranked
+};
+
+struct ShowOptions {
+  QString tour;
+  QString show;
+  QString venue;
+  std::vector<HangOptions> hangs;
+};
+
+QString wordFor(Verdict verdict);        ///< holds, tight, unproven, fails
+QString wordFor(catalogue::Picks picks); ///< side-pair, fore-aft-pair, single
+
+} // namespace hangbook::options

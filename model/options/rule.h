@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <limits>
+#include <memory>
+#include <span>
+#include <vector>
+
+#include "hang/hang.h"
+#include "options/house_figures.h"
+#include "options/option.h"
+#include "options/snapshot.h"
+
+/// The seam between speed and words: a rule has one formula (`evaluate`) and its words (`explain`) are made
+/// from that formula's own answer. Search, rule sheet and window all go through the same function.
+namespace hangbook::options {
+
+inline constexpr double notKnown = std::numeric_limits<double>::quiet_NaN();
+
+struct WeightLimits; // weight_limits.h
+struct RoomLimits;   // room_limits.h
+struct GearNeeds;    // gear_needs.h
+
+/// One option before it has a setting: its parts, looked up once, and the rules' limits as plain numbers.
+/// The pointers go into the snapshot, which outlives it.
+struct Case {
+  const Snapshot* snapshot = nullptr;
+  const House* house = nullptr;
+  const calendar::Hang* hang = nullptr;
+  OptionKey key;
+  const catalogue::StackingTable* table = nullptr;
+  std::vector<const catalogue::CabinetType*> cabinets; ///< from the bar down
+  std::vector<const catalogue::Join*> joins;           ///< each cabinet's joint to what is above it
+  const catalogue::BarType* bar = nullptr;
+  const catalogue::PickArrangement* arrangement = nullptr;
+  const catalogue::HoistType* hoist = nullptr;
+  const catalogue::ChainType* chain = nullptr; ///< nullptr: none in this stack
+  std::vector<const venue::Point*> points;     ///< one for each pick, in the order of the picks
+  QStringList missing; ///< figures without which the statics cannot be computed, in words
+  std::shared_ptr<const WeightLimits> weight;
+  std::shared_ptr<const RoomLimits> room;
+  std::shared_ptr<const GearNeeds> gear;
+};
+
+/// One setting but for its trim, as numbers: the statics and the shape, heights measured from the picks'
+/// origin.
+struct Settled {
+  Setting setting; ///< trimM is not yet decided
+  hang::Statics statics;
+  hang::Shape shape; ///< outlines, pins, eye and aims in the hang's world frame
+};
+
+/// A rule's answer in numbers.
+struct Use {
+  Verdict verdict = Verdict::unproven;
+  bool applies = true;
+  double value = notKnown;
+  double limit = notKnown;
+  int which = -1; ///< the point, hoist, joint, row … that it is about; -1 = none
+  int why = 0;    ///< the rule's own number for what is missing or does not apply
+};
+
+/// Where the trim may lie for a rule to hold; tight where it equals an end.
+struct TrimRange {
+  double low = -std::numeric_limits<double>::infinity();
+  double high = std::numeric_limits<double>::infinity();
+};
+
+struct Rule {
+  const char* id;
+  bool needsSetting; ///< false: the same for all settings of an option (gear, count)
+  /// The formula. `settled` is never null where needsSetting; `trimM` is NaN where the trim is not decided.
+  Use (*evaluate)(const Case&, const Settled*, double trimM);
+  /// For rules that are linear in trim: where it holds. nullptr: the rule does not depend on the trim.
+  TrimRange (*trimRange)(const Case&, const Settled&);
+  /// Words from the very Use that evaluate gave.
+  Finding (*explain)(const Case&, const Settled*, double trimM, const Use&);
+};
+
+/// In the order of the sheet: weight, trim and aim, gear.
+std::span<const Rule> weightRules();
+std::span<const Rule> roomRules(); ///< trim, aim and cover
+std::span<const Rule> gearRules();
+
+std::shared_ptr<const WeightLimits> weightLimits(const Case&);
+std::shared_ptr<const RoomLimits> roomLimits(const Case&);
+std::shared_ptr<const GearNeeds> gearNeeds(const Case&);
+
+/// Upper limit on a load: equal is tight, 90 % or more is tight, beyond fails, NaN on either side is
+/// unproven.
+Verdict againstLoadLimit(double value, double limit);
+/// Upper or lower limit on a length or angle, with a margin in its own unit inside which it is tight.
+Verdict againstUpperLimit(double value, double limit, double margin);
+Verdict againstLowerLimit(double value, double limit, double margin);
+
+} // namespace hangbook::options

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <optional>
+
+#include "options/option.h"
+#include "options/snapshot.h"
+
+namespace hangbook::options {
+
+/// Told now and then how far a search is (0…1). Answers false to cancel: the search then throws Cancelled.
+using Progress = std::function<bool(double)>;
+
+struct Cancelled {};
+
+/// Every option of every hang of the show (or of the one hang named), each with its verdict and findings.
+/// Pure: may run on any thread. Throws Error (badInput) where `hang` is not one of the show's.
+ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang = {},
+                   const Progress& progress = {});
+
+/// One option at a setting of somebody's own (dragging, explaining, re-checking). The mark and trim in
+/// `setting` are taken as they are, and so is the tilt, on the grid or not.
+Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& setting);
+
+/// Ranking inside a group of like verdict.
+enum class Order { coverFirst, lightestFirst, leastGear };
+void rank(HangOptions& options, Order order);
+
+} // namespace hangbook::options

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "catalogue/source.h"
+#include "quantity/quantity.h"
+#include "venue/house.h"
+
+/// Venue coordinates: origin at the venue's stated datum (as a rule the middle of the stage edge, at the
+/// audience floor), x towards the audience, y to the left of somebody who stands on stage and looks at the
+/// audience ("stage left"), z up.
+namespace hangbook::venue {
+
+using catalogue::Basis;
+
+/// A suspension point.
+struct Point {
+  QString name; ///< unique in the venue
+  Length x;
+  Length y;
+  Length z; ///< where the first shackle bears
+  std::optional<Force> capacity;
+  Basis basis = Basis::unknown;
+  QString zone;             ///< the truss, beam or bay it belongs to; empty = none stated
+  catalogue::Source source; ///< venue's sheet, revision, who approved it
+  bool operator==(const Point&) const = default;
+};
+
+/// What several points share: a truss, beam or bay.
+struct Zone {
+  QString name;
+  std::optional<Force> capacity;
+  Basis basis = Basis::unknown;
+  /// What every other department hangs on it. Not known is unproven; 0 stands only with name and date.
+  std::optional<Force> othersLoad;
+  QString othersBy;
+  QDate othersOn;
+  bool operator==(const Zone&) const = default;
+};
+
+/// Something under the low steel, as a box seen in plan with the height of its underside.
+struct Obstruction {
+  QString name;
+  Length xFrom;
+  Length xTo;
+  Length yFrom;
+  Length yTo;
+  Length underside;
+  bool operator==(const Obstruction&) const = default;
+};
+
+struct ProfilePoint {
+  Length x; ///< along the audience, venue coordinates
+  Length z; ///< of the floor there
+  bool operator==(const ProfilePoint&) const = default;
+};
+
+/// A block of audience as a profile along x, first row to last.
+struct Section {
+  QString name;
+  std::vector<ProfilePoint> profile; ///< at least two, x rising
+  std::optional<Length> earHeight;   ///< above the floor
+  std::optional<Length> yFrom;       ///< what it spans across; empty = the whole width
+  std::optional<Length> yTo;
+  bool operator==(const Section&) const = default;
+};
+
+struct Venue : catalogue::Record {
+  QString name; ///< unique
+  QString town;
+  QString timeZone; ///< IANA name
+  std::optional<double> latitude;
+  std::optional<double> longitude;
+  QString datum; ///< what the heights and places are measured from, in words
+  bool outdoors = false;
+  std::optional<Length> lowSteel;  ///< height of the lowest steel over the hangs
+  std::optional<Length> leastTrim; ///< the venue's own lower bound for the lowest edge
+  std::optional<Length> mostTrim;  ///< the venue's own upper bound for the lowest edge
+  QString access;                  ///< in words
+  std::vector<Point> points;
+  std::vector<Zone> zones;
+  std::vector<Obstruction> obstructions;
+  std::vector<Section> sections;
+  std::vector<HouseFigure> house; ///< house rules for this venue
+  bool operator==(const Venue&) const = default;
+};
+
+} // namespace hangbook::venue
