@@ -77,6 +77,9 @@ std::vector<Include> allIncludes() {
   static const std::regex line(R"re(^\s*#\s*include\s*[<"]([^>"]+)[>"])re");
   std::vector<Include> found;
   for (const char* folder : {"model", "reports", "client"}) {
+    if (!fs::exists(top / folder)) {
+      continue;
+    }
     for (const auto& entry : fs::recursive_directory_iterator(top / folder)) {
       const auto extension = entry.path().extension();
       if (extension != ".cpp" && extension != ".h") {
