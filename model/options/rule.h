@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "hang/hang.h"
+#include "hang/layout.h"
+#include "hang/statics.h"
 #include "options/house_figures.h"
 #include "options/option.h"
 #include "options/snapshot.h"
@@ -35,6 +37,7 @@ struct Case {
   const catalogue::PickArrangement* arrangement = nullptr;
   const catalogue::HoistType* hoist = nullptr;
   const catalogue::ChainType* chain = nullptr; ///< nullptr: none in this stack
+  int held = 0;                                ///< the element that it holds, counted from 1; 0: none
   std::vector<const venue::Point*> points;     ///< one for each pick, in the order of the picks
   QStringList missing; ///< figures without which the statics cannot be computed, in words
   std::shared_ptr<const WeightLimits> weight;
@@ -42,12 +45,12 @@ struct Case {
   std::shared_ptr<const GearNeeds> gear;
 };
 
-/// One setting but for its trim, as numbers: the statics and the shape, heights measured from the picks'
-/// origin.
+/// One setting but for its trim, as numbers. Statics and layout stand in the hang's world frame: origin
+/// midway between the picks (side pair), at the front pick or at the single pick; z up.
 struct Settled {
   Setting setting; ///< trimM is not yet decided
   hang::Statics statics;
-  hang::Shape shape; ///< outlines, pins, eye and aims in the hang's world frame
+  hang::Layout layout; ///< where outlines, pins, picks and eye stand, and which way each element aims
 };
 
 /// A rule's answer in numbers.
