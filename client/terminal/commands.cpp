@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "terminal/commands.h"
+
+namespace hangbook::terminal {
+
+const std::vector<Command>& commands() {
+  static const std::vector<Command> all{
+      staticsCommand(),
+      helpCommand(),
+  };
+  return all;
+}
+
+} // namespace hangbook::terminal

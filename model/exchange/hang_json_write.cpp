@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/hang_json.h"
+
+#include <QJsonArray>
+#include <QString>
+
+namespace hangbook::exchange {
+namespace {
+
+QLatin1String key(const char* text) {
+  return QLatin1String(text);
+}
+
+QJsonObject point(hang::Vec2 where) {
+  return {{key("x"), where.x}, {key("z"), where.z}};
+}
+
+QJsonArray range(hang::Range travel) {
+  return {travel.low, travel.high};
+}
+
+/// Newtons to the kN of the contract.
+double kilo(double newtons) {
+  return newtons / 1000.0;
+}
+
+struct PicksWriter {
+  QJsonObject& bar;
+
+  void operator()(const hang::SidePair& pair) const {
+    bar[key("picks")] = key("side-pair");
+    bar[key("pick_spacing_m")] = pair.pickSpacing;
+    bar[key("head_mass_kg")] = pair.headMass;
+    bar[key("head_cg_m")] = point(pair.headCg);
+    bar[key("tilt_axis_m")] = point(pair.tiltAxis);
+    bar[key("tilt_travel_deg")] = range(pair.tiltTravelDeg);
+    bar[key("pan_travel_deg")] = range(pair.panTravelDeg);
+  }
+  void operator()(const hang::ForeAftPair& pair) const {
+    bar[key("picks")] = key("fore-aft-pair");
+    bar[key("front_pick_m")] = point(pair.frontPick);
+    bar[key("rear_pick_m")] = point(pair.rearPick);
+  }
+  void operator()(const hang::SinglePick& single) const {
+    bar[key("picks")] = key("single");
+    bar[key("pick_m")] = point(single.pick);
+  }
+};
+
+struct JointWriter {
+  QJsonObject operator()(const hang::Seated& joint) const {
+    QJsonObject out{{key("kind"), key("seated")},
+                    {key("angle_deg"), joint.angleDeg},
+                    {key("contact_m"), point(joint.contact)}};
+    if (joint.openToDeg != 0.0) {
+      out[key("open_to_deg")] = joint.openToDeg;
+    }
+    return out;
+  }
+  QJsonObject operator()(const hang::Pinned& joint) const {
+    return {{key("kind"), key("pinned")},
+            {key("angle_deg"), joint.angleDeg},
+            {key("pins_m"), QJsonArray{point(joint.pins[0]), point(joint.pins[1])}}};
+  }
+  QJsonObject operator()(const hang::Pivot& joint) const {
+    return {{key("kind"), key("pivot")}, {key("travel_deg"), range(joint.travelDeg)}};
+  }
+};
+
+QJsonObject barToJson(const hang::Bar& bar) {
+  QJsonObject out{{key("frame_mass_kg"), bar.frameMass},
+                  {key("frame_cg_m"), point(bar.frameCg)},
+                  {key("stack_pin_m"), point(bar.stackPin)}};
+  std::visit(PicksWriter{out}, bar.picks);
+  if (bar.chainAnchor) {
+    out[key("chain_anchor_m")] = point(*bar.chainAnchor);
+  }
+  return out;
+}
+
+QJsonObject elementToJson(const hang::Element& element) {
+  QJsonArray outline;
+  for (const hang::Vec2 corner : element.outline) {
+    outline.append(QJsonArray{corner.x, corner.z});
+  }
+  QJsonObject out{{key("name"), QString::fromStdString(element.name)},
+                  {key("mass_kg"), element.mass},
+                  {key("cg_m"), point(element.cg)},
+                  {key("outline_m"), outline},
+                  {key("joint"), std::visit(JointWriter{}, element.joint)}};
+  if (element.nextPin) {
+    out[key("next_pin_m")] = point(*element.nextPin);
+  }
+  if (element.chainEye) {
+    out[key("chain_eye_m")] = point(*element.chainEye);
+  }
+  return out;
+}
+
+QJsonObject settingToJson(const hang::Setting& set) {
+  QJsonObject out{{key("pan_deg"), set.panDeg}};
+  if (set.tiltDeg) {
+    out[key("tilt_deg")] = *set.tiltDeg;
+  }
+  if (set.actuatorDeg) {
+    out[key("actuator_deg")] = *set.actuatorDeg;
+  }
+  return out;
+}
+
+QJsonObject jointToJson(const hang::JointStatics& joint) {
+  QJsonArray pins;
+  for (int i = 0; i < joint.pinCount; ++i) {
+    pins.append(kilo(joint.pinForces[static_cast<std::size_t>(i)]));
+  }
+  QJsonObject out{{key("angle_deg"), joint.angleDeg},
+                  {key("gravity_moment_knm"), kilo(joint.gravityMoment)},
+                  {key("pin_kn"), pins}};
+  if (joint.contact) {
+    out[key("contact_kn")] = kilo(*joint.contact);
+  }
+  return out;
+}
+
+} // namespace
+
+QJsonObject toJson(const hang::Hang& hang) {
+  QJsonArray stack;
+  for (const hang::Element& element : hang.stack) {
+    stack.append(elementToJson(element));
+  }
+  QJsonObject out{{key("format"), key("hangbook.hang/1")},
+                  {key("bar"), barToJson(hang.bar)},
+                  {key("stack"), stack},
+                  {key("set"), settingToJson(hang.set)}};
+  if (hang.chain) {
+    out[key("chain")] = QJsonObject{{key("pitch_m"), hang.chain->pitch},
+                                    {key("fixed_m"), hang.chain->fixed},
+                                    {key("mark"), hang.chain->mark},
+                                    {key("held"), hang.chain->held}};
+  }
+  return out;
+}
+
+QJsonObject toJson(const hang::Statics& statics) {
+  QJsonArray picks;
+  for (std::size_t i = 0; i < statics.pickCount; ++i) {
+    const hang::PickLoad& pick = statics.pickLoads[i];
+    const std::string_view name = nameOf(pick.name);
+    picks.append(QJsonObject{{key("name"), QLatin1String(name.data(), static_cast<qsizetype>(name.size()))},
+                             {key("load_kn"), kilo(pick.load)}});
+  }
+  QJsonArray joints;
+  for (const hang::JointStatics& joint : statics.joints) {
+    joints.append(jointToJson(joint));
+  }
+  QJsonObject out{{key("format"), key("hangbook.statics/1")},
+                  {key("mass_kg"), statics.mass},
+                  {key("cg_m"), QJsonArray{statics.cg.x, statics.cg.y, statics.cg.z}},
+                  {key("tilt_deg"), statics.tiltDeg},
+                  {key("bottom_m"), statics.bottom},
+                  {key("picks"), picks},
+                  {key("joints"), joints}};
+  if (statics.side) {
+    out[key("azimuth_deg")] = statics.side->azimuthDeg;
+    out[key("roll_deg")] = statics.side->rollDeg;
+    out[key("actuator_deg")] = statics.side->actuatorDeg;
+    out[key("head_swing_deg")] = statics.side->headSwingDeg;
+  }
+  if (statics.chain) {
+    out[key("chain")] = QJsonObject{{key("length_m"), statics.chain->length},
+                                    {key("straight_m"), statics.chain->straight},
+                                    {key("slack_m"), statics.chain->slack},
+                                    {key("tension_kn"), kilo(statics.chain->tension)}};
+  }
+  return out;
+}
+
+} // namespace hangbook::exchange

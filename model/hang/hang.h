@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "hang/vec2.h"
+
+/// One hang as it goes into the statics: plain structs, lengths in metres, masses in kg, angles in degrees.
+/// Frames: see README.md of this folder.
+namespace hangbook::hang {
+
+/// From `low` to `high`, both included; degrees.
+struct Range {
+  double low = 0.0;
+  double high = 0.0;
+
+  constexpr bool holds(double value) const {
+    return value >= low - angleSlackDeg && value <= high + angleSlackDeg;
+  }
+};
+
+/// Two picks side by side on the head's y axis, `pickSpacing` apart; the whole swings about the line through
+/// them. `headCg` and `tiltAxis` in head coordinates (origin midway between the picks).
+struct SidePair {
+  double pickSpacing = 0.0;
+  double headMass = 0.0;
+  Vec2 headCg;
+  Vec2 tiltAxis;
+  Range tiltTravelDeg; ///< of the actuator: frame against head
+  Range panTravelDeg;
+};
+
+/// Two picks one behind the other, in frame coordinates; their two hoists set the tilt.
+struct ForeAftPair {
+  Vec2 frontPick;
+  Vec2 rearPick;
+};
+
+/// One pick, in frame coordinates; the centre of gravity settles under it.
+struct SinglePick {
+  Vec2 pick;
+};
+
+struct Bar {
+  std::variant<SidePair, ForeAftPair, SinglePick> picks;
+  double frameMass = 0.0; ///< with everything fixed to the frame (cable, hardware)
+  Vec2 frameCg;
+  Vec2 stackPin;
+  std::optional<Vec2> chainAnchor; ///< frame coordinates; needed where there is a chain
+};
+
+/// Hinge at the front pin, push only at the rear `contact` (element coordinates, x below 0).
+struct Seated {
+  double angleDeg = 0.0;
+  Vec2 contact;
+  double openToDeg = 0.0; ///< how far its rear can open, nose up; 0: not at all. Statics take it as shut.
+};
+
+/// Force and moment through two pins (element coordinates) on each of two sides.
+struct Pinned {
+  double angleDeg = 0.0;
+  std::array<Vec2, 2> pins;
+};
+
+/// Hinge at the front pin; the chain sets the angle within the travel.
+struct Pivot {
+  Range travelDeg;
+};
+
+using Joint = std::variant<Seated, Pinned, Pivot>;
+
+/// A cabinet, in its own coordinates: origin at its top front pin, x forward, z up.
+struct Element {
+  std::string name;
+  double mass = 0.0;
+  Vec2 cg;
+  std::optional<Vec2> nextPin; ///< where the next one's pin sits; needed unless it is the lowest
+  std::vector<Vec2> outline;   ///< closed polygon, corners in order
+  std::optional<Vec2> chainEye;
+  Joint joint; ///< to what is above it
+};
+
+/// Mark n: the clip bears in the far end of link n, link 1 being the one at the bar's end.
+struct Chain {
+  double pitch = 0.0; ///< of one link
+  double fixed = 0.0; ///< all bearing-to-bearing lengths outside those links
+  int mark = 0;
+  int held = 0; ///< the element it holds, counted from 1
+};
+
+/// Side-pair: either a tilt or an actuator angle, and a pan. Fore-aft-pair: a tilt. Single: nothing.
+struct Setting {
+  std::optional<double> tiltDeg;
+  std::optional<double> actuatorDeg;
+  double panDeg = 0.0;
+};
+
+struct Hang {
+  Bar bar;
+  std::vector<Element> stack; ///< from the bar downwards
+  std::optional<Chain> chain;
+  Setting set;
+};
+
+} // namespace hangbook::hang

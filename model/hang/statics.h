@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "hang/vec2.h"
+
+/// What comes out of the statics of one hang: metres, kg, N, N·m; angles in degrees. Every figure is finite.
+namespace hangbook::hang {
+
+enum class PickName { left, right, front, rear, single };
+
+/// As the contract writes it.
+std::string_view nameOf(PickName name);
+
+struct PickLoad {
+  PickName name = PickName::single;
+  double load = 0.0; ///< N; below 0 where that hoist would have to push
+};
+
+/// How a side-pair has turned.
+struct SideAttitude {
+  double actuatorDeg = 0.0;  ///< frame against head, nose up positive
+  double headSwingDeg = 0.0; ///< head about the pick line, nose up positive
+  double azimuthDeg = 0.0;   ///< bearing of the frame's forward direction, to the left positive
+  double rollDeg = 0.0;      ///< rise of the frame's left side
+};
+
+struct ChainStatics {
+  double length = 0.0;   ///< fixed + mark × pitch
+  double straight = 0.0; ///< anchor to eye as assembled
+  double slack = 0.0;
+  double tension = 0.0;        ///< N
+  bool tensionIsLeast = false; ///< a lower bound only: seated joints share the load in a way not known
+};
+
+struct JointStatics {
+  double angleDeg = 0.0;
+  double aimDeg = 0.0;           ///< elevation of the element's forward direction in the world
+  double gravityMoment = 0.0;    ///< N·m of all below about the pin's axis, nose up positive, chain left out
+  std::optional<double> contact; ///< N, push positive; seated joints only
+  std::array<double, 2> pinForces{}; ///< N, each pin of one side; the second only where `pinCount` is 2
+  int pinCount = 1;
+};
+
+struct Statics {
+  double mass = 0.0; ///< all of it, head included
+  /// In the world, measured from midway between the picks (side-pair), the front pick, or the pick.
+  Vec3 cg;
+  double tiltDeg = 0.0; ///< elevation of the frame's forward direction
+  std::optional<SideAttitude> side;
+  double bottom = 0.0; ///< z of the lowest outline corner, same origin
+  std::array<PickLoad, 2> pickLoads{};
+  std::size_t pickCount = 0;
+  std::optional<ChainStatics> chain;
+  std::vector<JointStatics> joints; ///< in stack order
+};
+
+} // namespace hangbook::hang
