@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/house_figures.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace hangbook::options {
+namespace {
+
+using venue::HouseFigure;
+
+const QString commonPractice = QStringLiteral("common practice, no published source");
+
+HouseFigureKind kind(const char* id, const char* what, const char* unit, std::optional<double> usual,
+                     const QString& source, Stricter stricter) {
+  return {QString::fromUtf8(id), QString::fromUtf8(what), QString::fromUtf8(unit), usual, source, stricter};
+}
+
+/// Kept in order of id, as the window lists them.
+const std::vector<HouseFigureKind>& allKinds() {
+  static const std::vector<HouseFigureKind> kinds{
+      kind("angle-margin",
+           "how near its limit an angle may come before travel is called tight: actuator, pan, joint, swing",
+           "°", 0.5, commonPractice, Stricter::free),
+      kind("bar-met-height",
+           "height above the floor beneath at which the hook meets the bar on its case (lift height)", "m",
+           0.5, commonPractice, Stricter::free),
+      kind("cover-margin",
+           "how far inside the edge of cover the audience must lie before cover holds and is not tight", "°",
+           0.5, commonPractice, Stricter::free),
+      kind("cover-share", "share of the audience positions that the hang must cover", "%", 100.0,
+           commonPractice, Stricter::free),
+      kind("dynamic-factor",
+           "factor on a load at rest while the hoists start and stop; goes before the one that follows from "
+           "the "
+           "hoist's class and speed",
+           "", std::nullopt, QStringLiteral("follows from the hoist's hoisting class and speed"),
+           Stricter::higher),
+      kind("examination-margin",
+           "days that an examination must outlast the show before examined holds and is not tight", "d", 7.0,
+           commonPractice, Stricter::free),
+      kind("examine-cabinets",
+           "1: cabinets without a rule for examination leave examined unproven; 0: the house asks for none",
+           "", 1.0, commonPractice, Stricter::free),
+      kind("hardware-by-serial",
+           "1: shackles, slings and the like are counted as units in stock and examined; 0: they are counted "
+           "by "
+           "hand, outside this list",
+           "", 0.0, commonPractice, Stricter::free),
+      kind("headroom-clearance",
+           "least clear height between a hoist, bar or cabinet and what is above it (headroom)", "m", 0.1,
+           commonPractice, Stricter::free),
+      kind("headroom-margin", "room to spare below which headroom is called tight", "m", 0.1, commonPractice,
+           Stricter::free),
+      kind("joint-side-share", "share that the more loaded side of a joint takes where the maker states none",
+           "", std::nullopt, QStringLiteral("no usual value: the maker or the house states it"),
+           Stricter::higher),
+      kind("lean-most", "most angle of a hoist's chain from the vertical", "°", 5.0,
+           QStringLiteral("OSHA 29 CFR 1910.184(b): up to 5° from vertical counts as vertical"),
+           Stricter::lower),
+      kind("least-trim", "least height of the lowest edge above the floor beneath and above the datum", "m",
+           2.5, QStringLiteral("common practice (out of reach of a raised hand), no published source"),
+           Stricter::free),
+      kind("lift-height-margin", "hoist chain to spare below which lift height is called tight", "m", 0.5,
+           commonPractice, Stricter::free),
+      kind("lift-share",
+           "how much more than its pick load one hoist of a lift may take while they run (1 or more)", "",
+           1.0,
+           QStringLiteral(
+               "common practice: hoists of one lift alike in speed and watched, no published source"),
+           Stricter::higher),
+      kind("people-beneath-accessory",
+           "part of its working load limit that a lifting accessory may use over people", "", 0.5,
+           QStringLiteral("DGUV Information 215-313, table 1"), Stricter::lower),
+      kind("people-beneath-hoist", "part of its working load limit that a hoist may use over people", "", 0.5,
+           QStringLiteral("DGUV Information 215-313, table 1 (chain 4 / 8)"), Stricter::lower),
+      kind("pick-share-least", "least part of the total that each pick must carry", "%", 10.0, commonPractice,
+           Stricter::higher),
+      kind(
+          "secondary-factor",
+          "factor on the load at rest that the secondary suspension must hold when it catches, the drop "
+          "being as "
+          "small as can be",
+          "", 2.0,
+          QStringLiteral("mechanics: a load that comes on suddenly without a drop counts twice; no published "
+                         "source"),
+          Stricter::higher),
+      kind("side-difference", "most difference between the two picks, of their mean", "%", 25.0,
+           commonPractice, Stricter::lower),
+      kind("spare-bars", "bars that must be left over (stock)", "", 0.0, commonPractice, Stricter::free),
+      kind("spare-cabinets", "cabinets of each type used that must be left over (stock)", "", 0.0,
+           commonPractice, Stricter::free),
+      kind("spare-chains", "chains of the type used that must be left over (stock)", "", 0.0, commonPractice,
+           Stricter::free),
+      kind("spare-hoists", "hoists of the type used that must be left over (stock)", "", 0.0, commonPractice,
+           Stricter::free),
+      kind("trim-margin", "room to spare below which lowest edge is called tight", "m", 0.05, commonPractice,
+           Stricter::free),
+      kind("wind-force-coefficient", "force coefficient of a face where the maker gives none", "",
+           std::nullopt, QStringLiteral("no usual value: the maker or the house states it"),
+           Stricter::higher),
+  };
+  return kinds;
+}
+
+struct Statement {
+  const char* whose;
+  const HouseFigure* figure;
+};
+
+/// Of several statements of one list the last signed one counts; of equally dated ones the later in the list.
+const HouseFigure* newest(const std::vector<HouseFigure>& list, const QString& id) {
+  const HouseFigure* found = nullptr;
+  for (const HouseFigure& each : list) {
+    if (each.figure == id && (found == nullptr || !each.signedOn.isValid() || !found->signedOn.isValid() ||
+                              each.signedOn >= found->signedOn)) {
+      found = &each;
+    }
+  }
+  return found;
+}
+
+QString sourceOf(const Statement& statement) {
+  QString text = QStringLiteral("house rule of the %1").arg(QString::fromLatin1(statement.whose));
+  if (!statement.figure->source.isEmpty()) {
+    text += QStringLiteral(": ") + statement.figure->source;
+  }
+  if (statement.figure->signedBy.isEmpty() || !statement.figure->signedOn.isValid()) {
+    return text + QStringLiteral(" (not signed)");
+  }
+  return text + QStringLiteral(" (%1, %2)")
+                    .arg(statement.figure->signedBy, statement.figure->signedOn.toString(Qt::ISODate));
+}
+
+/// Why a statement cannot be used, or empty.
+QString faultOf(const HouseFigureKind& kind, const HouseFigure& figure) {
+  if (!std::isfinite(figure.value)) {
+    return QStringLiteral("is no number");
+  }
+  if (!figure.unit.isEmpty() && figure.unit != kind.unit) {
+    return QStringLiteral("is stated in “%1”, expected “%2”").arg(figure.unit, kind.unit);
+  }
+  return {};
+}
+
+HouseValue valueOf(const Statement& statement) {
+  return {statement.figure->value, sourceOf(statement)};
+}
+
+bool isStricter(Stricter direction, double value, double than) {
+  return direction == Stricter::higher ? value > than : value < than;
+}
+
+} // namespace
+
+std::span<const HouseFigureKind> houseFigureKinds() {
+  return allKinds();
+}
+
+House::House(const std::vector<HouseFigure>& tour, const std::vector<HouseFigure>& venue,
+             const std::vector<HouseFigure>& show)
+    : tour_(tour), venue_(venue), show_(show) {}
+
+HouseValue House::figure(const QString& id) const {
+  const auto& kinds = allKinds();
+  const auto kind =
+      std::find_if(kinds.begin(), kinds.end(), [&](const HouseFigureKind& each) { return each.id == id; });
+  if (kind == kinds.end()) {
+    return {std::nullopt, QStringLiteral("there is no house figure “%1”").arg(id)};
+  }
+
+  std::vector<Statement> stated; // the nearest to the show first
+  const std::array<std::pair<const char*, const std::vector<HouseFigure>*>, 3> lists{
+      {{"show", &show_}, {"venue", &venue_}, {"tour", &tour_}}};
+  for (const auto& [whose, list] : lists) {
+    if (const HouseFigure* found = newest(*list, id)) {
+      stated.push_back({whose, found});
+    }
+  }
+  const HouseValue usual{kind->usual, kind->source};
+
+  if (kind->stricter == Stricter::free) {
+    if (stated.empty()) {
+      return usual;
+    }
+    const QString fault = faultOf(*kind, *stated.front().figure);
+    return fault.isEmpty() ? valueOf(stated.front())
+                           : HouseValue{std::nullopt, sourceOf(stated.front()) + QStringLiteral(" ") + fault};
+  }
+
+  HouseValue strictest = usual;
+  for (const Statement& each : stated) {
+    const QString fault = faultOf(*kind, *each.figure);
+    if (!fault.isEmpty()) { // it might have been the strictest
+      return {std::nullopt, sourceOf(each) + QStringLiteral(" ") + fault};
+    }
+    if (!strictest.value || isStricter(kind->stricter, each.figure->value, *strictest.value)) {
+      strictest = valueOf(each);
+    }
+  }
+  return strictest;
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <boost/test/unit_test.hpp>
+
+#include <limits>
+
+#include "options/house_figures.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+
+namespace {
+
+std::vector<venue::HouseFigure> states(const char* id, double value, const char* unit = "") {
+  return {{QString::fromUtf8(id), value, QString::fromUtf8(unit), QStringLiteral("agreed"),
+           QStringLiteral("Edda"), QDate(2027, 3, 1)}};
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(house_figures)
+
+BOOST_AUTO_TEST_CASE(kinds_are_in_order_with_a_source_each) {
+  const auto kinds = houseFigureKinds();
+  BOOST_REQUIRE(!kinds.empty());
+  for (std::size_t i = 0; i < kinds.size(); ++i) {
+    BOOST_TEST(!kinds[i].what.isEmpty());
+    BOOST_TEST(!kinds[i].source.isEmpty(), kinds[i].id.toStdString());
+    if (i > 0) {
+      BOOST_TEST((kinds[i - 1].id < kinds[i].id), kinds[i].id.toStdString());
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(without_a_statement_the_usual_value_and_its_source) {
+  const House house({}, {}, {});
+  BOOST_TEST(house.figure("people-beneath-hoist").value.value() == 0.5);
+  BOOST_TEST(house.figure("people-beneath-hoist").source.contains("DGUV"));
+  BOOST_TEST(!house.figure("dynamic-factor").value.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(free_figures_take_the_one_nearest_to_the_show) {
+  const auto tour = states("cover-share", 90, "%");
+  const auto venue = states("cover-share", 99, "%");
+  const auto show = states("cover-share", 95, "%");
+  BOOST_TEST(House(tour, venue, show).figure("cover-share").value.value() == 95);
+  BOOST_TEST(House(tour, venue, {}).figure("cover-share").value.value() == 99);
+  BOOST_TEST(House(tour, {}, {}).figure("cover-share").value.value() == 90);
+  BOOST_TEST((House(tour, venue, show).figure("cover-share").source ==
+              "house rule of the show: agreed (Edda, 2027-03-01)"));
+}
+
+BOOST_AUTO_TEST_CASE(figures_of_law_and_makers_are_only_tightened) {
+  const auto looser = states("people-beneath-hoist", 1.0);
+  const auto stricter = states("people-beneath-hoist", 0.25);
+  BOOST_TEST(House({}, {}, looser).figure("people-beneath-hoist").value.value() == 0.5);
+  BOOST_TEST(House(stricter, {}, looser).figure("people-beneath-hoist").value.value() == 0.25);
+  BOOST_TEST(House({}, {}, states("lift-share", 1.2)).figure("lift-share").value.value() == 1.2);
+  BOOST_TEST(House({}, {}, states("lift-share", 0.9)).figure("lift-share").value.value() == 1.0);
+  // No usual value: the strictest of those stated.
+  BOOST_TEST(House(states("dynamic-factor", 1.3), {}, states("dynamic-factor", 1.1))
+                 .figure("dynamic-factor")
+                 .value.value() == 1.3);
+}
+
+BOOST_AUTO_TEST_CASE(a_statement_that_cannot_be_read_is_not_known_rather_than_usual) {
+  const House wrongUnit({}, {}, states("least-trim", 8, "ft"));
+  BOOST_TEST(!wrongUnit.figure("least-trim").value.has_value());
+  BOOST_TEST(wrongUnit.figure("least-trim").source.contains("ft"));
+  const House noNumber(states("lift-share", std::numeric_limits<double>::quiet_NaN()), {}, {});
+  BOOST_TEST(!noNumber.figure("lift-share").value.has_value());
+  BOOST_TEST(!House({}, {}, {}).figure("no-such").value.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(of_two_statements_of_one_list_the_newer_signature_counts) {
+  auto show = states("spare-hoists", 2);
+  show.push_back(show.front());
+  show.front().value = 1;
+  show.front().signedOn = QDate(2027, 4, 1);
+  BOOST_TEST(House({}, {}, show).figure("spare-hoists").value.value() == 1);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
