@@ -12,9 +12,9 @@ namespace {
 
 /// A key, put together only where it is needed: the search checks far more often than it refuses.
 struct Place {
-  const char* group;
-  std::size_t index;
-  const char* key;
+  const char* group = "";
+  std::size_t index = none;
+  const char* key = "";
   const char* part = "";
 
   std::string text() const {
@@ -103,8 +103,8 @@ struct PicksCheck {
 };
 
 struct JointCheck {
-  std::size_t index;
-  bool held;
+  std::size_t index = 0;
+  bool held = false;
 
   Place in(const char* key) const { return {"stack", index, key}; }
 

@@ -31,10 +31,10 @@ double perSide(Vec2 force) {
 
 struct Carried {
   const Piece& piece;
-  Vec2 weight;     ///< of all below, in the plane
-  Vec2 pull;       ///< the chain's on this element or one below
-  Vec2 pullAt;     ///< the eye
-  bool pivotBelow; ///< the pull is determinate
+  Vec2 weight;             ///< of all below, in the plane
+  Vec2 pull;               ///< the chain's on this element or one below
+  Vec2 pullAt;             ///< the eye
+  bool pivotBelow = false; ///< the pull is determinate
   JointStatics& out;
 
   double momentAbout(Vec2 point, bool withPull) const {

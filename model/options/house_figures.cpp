@@ -178,7 +178,7 @@ HouseValue House::figure(const QString& id) const {
       stated.push_back({whose, found});
     }
   }
-  const HouseValue usual{kind->usual, kind->source};
+  HouseValue usual{kind->usual, kind->source};
 
   if (kind->stricter == Stricter::free) {
     if (stated.empty()) {
