@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <chrono>
+
+#include <QHash>
+#include <QSqlDatabase>
+#include <QSqlQuery>
+
+#include "store/place.h"
+#include "store/row.h"
+#include "store/sql_text.h"
+#include "store/value.h"
+
+struct sqlite3;
+
+/// The store's inner side: the one place where Qt SQL shows. Not for use outside model/store.
+namespace hangbook::store {
+
+/// One open connection of one thread. Every answer is read to its end before it is handed out: an unfinished
+/// SELECT would block a backup on SQLite, and would vanish under the next query on PostgreSQL.
+class Connection {
+public:
+  /// Only opens: neither checks nor sets anything in the store. Throws StoreError.
+  Connection(Place place, std::chrono::milliseconds wait);
+  ~Connection();
+  Connection(const Connection&) = delete;
+  Connection& operator=(const Connection&) = delete;
+
+  const Place& place() const { return place_; }
+  Engine engine() const { return place_.engine; }
+  std::chrono::milliseconds wait() const { return wait_; }
+
+  /// One statement without placeholders.
+  void execute(const QString& sql);
+  /// One statement with values; answers how many rows it touched.
+  qint64 run(const QString& sql, const Bindings& bindings = {});
+  Rows rows(const QString& sql, const Bindings& bindings = {});
+
+  void begin(const QString& statement);
+  /// Throws StoreError where the engine did not commit; what it had begun is then rolled back.
+  void commit();
+  /// Never throws: an engine that already rolled back has nothing left to do.
+  void rollback() noexcept;
+  /// Forgets prepared statements, as is needed when tables change.
+  void forgetStatements();
+
+  /// The engine's own handle, for its backup; SQLite only.
+  sqlite3* handle() const;
+
+private:
+  struct Prepared {
+    QSqlQuery query;
+    QStringList names;
+  };
+  Prepared& prepared(const QString& sql);
+  void bind(Prepared& statement, const QString& sql, const Bindings& bindings);
+  void open();
+  void checkThread() const;
+  [[noreturn]] void fail(const QSqlError& error);
+
+  Place place_;
+  std::chrono::milliseconds wait_;
+  QString name_;
+  QSqlDatabase database_;
+  QHash<QString, std::shared_ptr<Prepared>> statements_;
+  Qt::HANDLE thread_;
+  bool lost_ = false;
+};
+
+} // namespace hangbook::store
