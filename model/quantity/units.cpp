@@ -166,6 +166,12 @@ const Unit& named(Kind kind, std::string_view name, std::string_view read) {
                       std::string(expected(kind)));
 }
 
+bool known(std::string_view name) {
+  constexpr std::array kinds = {Kind::mass,  Kind::length, Kind::force,
+                                Kind::speed, Kind::angle,  Kind::linearDensity};
+  return std::ranges::any_of(kinds, [&](Kind kind) { return find(kind, name) != nullptr; });
+}
+
 const Unit& written(Kind kind, UnitSystem system) {
   const bool metric = system == UnitSystem::metric;
   std::string_view name;

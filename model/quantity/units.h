@@ -22,6 +22,9 @@ struct Unit {
 /// `read` is the whole text that it stood in.
 const Unit& named(Kind kind, std::string_view name, std::string_view read);
 
+/// Whether it names a unit of any kind.
+bool known(std::string_view name);
+
 /// The unit that figures are written in.
 const Unit& written(Kind kind, UnitSystem system);
 
