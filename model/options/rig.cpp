@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/rig.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace hangbook::options {
+namespace {
+
+using catalogue::JointKind;
+using catalogue::Picks;
+using catalogue::Position;
+
+/// Takes figures one by one and notes those that are not stated.
+class Taker {
+public:
+  explicit Taker(QStringList& missing) : missing_(missing) {}
+
+  double mass(const std::optional<Mass>& value, const QString& what) {
+    return value ? inKilograms(*value) : note(what);
+  }
+  double length(const std::optional<Length>& value, const QString& what) {
+    return value ? inMetres(*value) : note(what);
+  }
+  hang::Vec2 place(const std::optional<Position>& value, const QString& what) {
+    return value ? place(*value) : hang::Vec2{note(what), 0.0};
+  }
+  static hang::Vec2 place(const Position& value) { return {inMetres(value.x), inMetres(value.z)}; }
+  hang::Range range(const std::optional<std::array<Angle, 2>>& value, const QString& what) {
+    return value ? hang::Range{inDegrees((*value)[0]), inDegrees((*value)[1])} : hang::Range{note(what), 0.0};
+  }
+  double note(const QString& what) {
+    if (!missing_.contains(what)) {
+      missing_.append(what);
+    }
+    return 0.0;
+  }
+
+private:
+  QStringList& missing_;
+};
+
+void takePicks(const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement, hang::Bar& into,
+               Taker& take) {
+  const QString of = QStringLiteral(" of bar ") + bar.name;
+  switch (arrangement.picks) {
+  case Picks::sidePair: {
+    hang::SidePair pair;
+    pair.pickSpacing = take.length(arrangement.spacing, QStringLiteral("pick spacing") + of);
+    pair.headMass = take.mass(bar.headMass, QStringLiteral("head mass") + of);
+    pair.headCg = take.place(bar.headCentreOfGravity, QStringLiteral("head centre of gravity") + of);
+    pair.tiltAxis = take.place(bar.tiltAxis, QStringLiteral("tilt axis") + of);
+    pair.tiltTravelDeg = take.range(bar.tiltTravel, QStringLiteral("tilt travel") + of);
+    pair.panTravelDeg = take.range(bar.panTravel, QStringLiteral("pan travel") + of);
+    into.picks = pair;
+    break;
+  }
+  case Picks::foreAftPair:
+    into.picks = hang::ForeAftPair{take.place(arrangement.front, QStringLiteral("front pick") + of),
+                                   take.place(arrangement.rear, QStringLiteral("rear pick") + of)};
+    break;
+  case Picks::single:
+    into.picks = hang::SinglePick{take.place(arrangement.only, QStringLiteral("single pick") + of)};
+    break;
+  }
+}
+
+hang::Joint takeJoint(const catalogue::CabinetType& cabinet, const catalogue::Join& join, std::size_t element,
+                      Rig& rig, Taker& take) {
+  const QString where = join.above.isEmpty() ? QStringLiteral(" of %1 under the bar").arg(join.below)
+                                             : QStringLiteral(" of %1 under %2").arg(join.below, join.above);
+  double angle = 0.0;
+  if (join.kind != JointKind::pivot) {
+    if (join.angles.empty()) {
+      take.note(QStringLiteral("joint angle") + where);
+    } else {
+      angle = inDegrees(join.angles.front());
+      if (join.angles.size() > 1) {
+        Rig::Holes holes{element, {}};
+        for (const Angle& each : join.angles) {
+          holes.anglesDeg.push_back(inDegrees(each));
+        }
+        rig.holes.push_back(std::move(holes));
+      }
+    }
+  }
+  switch (join.kind) {
+  case JointKind::seated:
+    return hang::Seated{angle,
+                        take.place(cabinet.rearContact, QStringLiteral("rear contact of ") + cabinet.name),
+                        join.opensTo ? inDegrees(*join.opensTo) : 0.0};
+  case JointKind::pinned:
+    if (!cabinet.pins) {
+      take.note(QStringLiteral("pins of ") + cabinet.name);
+      return hang::Pinned{angle, {}};
+    }
+    return hang::Pinned{angle, {Taker::place((*cabinet.pins)[0]), Taker::place((*cabinet.pins)[1])}};
+  case JointKind::pivot:
+    break;
+  }
+  return hang::Pivot{take.range(join.travel, QStringLiteral("travel of the pivot") + where)};
+}
+
+hang::Element takeElement(const Stack& stack, std::size_t index, Rig& rig, Taker& take) {
+  const catalogue::CabinetType& cabinet = *stack.cabinets[index];
+  hang::Element element;
+  element.name = cabinet.name.toStdString();
+  element.mass = take.mass(cabinet.mass, QStringLiteral("mass of ") + cabinet.name);
+  element.cg = take.place(cabinet.centreOfGravity, QStringLiteral("centre of gravity of ") + cabinet.name);
+  if (cabinet.nextPin) {
+    element.nextPin = Taker::place(*cabinet.nextPin);
+  } else if (index + 1 < stack.cabinets.size()) {
+    take.note(QStringLiteral("lower pin of ") + cabinet.name);
+  }
+  if (cabinet.outline.size() < 3) {
+    take.note(QStringLiteral("outline of ") + cabinet.name);
+  }
+  std::transform(cabinet.outline.begin(), cabinet.outline.end(), std::back_inserter(element.outline),
+                 [](const Position& corner) { return Taker::place(corner); });
+  if (cabinet.chainEye) {
+    element.chainEye = Taker::place(*cabinet.chainEye);
+  } else if (static_cast<int>(index) + 1 == stack.held) {
+    take.note(QStringLiteral("chain eye of ") + cabinet.name);
+  }
+  element.joint = takeJoint(cabinet, *stack.joins[index], index, rig, take);
+  return element;
+}
+
+} // namespace
+
+Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
+           const catalogue::ChainType* chain, const calendar::Hang& hang) {
+  Rig rig;
+  Taker take(rig.missing);
+  for (const QString& each : stack.missing) {
+    take.note(each);
+  }
+  const QString of = QStringLiteral(" of bar ") + bar.name;
+  takePicks(bar, arrangement, rig.hang.bar, take);
+  rig.hang.bar.frameMass =
+      take.mass(bar.frameMass, QStringLiteral("frame mass") + of) +
+      take.mass(hang.cableMass, QStringLiteral("mass of cable on the bar of hang %1 (0 kg "
+                                               "where there is none)")
+                                    .arg(hang.name));
+  rig.hang.bar.frameCg = take.place(bar.frameCentreOfGravity, QStringLiteral("frame centre of gravity") + of);
+  rig.hang.bar.stackPin = take.place(bar.stackPin, QStringLiteral("stack pin") + of);
+  if (bar.chainAnchor) {
+    rig.hang.bar.chainAnchor = Taker::place(*bar.chainAnchor);
+  }
+  for (std::size_t i = 0; i < stack.cabinets.size(); ++i) {
+    rig.hang.stack.push_back(takeElement(stack, i, rig, take));
+  }
+  if (stack.held != 0) {
+    if (!bar.chainAnchor) {
+      take.note(QStringLiteral("chain anchor") + of);
+    }
+    if (chain == nullptr) {
+      take.note(QStringLiteral("the chain's type in the catalogue"));
+    } else {
+      const QString ofChain = QStringLiteral(" of chain ") + chain->name;
+      rig.hang.chain = hang::Chain{take.length(chain->pitch, QStringLiteral("pitch") + ofChain),
+                                   take.length(chain->fixedLength, QStringLiteral("fixed length") + ofChain),
+                                   1, stack.held};
+      if (chain->links) {
+        rig.mostMark = *chain->links;
+      } else {
+        take.note(QStringLiteral("number of links") + ofChain);
+      }
+    }
+  }
+  // A fore-aft pair cannot tilt beyond the most difference of its hoists' heights: sin(tilt) = difference ÷
+  // distance of the picks.
+  if (const auto* pair = std::get_if<hang::ForeAftPair>(&rig.hang.bar.picks); pair && bar.hoistOffsetLimit) {
+    const double distance = hang::length(pair->frontPick - pair->rearPick);
+    const double sine = distance > 0.0 ? inMetres(*bar.hoistOffsetLimit) / distance : 1.0;
+    if (sine < std::sin(hang::toRadians(rig.foreAftReachDeg))) {
+      rig.foreAftReachDeg = hang::toDegrees(std::asin(sine));
+    }
+  }
+  if (bar.tiltStep && inDegrees(*bar.tiltStep) > 0.0) {
+    rig.tiltStepDeg = inDegrees(*bar.tiltStep);
+  }
+  return rig;
+}
+
+void useHoles(Rig& rig, const std::vector<double>& anglesDeg) {
+  for (std::size_t i = 0; i < rig.holes.size(); ++i) {
+    hang::Joint& joint = rig.hang.stack[rig.holes[i].element].joint;
+    if (auto* seated = std::get_if<hang::Seated>(&joint)) {
+      seated->angleDeg = anglesDeg.at(i);
+    } else if (auto* pinned = std::get_if<hang::Pinned>(&joint)) {
+      pinned->angleDeg = anglesDeg.at(i);
+    }
+  }
+}
+
+} // namespace hangbook::options
