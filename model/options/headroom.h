@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "options/room_limits.h"
+
+namespace hangbook::options {
+
+/// One place where there must be room above: what is below it, what is above it, how much it needs.
+struct HeadroomCheck {
+  enum class What { hookToPoint, hoistTop, bar, cabinet };
+  What what = What::hookToPoint;
+  int number = 0;       ///< pick or element, counted from 0
+  int ceiling = -1;     ///< in RoomLimits::ceilings; -1: the pick's own point
+  double rise = 0.0;    ///< height of the lower side above the lowest edge
+  double needed = 0.0;  ///< between the lower side and what is above
+  double highest = 0.0; ///< height of what is above, above the datum
+  double mostTrim() const { return highest - needed - rise; }
+};
+
+/// All of them at a setting. Those whose figures are not known are left out; `missing` says which, in words.
+struct HeadroomChecks {
+  std::vector<HeadroomCheck> checks;
+  QStringList missing;
+};
+HeadroomChecks headroomChecks(const Case&, const Settled&);
+
+} // namespace hangbook::options

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/placement.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace hangbook::options {
+namespace {
+
+using catalogue::Picks;
+using hang::Vec3;
+
+Vec3 minus(Vec3 a, Vec3 b) {
+  return a + -1.0 * b;
+}
+double dot(Vec3 a, Vec3 b) {
+  return a.x * b.x + a.y * b.y + a.z * b.z;
+}
+
+Plan planOf(const venue::Point& point) {
+  return {inMetres(point.x), inMetres(point.y)};
+}
+
+double halfWidth(const std::optional<Length>& width) {
+  return width ? 0.5 * inMetres(*width) : 0.0;
+}
+
+/// What a width adds below (or above) a corner of the middle plane.
+double drop(const hang::Layout& layout, const std::optional<Length>& width) {
+  return halfWidth(width) * std::abs(layout.left.z);
+}
+
+Vec3 frameCorner(const hang::Layout& layout, const catalogue::Position& corner) {
+  return layout.frameOrigin + inMetres(corner.x) * layout.forward + inMetres(corner.z) * layout.up;
+}
+
+std::vector<Vec3> bothSides(const std::vector<Vec3>& middle, Vec3 left, double half) {
+  std::vector<Vec3> corners;
+  corners.reserve(2 * middle.size());
+  for (const Vec3& each : middle) {
+    corners.push_back(each + half * left);
+    corners.push_back(each + -half * left);
+  }
+  return corners;
+}
+
+} // namespace
+
+Placement placementOf(const Case& option, const hang::Layout& layout) {
+  Placement placement;
+  if (option.points.empty()) {
+    return placement;
+  }
+  const Plan first = planOf(*option.points.front());
+  const Plan last = planOf(*option.points.back());
+  const Plan middle{0.5 * (first.x + last.x), 0.5 * (first.y + last.y)};
+  const double apart = std::hypot(first.x - last.x, first.y - last.y);
+  if (apart > 1e-6) {
+    const Plan line{(first.x - last.x) / apart, (first.y - last.y) / apart};
+    if (option.key.picks ==
+        Picks::sidePair) { // from right to left: a quarter turn to the right faces forward
+      placement.forward = {line.y, -line.x};
+    } else if (option.key.picks == Picks::foreAftPair) {
+      placement.forward = line;
+    }
+  }
+  Vec3 sum;
+  for (const Vec3& each : layout.picks) {
+    sum = sum + each;
+  }
+  const double share = layout.picks.empty() ? 0.0 : 1.0 / static_cast<double>(layout.picks.size());
+  const Plan offset = placement.directionOf(share * sum);
+  placement.origin = {middle.x - offset.x, middle.y - offset.y};
+  return placement;
+}
+
+LowestEdge lowestEdge(const Case& option, const Settled& settled) {
+  const hang::Layout& layout = settled.layout;
+  const bool rolls = std::abs(layout.left.z) > hang::lengthSlack;
+  LowestEdge lowest;
+  lowest.z = std::numeric_limits<double>::infinity();
+
+  for (std::size_t i = 0; i < layout.elements.size() && i < option.cabinets.size(); ++i) {
+    const auto& width = option.cabinets[i]->width;
+    lowest.outlineMissing |= layout.elements[i].outline.empty();
+    lowest.widthMissing |= rolls && !width;
+    for (const Vec3& corner : layout.elements[i].outline) {
+      lowest.z = std::min(lowest.z, corner.z - drop(layout, width));
+    }
+  }
+  if (option.bar != nullptr) {
+    for (const catalogue::Position& corner : option.bar->outline) {
+      lowest.widthMissing |= rolls && !option.bar->width;
+      lowest.z = std::min(lowest.z, frameCorner(layout, corner).z - drop(layout, option.bar->width));
+    }
+  }
+  if (option.chain != nullptr && settled.setting.mark && option.held > 0 &&
+      static_cast<std::size_t>(option.held) <= layout.elements.size()) {
+    const auto& eye = layout.elements[static_cast<std::size_t>(option.held - 1)].chainEye;
+    if (option.chain->links && option.chain->pitch && eye) {
+      const int unused = std::max(0, *option.chain->links - *settled.setting.mark);
+      lowest.z = std::min(lowest.z, eye->z - unused * inMetres(*option.chain->pitch));
+    } else {
+      lowest.tailMissing = true;
+    }
+  }
+  if (!std::isfinite(lowest.z)) { // no outline at all: what the statics found
+    lowest.z = settled.statics.bottom;
+    lowest.outlineMissing = true;
+  }
+  return lowest;
+}
+
+double originHeight(const Case& option, const Settled& settled, double trimM) {
+  return trimM - lowestEdge(option, settled).z;
+}
+
+std::vector<Vec3> barCorners(const Case& option, const hang::Layout& layout) {
+  if (option.bar == nullptr) {
+    return {};
+  }
+  std::vector<Vec3> middle;
+  for (const catalogue::Position& corner : option.bar->outline) {
+    middle.push_back(frameCorner(layout, corner));
+  }
+  return bothSides(middle, layout.left, halfWidth(option.bar->width));
+}
+
+std::vector<Vec3> cabinetCorners(const Case& option, const hang::Layout& layout, std::size_t element) {
+  return bothSides(layout.elements.at(element).outline, layout.left,
+                   halfWidth(option.cabinets.at(element)->width));
+}
+
+double floorBeneath(const venue::Venue& venue, Plan place) {
+  std::optional<double> highest;
+  for (const venue::Section& section : venue.sections) {
+    if ((section.yFrom && place.y < inMetres(*section.yFrom)) ||
+        (section.yTo && place.y > inMetres(*section.yTo))) {
+      continue;
+    }
+    for (std::size_t i = 1; i < section.profile.size(); ++i) {
+      const double from = inMetres(section.profile[i - 1].x);
+      const double to = inMetres(section.profile[i].x);
+      if (place.x < from || place.x > to || to <= from) {
+        continue;
+      }
+      const double low = inMetres(section.profile[i - 1].z);
+      const double z = low + (inMetres(section.profile[i].z) - low) * (place.x - from) / (to - from);
+      highest = std::max(highest.value_or(z), z);
+    }
+  }
+  return highest.value_or(0.0);
+}
+
+Vec3 sourceOf(const hang::PlacedElement& element) {
+  if (element.outline.size() < 2) {
+    return element.pin;
+  }
+  const Vec3* first = nullptr;
+  const Vec3* second = nullptr;
+  const auto ahead = [&](const Vec3& corner) { return dot(minus(corner, element.pin), element.forward); };
+  for (const Vec3& each : element.outline) {
+    if (first == nullptr || ahead(each) > ahead(*first)) {
+      second = first;
+      first = &each;
+    } else if (second == nullptr || ahead(each) > ahead(*second)) {
+      second = &each;
+    }
+  }
+  return 0.5 * (*first + *second);
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "options/cover.h"
+#include "options/placement.h"
+
+/// What the room sets, looked up once for an option, as plain numbers. NaN: not known.
+namespace hangbook::options {
+
+struct Bound {
+  double metres = notKnown;
+  QString source;
+};
+
+/// Something above: low steel over the whole plan, or an obstruction over its box.
+struct Ceiling {
+  QString name;
+  double underside = notKnown;
+  double xFrom = -std::numeric_limits<double>::infinity();
+  double xTo = std::numeric_limits<double>::infinity();
+  double yFrom = -std::numeric_limits<double>::infinity();
+  double yTo = std::numeric_limits<double>::infinity();
+};
+
+struct RoomLimits {
+  std::vector<Bound> leastTrim; ///< above the datum; each is a lower bound
+  Bound leastAboveFloor;        ///< above the floor beneath, in its own right
+  std::optional<Bound> mostTrim;
+  double trimMargin = notKnown;
+
+  std::vector<double> pointHeight; ///< one for each pick
+  std::vector<Ceiling> ceilings;
+  bool lowSteelKnown = false;
+  double closedLength = notKnown;
+  double riggingLength = notKnown;
+  QStringList riggingMissing;
+  double clearance = notKnown;
+  double headroomMargin = notKnown;
+
+  double chainLength = notKnown;
+  double barMetHeight = notKnown;
+  double liftMargin = notKnown;
+
+  double angleMargin = notKnown;
+
+  Audience audience;
+  double coverShare = notKnown;
+  double coverMargin = notKnown;
+};
+
+/// Rules of roomRules(), each in a file of its own.
+extern const Rule lowestEdgeRule;
+extern const Rule headroomRule;
+extern const Rule liftHeightRule;
+extern const Rule travelRule;
+extern const Rule coverRule;
+extern const Rule levelDropRule;
+
+} // namespace hangbook::options
