@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <boost/test/unit_test.hpp>
+
+#include "print.h"
+#include "room_fixture.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::Room;
+using hangbook::testing::unitOf;
+using fleet::UnitKind;
+using fleet::UnitState;
+
+namespace {
+
+/// What another show takes: this option's own stack.
+Choice otherShow(const Room& room, const char* name, QDate from, QDate to) {
+  Choice choice;
+  choice.tour = QStringLiteral("Lanternfish Parade");
+  choice.show = QString::fromUtf8(name);
+  choice.hang = QStringLiteral("left");
+  choice.key = room.option.key;
+  choice.awayFrom = from;
+  choice.awayTo = to;
+  return choice;
+}
+
+fleet::Unit& firstOf(Room& room, UnitKind kind) {
+  for (fleet::Unit& unit : room.snapshot.units) {
+    if (unit.kind == kind) {
+      return unit;
+    }
+  }
+  throw std::logic_error("no such unit");
+}
+
+/// Verdict of a rule after a change.
+template <class Change>
+Verdict after(Room& room, const Rule& rule, Change change) {
+  change(room);
+  room.refresh();
+  return room.use(rule).verdict;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(stock)
+
+BOOST_AUTO_TEST_CASE(all_hangs_of_the_show_count) {
+  Room room; // 4 of 6 hoists, 2 of 4 of each cabinet, 2 of 3 bars
+  BOOST_TEST(room.use(stockRule).verdict == Verdict::holds);
+  BOOST_TEST(room.use(stockRule).value == 2.0); // the bars are scarcest
+  BOOST_TEST(room.use(stockRule).limit == 3.0);
+  BOOST_TEST(room.finding(stockRule).text.contains("right like this one"));
+  firstOf(room, UnitKind::bar).state = UnitState::quarantined;
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).verdict == Verdict::tight);
+  BOOST_TEST(after(room, stockRule, [](Room& r) { r.houseSays("spare-bars", 1); }) == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_CASE(another_hang_counts_as_chosen) {
+  Room room;
+  Choice right = otherShow(room, "Harbour night", {}, {});
+  right.hang = QStringLiteral("right");
+  right.key.stack = QStringList(4, room.full().name);
+  room.snapshot.choices = {right};
+  room.refresh();
+  const Finding finding = room.finding(stockRule); // 1 + 4 uppers, 4 there
+  BOOST_TEST(finding.verdict == Verdict::fails);
+  BOOST_TEST(finding.value.value() == 5.0);
+  BOOST_TEST(finding.text.contains("right as chosen"), finding.text.toStdString());
+}
+
+BOOST_AUTO_TEST_CASE(units_out_of_use_or_due_back_do_not_count) {
+  for (const UnitState state : {UnitState::quarantined, UnitState::inRepair, UnitState::writtenOff}) {
+    Room room;
+    firstOf(room, UnitKind::bar).state = state;
+    room.refresh();
+    BOOST_TEST(room.use(stockRule).limit == 2.0);
+  }
+  Room room;
+  firstOf(room, UnitKind::bar).hiredUntil = QDate(2027, 4, 9); // the last day away
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 3.0);
+  firstOf(room, UnitKind::bar).hiredUntil = QDate(2027, 4, 8);
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 2.0);
+}
+
+BOOST_AUTO_TEST_CASE(other_shows_take_theirs_on_their_days) {
+  Room room;
+  room.snapshot.otherChoices = {otherShow(room, "one", QDate(2027, 3, 20), QDate(2027, 3, 31))};
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 3.0); // back the day before
+  room.snapshot.otherChoices[0].awayTo = QDate(2027, 4, 1);
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 2.0);
+  // Two that do not overlap each other may share a unit; two that do may not.
+  room.snapshot.otherChoices.push_back(otherShow(room, "two", QDate(2027, 4, 5), QDate(2027, 4, 6)));
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 2.0);
+  room.snapshot.otherChoices[1].awayFrom = QDate(2027, 4, 1);
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 1.0);
+  BOOST_TEST(room.use(stockRule).verdict == Verdict::fails);
+  // An older revision of the same choice is no second one.
+  room.snapshot.otherChoices[1] = room.snapshot.otherChoices[0];
+  room.snapshot.otherChoices[1].revision = 1;
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 2.0);
+}
+
+BOOST_AUTO_TEST_CASE(hardware_is_counted_where_the_house_says_so) {
+  Room room;
+  room.houseSays("hardware-by-serial", 1);
+  room.refresh();
+  const Finding finding = room.finding(stockRule);
+  BOOST_TEST(finding.verdict == Verdict::fails);
+  BOOST_TEST(finding.value.value() == 8.0); // two shackles a pick, two picks a hang, two hangs
+  BOOST_TEST(finding.text.contains("shackle"));
+}
+
+BOOST_AUTO_TEST_CASE(without_days_it_is_unproven) {
+  Room room;
+  room.snapshot.show.awayTo = {};
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).verdict == Verdict::unproven);
+  BOOST_TEST(room.use(examinedRule).verdict == Verdict::unproven);
+  BOOST_TEST(room.use(cartsRule).verdict == Verdict::unproven);
+  Room empty;
+  empty.snapshot.units.clear();
+  empty.refresh();
+  BOOST_TEST(empty.use(stockRule).verdict == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_AUTO_TEST_SUITE(examined)
+
+BOOST_AUTO_TEST_CASE(until_the_last_day_away) {
+  const auto with = [](QDate date) { // all bars last examined then
+    Room room;
+    for (fleet::Examination& each : room.snapshot.examinations) {
+      if (each.rule == "yearly bar") {
+        each.date = date;
+      }
+    }
+    room.refresh();
+    return room.use(examinedRule).verdict;
+  };
+  BOOST_TEST(with(QDate(2026, 5, 1)) == Verdict::holds);
+  BOOST_TEST(with(QDate(2026, 4, 12)) == Verdict::tight); // three days longer than needed
+  BOOST_TEST(with(QDate(2026, 4, 9)) == Verdict::tight);
+  BOOST_TEST(with(QDate(2026, 4, 8)) == Verdict::fails); // due on the first days away, not the last
+}
+
+BOOST_AUTO_TEST_CASE(the_worst_type_is_named) {
+  Room room;
+  for (fleet::Examination& each : room.snapshot.examinations) {
+    if (each.rule == "yearly hoist") {
+      each.result = fleet::ExaminationResult::fail;
+    }
+  }
+  room.refresh();
+  const Finding finding = room.finding(examinedRule);
+  BOOST_TEST(finding.verdict == Verdict::fails);
+  BOOST_TEST(finding.text.contains("Saltmarsh hoist (hoist): 4 needed; of 6 free ones 0"));
+}
+
+BOOST_AUTO_TEST_CASE(a_kind_without_a_rule_is_unproven_unless_the_house_wants_none_for_cabinets) {
+  Room room;
+  room.snapshot.examinationRules.erase(room.snapshot.examinationRules.begin()); // cabinets
+  BOOST_TEST(after(room, examinedRule, [](Room&) {}) == Verdict::unproven);
+  BOOST_TEST(room.finding(examinedRule).text.contains("no rule"));
+  BOOST_TEST(after(room, examinedRule, [](Room& r) { r.houseSays("examine-cabinets", 0); }) == Verdict::holds);
+  room.snapshot.examinationRules.clear(); // hoists and bars too: no house can waive those
+  BOOST_TEST(after(room, examinedRule, [](Room&) {}) == Verdict::unproven);
+}
+
+BOOST_AUTO_TEST_CASE(never_examined_fails) {
+  Room room;
+  room.snapshot.examinations.clear();
+  BOOST_TEST(after(room, examinedRule, [](Room&) {}) == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_AUTO_TEST_SUITE(carts)
+
+BOOST_AUTO_TEST_CASE(an_odd_cabinet_a_side_shares_a_cart) {
+  Room room; // one bass a side, two to a cart: one shared cart, of two
+  const Finding finding = room.finding(cartsRule);
+  BOOST_TEST(finding.verdict == Verdict::holds);
+  BOOST_TEST(finding.value.value() == 1.0);
+  BOOST_TEST(finding.text.contains("1 + 1"));
+  BOOST_TEST(finding.text.contains("shared between the hangs"));
+}
+
+BOOST_AUTO_TEST_CASE(a_place_left_over_is_tight) {
+  Room room;
+  room.snapshot.show.hangs.resize(1);
+  BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::tight);
+  BOOST_TEST(room.finding(cartsRule).text.contains("place left over"));
+}
+
+BOOST_AUTO_TEST_CASE(enough_carts_exactly_and_too_few) {
+  Room room;
+  firstOf(room, UnitKind::cart).state = UnitState::inRepair;
+  BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::tight);
+  room.snapshot.otherChoices = {otherShow(room, "one", QDate(2027, 4, 1), QDate(2027, 4, 3))};
+  BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_CASE(an_unknown_cart_is_unproven) {
+  Room room;
+  room.snapshot.catalogue.carts[0].most.reset();
+  BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::unproven);
+  room.snapshot.catalogue.carts.clear();
+  BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::unproven);
+  BOOST_TEST(room.finding(cartsRule).text.contains("No type of cart"));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_AUTO_TEST_SUITE(same_chain)
+
+BOOST_AUTO_TEST_CASE(a_chain_of_that_type_with_its_pitch) {
+  Room room;
+  BOOST_TEST(!room.finding(sameChainRule).applies);
+  catalogue::ChainType chain;
+  chain.name = QStringLiteral("link chain");
+  chain.pitch = metres(0.0225);
+  room.option.chain = &chain;
+  BOOST_TEST(room.use(sameChainRule).verdict == Verdict::fails);
+  room.snapshot.units.push_back(unitOf(QStringLiteral("C1"), UnitKind::chain, chain.name));
+  BOOST_TEST(room.use(sameChainRule).verdict == Verdict::holds);
+  BOOST_TEST(room.finding(sameChainRule).text.contains("22.5 mm"));
+  chain.pitch.reset();
+  BOOST_TEST(room.use(sameChainRule).verdict == Verdict::unproven);
+  room.snapshot.units.back().state = UnitState::quarantined;
+  BOOST_TEST(room.use(sameChainRule).verdict == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
