@@ -6,10 +6,10 @@
 
 using namespace hangbook;
 using namespace hangbook::options;
-using hangbook::testing::Room;
-using hangbook::testing::unitOf;
 using fleet::UnitKind;
 using fleet::UnitState;
+using hangbook::testing::Room;
+using hangbook::testing::unitOf;
 
 namespace {
 
@@ -101,8 +101,9 @@ BOOST_AUTO_TEST_CASE(other_shows_take_theirs_on_their_days) {
   BOOST_TEST(room.use(stockRule).limit == 2.0);
   room.snapshot.otherChoices[1].awayFrom = QDate(2027, 4, 1);
   room.refresh();
-  BOOST_TEST(room.use(stockRule).limit == 1.0);
   BOOST_TEST(room.use(stockRule).verdict == Verdict::fails);
+  BOOST_TEST(room.use(stockRule).value == 4.0); // hoists: 6 less twice 2
+  BOOST_TEST(room.use(stockRule).limit == 2.0);
   // An older revision of the same choice is no second one.
   room.snapshot.otherChoices[1] = room.snapshot.otherChoices[0];
   room.snapshot.otherChoices[1].revision = 1;
@@ -172,7 +173,8 @@ BOOST_AUTO_TEST_CASE(a_kind_without_a_rule_is_unproven_unless_the_house_wants_no
   room.snapshot.examinationRules.erase(room.snapshot.examinationRules.begin()); // cabinets
   BOOST_TEST(after(room, examinedRule, [](Room&) {}) == Verdict::unproven);
   BOOST_TEST(room.finding(examinedRule).text.contains("no rule"));
-  BOOST_TEST(after(room, examinedRule, [](Room& r) { r.houseSays("examine-cabinets", 0); }) == Verdict::holds);
+  BOOST_TEST(after(room, examinedRule, [](Room& r) { r.houseSays("examine-cabinets", 0); }) ==
+             Verdict::holds);
   room.snapshot.examinationRules.clear(); // hoists and bars too: no house can waive those
   BOOST_TEST(after(room, examinedRule, [](Room&) {}) == Verdict::unproven);
 }
