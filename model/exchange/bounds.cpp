@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/bounds.h"
+
+#include <algorithm>
+#include <array>
+#include <limits>
+
+#include "quantity/text.h"
+
+namespace hangbook::exchange {
+namespace {
+
+constexpr double noEnd = std::numeric_limits<double>::max();
+
+// The one table. Wide on purpose: they catch kilograms typed as grams, not unusual gear.
+constexpr std::array table = {
+    Bounds{Bound::any, -noEnd, noEnd, ""},
+    Bounds{Bound::pieceMass, 0, 500, "kg"},       // hardware, chain bag, cable
+    Bounds{Bound::stackedMass, 0.1, 5000, "kg"},  // cabinet, bar, hoist, cart
+    Bounds{Bound::place, -10, 10, "m"},           // in a cabinet's or bar's own frame
+    Bounds{Bound::size, 0.01, 20, "m"},           // of a cabinet, bar or cart
+    Bounds{Bound::smallLength, 0, 20, "m"},       // hardware, fixed length, hoist closed
+    Bounds{Bound::chainLength, 0.5, 200, "m"},    // a hoist's
+    Bounds{Bound::pitch, 0.001, 1, "m"},          // of links
+    Bounds{Bound::venuePlace, -1000, 1000, "m"},  // along and across a venue
+    Bounds{Bound::height, -100, 300, "m"},        // above a venue's datum
+    Bounds{Bound::force, 0, 2'000'000, "N"},      // up to about 200 t
+    Bounds{Bound::chainMass, 0, 50, "kg/m"},      //
+    Bounds{Bound::hoistSpeed, 0.001, 2, "m/s"},   //
+    Bounds{Bound::wind, 0, 100, "m/s"},           //
+    Bounds{Bound::angle, -180, 180, "°"},         //
+    Bounds{Bound::step, 0.01, 45, "°"},           // of a bar's tilt
+    Bounds{Bound::cover, -90, 90, "°"},           //
+    Bounds{Bound::level, 0, 200, "dB"},           //
+    Bounds{Bound::area, 0, 50, "m²"},             //
+    Bounds{Bound::coefficient, 0, 10, ""},        //
+    Bounds{Bound::share, 0.5, 1, ""},             // the more loaded of two sides
+    Bounds{Bound::stretch, 0, 50, "%"},           //
+    Bounds{Bound::throwDistance, 0.5, 2000, "m"}, //
+    Bounds{Bound::temperature, -60, 60, "°C"},    //
+    Bounds{Bound::humidity, 0, 100, "%"},         //
+    Bounds{Bound::latitude, -90, 90, "°"},        //
+    Bounds{Bound::longitude, -180, 180, "°"},     //
+    Bounds{Bound::links, 0, 100'000, ""},         //
+    Bounds{Bound::pieces, 0, 1000, ""},           // cabinets in a stack, places on a cart
+    Bounds{Bound::months, 1, 600, ""},            // between examinations
+};
+
+} // namespace
+
+const Bounds& boundsOf(Bound bound) {
+  return *std::ranges::find(table, bound, &Bounds::bound);
+}
+
+QString complaint(Bound bound, double figure) {
+  const Bounds& bounds = boundsOf(bound);
+  if (figure >= bounds.low && figure <= bounds.high) {
+    return {};
+  }
+  const std::string unit = *bounds.unit == '\0' ? "" : std::string(" ") + bounds.unit;
+  return QString::fromStdString(printNumber(bounds.low) + " to " + printNumber(bounds.high) + unit);
+}
+
+} // namespace hangbook::exchange

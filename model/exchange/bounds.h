@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+namespace hangbook::exchange {
+
+/// What a figure is a figure of, as far as its bounds go.
+enum class Bound {
+  any,
+  pieceMass,
+  stackedMass,
+  place,
+  size,
+  smallLength,
+  chainLength,
+  pitch,
+  venuePlace,
+  height,
+  force,
+  chainMass,
+  hoistSpeed,
+  wind,
+  angle,
+  step,
+  cover,
+  level,
+  area,
+  coefficient,
+  share,
+  stretch,
+  throwDistance,
+  temperature,
+  humidity,
+  latitude,
+  longitude,
+  links,
+  pieces,
+  months,
+};
+
+/// Figures outside cannot be meant: a slip of the key or a wrong unit. In SI units, angles in degrees.
+struct Bounds {
+  Bound bound;
+  double low;
+  double high;
+  const char* unit;
+};
+
+const Bounds& boundsOf(Bound bound);
+
+/// Empty where the figure is within its bounds, else what is expected: "0.01 to 5000 kg".
+QString complaint(Bound bound, double figure);
+
+} // namespace hangbook::exchange

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QTimeZone>
+
+#include "exchange/basis.h"
+#include "exchange/house_sorts.h"
+#include "exchange/parts.h"
+
+namespace hangbook::exchange {
+namespace {
+
+using namespace venue;
+
+const std::vector<Venue>& venuesOf(const Data& data) {
+  return data.venues;
+}
+
+template <class Value>
+QString labelOf(const Value& value) {
+  return value.name;
+}
+
+template <class Value>
+Handling<Part<Value>> handlingOf(const char* word, std::vector<Value> Venue::*list,
+                                 QString (*label)(const Value&) = labelOf<Value>) {
+  return partHandling<Venue, Value>(word, "venue", &Work::venues, venuesOf, list, label);
+}
+
+template <class Value>
+std::unique_ptr<Sort> made(const char* word, Columns<Part<Value>> columns, Handling<Part<Value>> handling) {
+  return std::make_unique<SortOf<Part<Value>>>(word, std::move(columns), std::move(handling));
+}
+
+void mustNotFall(const At& at, const char* heading, std::optional<Length> from, std::optional<Length> to) {
+  if (from && to && *from > *to) {
+    const QString name = QString::fromLatin1(heading);
+    at.fault(name, at.cell(name), "no less than where it begins");
+  }
+}
+
+std::unique_ptr<Sort> venueSort() {
+  using Line = Venue;
+  Columns<Line> columns = {
+      name<Line>("name", HANGBOOK_FIELD(name)),
+      text<Line>("town", HANGBOOK_FIELD(town)),
+      text<Line>("time zone", HANGBOOK_FIELD(timeZone), Need::needed),
+      number<Line>("latitude", "°", HANGBOOK_FIELD(latitude), Bound::latitude),
+      number<Line>("longitude", "°", HANGBOOK_FIELD(longitude), Bound::longitude),
+      text<Line>("datum", HANGBOOK_FIELD(datum)),
+      yesNo<Line>("outdoors", HANGBOOK_FIELD(outdoors)),
+      figure<Line>("low steel", "m", HANGBOOK_FIELD(lowSteel), Bound::height),
+      figure<Line>("least trim", "m", HANGBOOK_FIELD(leastTrim), Bound::height),
+      figure<Line>("most trim", "m", HANGBOOK_FIELD(mostTrim), Bound::height),
+      text<Line>("access", HANGBOOK_FIELD(access)),
+      text<Line>("source", HANGBOOK_FIELD(source.text)),
+      date<Line>("source date", HANGBOOK_FIELD(source.date)),
+  };
+  auto handling = recordHandling<Line>(
+      &Work::venues, [](const Line& line) { return line.name; }, venuesOf);
+  handling.check = [](Work&, const Line& line, const At& at) {
+    if (!QTimeZone::isTimeZoneIdAvailable(line.timeZone.toUtf8())) {
+      at.fault("time zone", line.timeZone, "an IANA name such as Europe/London");
+    }
+    mustNotFall(at, "most trim", line.leastTrim, line.mostTrim);
+  };
+  return std::make_unique<SortOf<Line>>("venue", std::move(columns), std::move(handling));
+}
+
+std::unique_ptr<Sort> pointSort() {
+  using Line = Part<Point>;
+  auto handling = handlingOf<Point>("point", &Venue::points);
+  handling.check = [](Work& work, const Line& line, const At& at) {
+    const Venue* venue = work.venues.find(line.parent);
+    if (!line.value.zone.isEmpty() && !std::ranges::count(venue->zones, line.value.zone, &Zone::name)) {
+      at.fault("zone", line.value.zone, "a zone of this venue that is in this file or in the store");
+    }
+  };
+  return made<Point>("point",
+                     {
+                         name<Line>("venue", HANGBOOK_FIELD(parent)),
+                         name<Line>("name", HANGBOOK_FIELD(value.name)),
+                         figure<Line>("x", "m", HANGBOOK_FIELD(value.x), Bound::venuePlace, Need::needed),
+                         figure<Line>("y", "m", HANGBOOK_FIELD(value.y), Bound::venuePlace, Need::needed),
+                         figure<Line>("z", "m", HANGBOOK_FIELD(value.z), Bound::height, Need::needed),
+                         figure<Line>("capacity", "kN", HANGBOOK_FIELD(value.capacity), Bound::force),
+                         word<Line>("basis", HANGBOOK_FIELD(value.basis), bases),
+                         text<Line>("zone", HANGBOOK_FIELD(value.zone)),
+                         text<Line>("source", HANGBOOK_FIELD(value.source.text)),
+                         date<Line>("source date", HANGBOOK_FIELD(value.source.date)),
+                     },
+                     std::move(handling));
+}
+
+std::unique_ptr<Sort> zoneSort() {
+  using Line = Part<Zone>;
+  return made<Zone>("zone",
+                    {
+                        name<Line>("venue", HANGBOOK_FIELD(parent)),
+                        name<Line>("name", HANGBOOK_FIELD(value.name)),
+                        figure<Line>("capacity", "kN", HANGBOOK_FIELD(value.capacity), Bound::force),
+                        word<Line>("basis", HANGBOOK_FIELD(value.basis), bases),
+                        figure<Line>("others' load", "kN", HANGBOOK_FIELD(value.othersLoad), Bound::force),
+                        text<Line>("others' load by", HANGBOOK_FIELD(value.othersBy)),
+                        date<Line>("others' load on", HANGBOOK_FIELD(value.othersOn)),
+                    },
+                    handlingOf<Zone>("zone", &Venue::zones));
+}
+
+std::unique_ptr<Sort> obstructionSort() {
+  using Line = Part<Obstruction>;
+  auto handling = handlingOf<Obstruction>("obstruction", &Venue::obstructions);
+  handling.check = [](Work&, const Line& line, const At& at) {
+    mustNotFall(at, "x to", line.value.xFrom, line.value.xTo);
+    mustNotFall(at, "y to", line.value.yFrom, line.value.yTo);
+  };
+  return made<Obstruction>(
+      "obstruction",
+      {
+          name<Line>("venue", HANGBOOK_FIELD(parent)),
+          name<Line>("name", HANGBOOK_FIELD(value.name)),
+          figure<Line>("x from", "m", HANGBOOK_FIELD(value.xFrom), Bound::venuePlace, Need::needed),
+          figure<Line>("x to", "m", HANGBOOK_FIELD(value.xTo), Bound::venuePlace, Need::needed),
+          figure<Line>("y from", "m", HANGBOOK_FIELD(value.yFrom), Bound::venuePlace, Need::needed),
+          figure<Line>("y to", "m", HANGBOOK_FIELD(value.yTo), Bound::venuePlace, Need::needed),
+          figure<Line>("underside", "m", HANGBOOK_FIELD(value.underside), Bound::height, Need::needed),
+      },
+      std::move(handling));
+}
+
+/// The floor of a section, first row to last.
+Column<Part<Section>> profileColumn() {
+  Column<Part<Section>> column;
+  column.name = QStringLiteral("profile");
+  column.unit = "m";
+  column.need = Need::needed;
+  column.read = [](Part<Section>& line, const Cell& cell) {
+    const auto places = readPlaces(cell, Bound::venuePlace);
+    std::vector<ProfilePoint> profile;
+    for (const auto& place : places) {
+      if (!profile.empty() && place.x <= profile.back().x) {
+        throw Unreadable{cell.text, QStringLiteral("places from the first row to the last, x rising")};
+      }
+      profile.push_back({place.x, place.z});
+    }
+    if (profile.size() < 2) {
+      throw Unreadable{cell.text, QStringLiteral("two places or more, x z; x z")};
+    }
+    line.value.profile = profile;
+  };
+  column.clear = [](Part<Section>& line) { line.value.profile.clear(); };
+  column.write = [](const Part<Section>& line) {
+    std::vector<catalogue::Position> places;
+    for (const ProfilePoint& point : line.value.profile) {
+      places.push_back({point.x, point.z});
+    }
+    return writePlaces(places);
+  };
+  column.checkHeading = detail::lengthUnit();
+  return column;
+}
+
+std::unique_ptr<Sort> sectionSort() {
+  using Line = Part<Section>;
+  auto handling = handlingOf<Section>("section", &Venue::sections);
+  handling.check = [](Work&, const Line& line, const At& at) {
+    mustNotFall(at, "y to", line.value.yFrom, line.value.yTo);
+  };
+  return made<Section>(
+      "section",
+      {
+          name<Line>("venue", HANGBOOK_FIELD(parent)),
+          name<Line>("name", HANGBOOK_FIELD(value.name)),
+          profileColumn(),
+          figure<Line>("ear height", "m", HANGBOOK_FIELD(value.earHeight), Bound::smallLength),
+          figure<Line>("y from", "m", HANGBOOK_FIELD(value.yFrom), Bound::venuePlace),
+          figure<Line>("y to", "m", HANGBOOK_FIELD(value.yTo), Bound::venuePlace),
+      },
+      std::move(handling));
+}
+
+std::unique_ptr<Sort> houseSort() {
+  using Line = Part<HouseFigure>;
+  auto handling = handlingOf<HouseFigure>("house rule", &Venue::house, labelOfHouse);
+  handling.check = [](Work&, const Line& line, const At& at) { checkHouseFigure(at, line.value); };
+  return made<HouseFigure>("house rule", houseColumns<Line>({name<Line>("venue", HANGBOOK_FIELD(parent))}),
+                           std::move(handling));
+}
+
+} // namespace
+
+const Sorts& venueSorts() {
+  static const Sorts sorts = [] {
+    Sorts all;
+    all.push_back(venueSort());
+    all.push_back(pointSort());
+    all.push_back(zoneSort());
+    all.push_back(obstructionSort());
+    all.push_back(sectionSort());
+    all.push_back(houseSort());
+    return all;
+  }();
+  return sorts;
+}
+
+} // namespace hangbook::exchange

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Export, then import into nothing: the same data to the bit.
+#include <boost/test/unit_test.hpp>
+
+#include <random>
+
+#include "demo_data.h"
+
+using namespace hangbook;
+using namespace hangbook::exchange;
+
+namespace {
+
+Data throughFiles(const Data& data) {
+  Data sofar;
+  for (const Kind kind : allKinds()) {
+    const QByteArray file = writeFile(kind, data);
+    Import import = readFile(kind, file, sofar, {QStringLiteral("somebody else"), somebody().now.addDays(9)});
+    BOOST_TEST_REQUIRE(import.faults.empty(), wordFor(kind).toStdString() << "\n"
+                                                                          << faultsOf(import).toStdString());
+    sofar = std::move(import.after);
+  }
+  return sofar;
+}
+
+/// Draws figures with every digit that a double has, now and then none.
+class Draw {
+public:
+  explicit Draw(unsigned seed) : source_(seed) {}
+  double figure(double low, double high) {
+    return std::uniform_real_distribution<double>(low, high)(source_);
+  }
+  int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(source_); }
+  bool chance(double odds = 0.8) { return std::bernoulli_distribution(odds)(source_); }
+  QString words() {
+    static const QStringList parts = {"Grüße", "a,b", "say \"so\"", "two\nlines",
+                                      "plain", "x'y", "ô 5 t",      "-"};
+    return parts[whole(0, static_cast<int>(parts.size()) - 1)];
+  }
+  QDate day() { return QDate(2020, 1, 1).addDays(whole(0, 2500)); }
+  template <class Quantity>
+  std::optional<Quantity> maybe(double low, double high) {
+    return chance() ? std::optional(Quantity::from_value(figure(low, high))) : std::nullopt;
+  }
+  std::optional<catalogue::Position> place() {
+    return chance() ? std::optional(catalogue::Position{metres(figure(-2, 2)), metres(figure(-2, 2))})
+                    : std::nullopt;
+  }
+
+private:
+  std::mt19937 source_;
+};
+
+catalogue::CabinetType cabinet(Draw& draw, const QString& name) {
+  catalogue::CabinetType type;
+  type.name = name;
+  type.maker = draw.words();
+  type.family = draw.words();
+  type.mass = draw.maybe<Mass>(1, 200);
+  type.centreOfGravity = draw.place();
+  type.nextPin = draw.place();
+  for (int corner = draw.whole(0, 6); corner > 0; --corner) {
+    type.outline.push_back({metres(draw.figure(-1, 1)), metres(draw.figure(-1, 1))});
+  }
+  type.width = draw.maybe<Length>(0.1, 2);
+  type.chainEye = draw.place();
+  type.rearContact = draw.place();
+  if (type.chainEye && type.rearContact) {
+    type.pins = {*type.chainEye, *type.rearContact};
+  }
+  type.coversAudience = draw.chance();
+  type.downfill = draw.chance();
+  type.coverLowest = draw.maybe<Angle>(-90, 0);
+  type.coverHighest = draw.maybe<Angle>(0, 90);
+  type.levelAtOneMetre = draw.figure(100, 150);
+  type.source = {draw.words(), draw.day()};
+  return type;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(exchange_round_trip)
+
+BOOST_AUTO_TEST_CASE(the_demo) {
+  const Data& data = demoData();
+  const Data again = throughFiles(data);
+  BOOST_TEST((again.catalogue == data.catalogue));
+  BOOST_TEST((again.people == data.people));
+  BOOST_TEST((again.examinationRules == data.examinationRules));
+  BOOST_TEST((again.units == data.units));
+  BOOST_TEST((again.examinations == data.examinations));
+  BOOST_TEST((again.venues == data.venues));
+  BOOST_TEST((again.tours == data.tours));
+  BOOST_TEST((again.shows == data.shows));
+  BOOST_TEST((again.chosen == data.chosen));
+  BOOST_TEST((again.marks == data.marks));
+}
+
+BOOST_AUTO_TEST_CASE(facts_keep_their_entries_and_corrections) {
+  Data data = demoData();
+  for (auto& fact : data.examinations) {
+    fact.id = QUuid::createUuid();
+  }
+  fleet::Examination correction = data.examinations.front();
+  correction.id = QUuid::createUuid();
+  correction.corrects = data.examinations.front().id;
+  correction.result = fleet::ExaminationResult::fail;
+  data.examinations.push_back(correction);
+  data.examinations.push_back(correction); // told on two machines: two entries that say the same
+  data.examinations.back().id = QUuid::createUuid();
+  BOOST_TEST((throughFiles(data).examinations == data.examinations));
+}
+
+BOOST_AUTO_TEST_CASE(random_figures_to_the_bit) {
+  for (unsigned seed = 1; seed <= 60; ++seed) {
+    Draw draw(seed);
+    Data data;
+    for (int number = 1; number <= 8; ++number) {
+      data.catalogue.cabinets.push_back(
+          cabinet(draw, QStringLiteral("type %1, of %2").arg(number).arg(seed)));
+    }
+    catalogue::HoistType hoist;
+    hoist.name = draw.words() + QStringLiteral(" hoist");
+    hoist.limit = draw.maybe<Force>(1e3, 1e5);
+    hoist.chainMass = draw.maybe<LinearDensity>(0.1, 9);
+    hoist.speed = draw.maybe<Speed>(0.01, 1);
+    hoist.bodyClimbs = draw.chance() ? std::optional(draw.chance(0.5)) : std::nullopt;
+    data.catalogue.hoists.push_back(hoist);
+    venue::Venue venue;
+    venue.name = draw.words() + QStringLiteral(" hall");
+    venue.timeZone = QStringLiteral("Europe/Oslo");
+    venue.latitude = draw.figure(-90, 90);
+    venue.lowSteel = draw.maybe<Length>(3, 30);
+    venue.zones.push_back({QStringLiteral("truss"), draw.maybe<Force>(0, 1e5), venue::Basis::dynamic,
+                           draw.maybe<Force>(0, 1e4), draw.words(), draw.day()});
+    for (int number = 1; number <= 6; ++number) {
+      venue::Point point;
+      point.name = QStringLiteral("P%1").arg(number);
+      point.x = metres(draw.figure(-50, 50));
+      point.y = metres(draw.figure(-50, 50));
+      point.z = metres(draw.figure(3, 30));
+      point.capacity = draw.maybe<Force>(1e3, 1e5);
+      point.zone = draw.chance() ? QStringLiteral("truss") : QString();
+      point.source = {draw.words(), draw.day()};
+      venue.points.push_back(point);
+    }
+    data.venues.push_back(venue);
+    const Data again = throughFiles(data);
+    BOOST_TEST((again == data), "seed " << seed);
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()
