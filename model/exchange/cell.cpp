@@ -195,7 +195,7 @@ QString typedText(const Cell& cell, const char* ownUnit) {
   if (bareNumber && (cell.unit.isEmpty() || cell.unit == own)) {
     return {};
   }
-  if (isNumber(bare(cell.text, own), cell.form)) {
+  if (!bareNumber && isNumber(bare(cell.text, own), cell.form)) {
     return {};
   }
   QString text = bareNumber ? cell.text + QLatin1Char(' ') + cell.unit : cell.text;

@@ -50,7 +50,7 @@ SortColumns match(const CsvTable& table, const Sort& sort, std::optional<int> re
 bool finds(const SortColumns& columns, const Sort& sort) {
   const std::vector<Heading> headings = sort.headings();
   for (std::size_t column = 0; column < headings.size(); ++column) {
-    if (columns.where[column] < 0 && isNeeded(headings[column].need)) {
+    if (columns.where[column] < 0 && headings[column].need == Need::key) {
       return false;
     }
   }
@@ -85,7 +85,7 @@ const Sort* FileColumns::plainSort(std::vector<Fault>& faults) const {
   const SortColumns& columns = of(first);
   const std::vector<Heading> headings = first.headings();
   for (std::size_t column = 0; column < headings.size(); ++column) {
-    if (columns.where[column] < 0 && isNeeded(headings[column].need)) {
+    if (columns.where[column] < 0 && headings[column].need == Need::key) {
       faults.push_back({table_->headingLine,
                         {},
                         {},
