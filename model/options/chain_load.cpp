@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// chain: its tension, with factors, is within its usable limit; where a pivot hangs on it, it is above 0; and
+// it runs straight, clear of the cabinets between anchor and eye.
+#include <cmath>
+
+#include "hang/vec2.h"
+#include "options/loads.h"
+#include "options/seated.h"
+#include "options/sentence.h"
+
+namespace hangbook::options {
+namespace {
+
+enum Why { judged, noChain, slackPivot, opensWithSlack, bearsOnCabinet };
+
+bool holdsPivot(const Case& option) {
+  return option.joins[static_cast<std::size_t>(option.held) - 1]->kind == catalogue::JointKind::pivot;
+}
+
+/// A place in the hang's own plane.
+struct Plane {
+  const hang::Layout& layout;
+  hang::Vec2 of(const hang::Vec3& place) const {
+    const hang::Vec3& o = layout.frameOrigin;
+    const auto along = [&](const hang::Vec3& axis) {
+      return (place.x - o.x) * axis.x + (place.y - o.y) * axis.y + (place.z - o.z) * axis.z;
+    };
+    return {along(layout.forward), along(layout.up)};
+  }
+};
+
+/// The tension with which the chain alone would carry the moment at a joint above the held element, N:
+/// moment of the weight below ÷ arm of the chain about the pin. 0 where the chain would have to push.
+double aloneAt(const Settled& settled, std::size_t element, std::size_t held) {
+  const Plane plane{settled.layout};
+  const hang::Vec2 pin = plane.of(settled.layout.elements[element].pin);
+  const hang::Vec2 eye = plane.of(*settled.layout.elements[held].chainEye);
+  const hang::Vec2 towards = plane.of(*settled.layout.chainAnchor) - eye;
+  const double arm = hang::moment(eye - pin, (1.0 / hang::length(towards)) * towards);
+  const double tension = -settled.statics.joints[element].gravityMoment / arm;
+  return tension > 0.0 ? tension : (std::isnan(tension) ? notKnown : 0.0);
+}
+
+/// What the chain is judged at, N.
+double tensionOf(const Case& option, const Settled& settled) {
+  const auto held = static_cast<std::size_t>(option.held) - 1;
+  const double statics = settled.statics.chain->tension;
+  if (holdsPivot(option)) {
+    return statics;
+  }
+  double tension = chainHasSlack(settled) ? 0.0 : statics;
+  for (std::size_t i = 0; i <= held; ++i) {
+    if (option.joins[i]->kind == catalogue::JointKind::pinned) {
+      tension = std::max(tension, aloneAt(settled, i, held));
+    }
+  }
+  return tension;
+}
+
+bool crosses(hang::Vec2 a, hang::Vec2 b, hang::Vec2 c, hang::Vec2 d) {
+  const auto side = [](hang::Vec2 from, hang::Vec2 to, hang::Vec2 point) {
+    return hang::moment(to - from, point - from);
+  };
+  return side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0;
+}
+
+/// The first cabinet above the held one (counted from 0) that stands in the chain's straight line, or −1.
+int inTheWay(const Case& option, const Settled& settled) {
+  const Plane plane{settled.layout};
+  const auto held = static_cast<std::size_t>(option.held) - 1;
+  const hang::Vec2 anchor = plane.of(*settled.layout.chainAnchor);
+  const hang::Vec2 eye = plane.of(*settled.layout.elements[held].chainEye);
+  for (std::size_t i = 0; i < held; ++i) {
+    const std::vector<hang::Vec3>& outline = settled.layout.elements[i].outline;
+    for (std::size_t k = 0; k < outline.size(); ++k) {
+      if (crosses(anchor, eye, plane.of(outline[k]), plane.of(outline[(k + 1) % outline.size()]))) {
+        return static_cast<int>(i);
+      }
+    }
+  }
+  return -1;
+}
+
+Use evaluate(const Case& option, const Settled* settled, double) {
+  Use use;
+  if (option.held == 0) {
+    use.verdict = Verdict::holds;
+    use.applies = false;
+    use.why = noChain;
+    return use;
+  }
+  const WeightLimits& limits = *option.weight;
+  const double tension = tensionOf(option, *settled);
+  use = loadUse(tension * factorsFor(limits, option.chain->limitIncludesFactors),
+                option.chain->limit ? inNewtons(*option.chain->limit) * limits.accessory.value : notKnown);
+  if (holdsPivot(option) && !(tension > 0.0)) {
+    use.verdict = Verdict::fails;
+    use.why = slackPivot;
+    return use;
+  }
+  if (use.verdict < Verdict::unproven && !holdsPivot(option) && chainHasSlack(*settled) &&
+      opensAtRest(option, *settled) >= 0) {
+    use.verdict = Verdict::unproven;
+    use.why = opensWithSlack;
+  }
+  if (use.verdict < Verdict::unproven) {
+    use.which = inTheWay(option, *settled);
+    if (use.which >= 0) {
+      use.verdict = Verdict::unproven;
+      use.why = bearsOnCabinet;
+    }
+  }
+  return use;
+}
+
+Finding explain(const Case& option, const Settled* settled, double, const Use& use) {
+  if (!use.applies) {
+    return doesNotApply("chain", QStringLiteral("no chain holds this stack."));
+  }
+  const WeightLimits& limits = *option.weight;
+  Finding finding = loadFinding("chain", use);
+  finding.source =
+      QStringLiteral("maker's data for %1: %2").arg(option.chain->name, option.chain->source.text);
+  const double tension = tensionOf(option, *settled);
+  const QString held = option.cabinets[static_cast<std::size_t>(option.held) - 1]->name;
+  if (use.why == slackPivot) {
+    finding.text =
+        QStringLiteral(
+            "Nothing pulls at the chain that holds %1 (%2): it is slack, and the angle is not held.")
+            .arg(held, inKn(tension));
+    return finding;
+  }
+  QString text = QStringLiteral("The chain pulls %1 at %2, with %3: %4")
+                     .arg(inKn(tension), held, factorWords(limits, option.chain->limitIncludesFactors),
+                          inKn(use.value * 1000.0));
+  text += option.chain->limit ? QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0))
+                              : QStringLiteral("; no limit is stated for it");
+  text += peopleWords(option, limits.accessory);
+  if (use.why == opensWithSlack) {
+    text += QStringLiteral(
+                "; its slack of %1 mm lets a seated joint open, and the shape with slack is not solved")
+                .arg(settled->statics.chain->slack * 1000.0, 0, 'f', 1);
+  } else if (use.why == bearsOnCabinet) {
+    text +=
+        QStringLiteral("; element %1 (%2) stands in its straight line, so its length and pull are not known")
+            .arg(use.which + 1)
+            .arg(option.cabinets[static_cast<std::size_t>(use.which)]->name);
+  }
+  finding.text = text + QStringLiteral(".");
+  return finding;
+}
+
+} // namespace
+
+const Rule chainRule{"chain", true, evaluate, nullptr, explain};
+
+} // namespace hangbook::options

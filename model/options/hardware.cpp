@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// hardware: each shackle, sling, clip and pin between point and hoist is within its usable limit, at the
+// point's whole load with factors; the secondary suspension likewise for the pick that it would catch, and
+// with the factor for catching against its whole limit.
+#include "options/loads.h"
+
+namespace hangbook::options {
+namespace {
+
+enum Why { judged, noRigging, noSecondary };
+
+/// `which` = pick × 1000 + piece, + 500 for the secondary suspension.
+constexpr int perPick = 1000;
+constexpr int secondaryFrom = 500;
+
+Use onPick(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+  const WeightLimits& limits = *option.weight;
+  const double factors = factorsFor(limits, false);
+  Use worst;
+  bool any = false;
+  const auto add = [&](const Use& use) {
+    worst = any ? worseOf(worst, use) : use;
+    any = true;
+  };
+  const int base = static_cast<int>(pick) * perPick;
+  const double load = pointAtRest(option, settled, trimM, pick) * factors;
+  for (std::size_t i = 0; i < limits.hardware.size(); ++i) {
+    add(loadUse(load, limits.hardware[i].limit * limits.accessory.value, base + static_cast<int>(i)));
+  }
+  const double caught = pickLoad(settled, pick);
+  for (std::size_t i = 0; i < limits.secondarySteel.size(); ++i) {
+    const int which = base + secondaryFrom + static_cast<int>(i);
+    const double limit = limits.secondarySteel[i].limit;
+    add(loadUse(caught * factors, limit * limits.accessory.value, which));
+    add(loadUse(caught * limits.secondary.value, limit, which));
+  }
+  return worst;
+}
+
+Use evaluate(const Case& option, const Settled* settled, double trimM) {
+  const WeightLimits& limits = *option.weight;
+  Use worst = onPick(option, *settled, trimM, 0);
+  for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
+    worst = worseOf(worst, onPick(option, *settled, trimM, pick));
+  }
+  if (worst.verdict == Verdict::fails) {
+    return worst;
+  }
+  // Nobody beneath, or a hoist whose class needs none: then a secondary suspension may be left out.
+  const bool mayDoWithout = option.snapshot->show.peopleBeneath == std::optional<bool>(false) ||
+                            option.hoist->holdsWithoutSecondary == std::optional<bool>(true);
+  if (limits.hardware.empty()) {
+    worst.verdict = Verdict::unproven;
+    worst.why = noRigging;
+  } else if (limits.secondarySteel.empty() && !mayDoWithout) {
+    worst.verdict = Verdict::unproven;
+    worst.why = noSecondary;
+  }
+  return worst;
+}
+
+Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
+  const WeightLimits& limits = *option.weight;
+  Finding finding = loadFinding("hardware", use);
+  if (use.why == noRigging) {
+    finding.text = QStringLiteral("No shackle or sling between point and hoist is named for this hang.");
+    return finding;
+  }
+  const auto pick = static_cast<std::size_t>(use.which / perPick);
+  const int piece = use.which % perPick;
+  const bool secondary = piece >= secondaryFrom;
+  const Piece& named = secondary ? limits.secondarySteel[static_cast<std::size_t>(piece - secondaryFrom)]
+                                 : limits.hardware[static_cast<std::size_t>(piece)];
+  finding.source = named.source.isEmpty()
+                       ? QString()
+                       : QStringLiteral("maker's data for %1: %2").arg(named.name, named.source);
+  QString text =
+      secondary
+          ? QStringLiteral(
+                "%1 of the secondary suspension at the %2 pick must hold %3 (load at rest %4; dynamic "
+                "factor and share, or %5 for catching it)")
+                .arg(named.name, pickName(*settled, pick), inKn(use.value * 1000.0),
+                     inKn(pickLoad(*settled, pick)), inTimes(limits.secondary.value))
+          : QStringLiteral("%1 under point %2 takes %3 at rest, with %4: %5")
+                .arg(named.name, option.points[pick]->name, inKn(pointAtRest(option, *settled, trimM, pick)),
+                     factorWords(limits, false), inKn(use.value * 1000.0));
+  text += std::isnan(named.limit) ? QStringLiteral("; no limit is stated for it")
+                                  : QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0));
+  if (!secondary || use.limit * 1000.0 < named.limit) {
+    text += peopleWords(option, limits.accessory);
+  }
+  if (use.why == noSecondary) {
+    text += QStringLiteral("; no secondary suspension is named");
+  }
+  finding.text = text + QStringLiteral(".");
+  return finding;
+}
+
+} // namespace
+
+const Rule hardwareRule{"hardware", true, evaluate, nullptr, explain};
+
+} // namespace hangbook::options

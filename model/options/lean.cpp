@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// lean: where two points do not stand as far apart as the picks, the hoists' chains stand off the vertical;
+// up to a few degrees that counts as vertical.
+#include <cmath>
+
+#include "hang/vec2.h"
+#include "options/loads.h"
+#include "options/placement.h"
+#include "options/sentence.h"
+
+namespace hangbook::options {
+namespace {
+
+Use evaluate(const Case& option, const Settled* settled, double trimM) {
+  Use use;
+  if (option.points.size() < 2) {
+    use.verdict = Verdict::holds;
+    use.applies = false;
+    return use;
+  }
+  use.limit = option.weight->leanMost.value;
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    const double lean = leanDeg(option, *settled, trimM, pick);
+    if (use.which < 0 || !(lean <= use.value)) {
+      use.value = lean;
+      use.which = static_cast<int>(pick);
+    }
+  }
+  use.verdict = againstUpperLimit(use.value, use.limit, 0.0);
+  return use;
+}
+
+/// The higher the hang, the shorter the chain, the more it leans.
+TrimRange trimRange(const Case& option, const Settled& settled) {
+  TrimRange range;
+  if (option.points.size() < 2 || std::isnan(option.weight->leanMost.value)) {
+    return range;
+  }
+  const double off = 0.5 * std::abs(option.weight->spacing - pickSpacing(settled));
+  if (leanDeg(option, settled, notKnown, 0) == 0.0) {
+    return range; // the chains stand plumb at any trim
+  }
+  const double needed = off / std::tan(hang::toRadians(option.weight->leanMost.value));
+  const double origin = originHeight(option, settled, 0.0);
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    const double most = inMetres(option.points[pick]->z) - needed - origin - settled.layout.picks[pick].z;
+    range.high = std::isnan(most) ? range.high : std::min(range.high, most);
+  }
+  return range;
+}
+
+Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
+  if (!use.applies) {
+    return doesNotApply("lean", QStringLiteral("a single pick hangs under its point."));
+  }
+  const WeightLimits& limits = *option.weight;
+  Finding finding = findingFor("lean", use, "°");
+  finding.source = limits.leanMost.source;
+  QString text = QStringLiteral("The points stand %1 m apart and the picks %2 m")
+                     .arg(limits.spacing, 0, 'f', 3)
+                     .arg(pickSpacing(*settled), 0, 'f', 3);
+  if (std::isnan(use.value)) {
+    text += QStringLiteral(", so the chains lean; by how much is not known without a trim");
+  } else {
+    const auto pick = static_cast<std::size_t>(use.which);
+    text += QStringLiteral(", so the chain at %1 leans %2 from the vertical and its load is × %3")
+                .arg(pickName(*settled, pick), inDeg(use.value),
+                     inTimes(pickForce(option, *settled, trimM, pick) / pickLoad(*settled, pick)));
+  }
+  finding.text = text + QStringLiteral("; at most %1 is allowed.").arg(inDeg(limits.leanMost.value));
+  return finding;
+}
+
+} // namespace
+
+const Rule leanRule{"lean", true, evaluate, trimRange, explain};
+
+} // namespace hangbook::options

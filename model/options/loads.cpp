@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/loads.h"
+
+#include <cmath>
+
+#include "hang/vec2.h"
+#include "options/placement.h"
+#include "options/sentence.h"
+
+namespace hangbook::options {
+namespace {
+
+/// Points and picks that stand alike to within this are taken to stand plumb, m.
+constexpr double plumbSlack = 1e-6;
+
+/// How far each chain is off at its foot, m.
+double offset(const Case& option, const Settled& settled) {
+  if (settled.layout.picks.size() < 2) {
+    return 0.0;
+  }
+  const double off = 0.5 * std::abs(option.weight->spacing - pickSpacing(settled));
+  return off < plumbSlack ? 0.0 : off;
+}
+
+double useOf(const Use& use) {
+  return std::abs(use.limit) > 0.0 ? use.value / use.limit : use.value;
+}
+
+} // namespace
+
+double pickSpacing(const Settled& settled) {
+  const std::vector<hang::Vec3>& picks = settled.layout.picks;
+  return picks.size() < 2 ? 0.0 : std::hypot(picks[0].x - picks[1].x, picks[0].y - picks[1].y);
+}
+
+double leanDeg(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+  const double off = offset(option, settled);
+  if (off == 0.0 || trimM == -std::numeric_limits<double>::infinity()) {
+    return 0.0;
+  }
+  const double above =
+      inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) - settled.layout.picks[pick].z;
+  return hang::toDegrees(std::atan2(off, above));
+}
+
+double pickForce(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+  const double load = pickLoad(settled, pick);
+  const double lean = leanDeg(option, settled, trimM, pick);
+  if (lean == 0.0) {
+    return load;
+  }
+  // At or beyond a right angle no chain can hold it.
+  return lean < 90.0 ? load / std::cos(hang::toRadians(lean))
+                     : (std::isnan(lean) ? notKnown : std::numeric_limits<double>::infinity());
+}
+
+double pointAtRest(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+  const WeightLimits& limits = *option.weight;
+  return pickForce(option, settled, trimM, pick) + limits.hoistBody + limits.hoistChain + limits.rigging;
+}
+
+double factorsFor(const WeightLimits& limits, bool limitIncludesFactors) {
+  return limitIncludesFactors ? 1.0 : limits.dynamic.value * limits.liftShare.value;
+}
+
+Use worseOf(const Use& one, const Use& other) {
+  if (one.verdict != other.verdict) {
+    return one.verdict > other.verdict ? one : other;
+  }
+  const double first = useOf(one);
+  const double second = useOf(other);
+  return std::isnan(first) || first >= second ? one : other;
+}
+
+Use loadUse(double valueN, double limitN, int which) {
+  Use use;
+  use.value = valueN / 1000.0;
+  use.limit = limitN / 1000.0;
+  use.verdict = againstLoadLimit(use.value, use.limit);
+  use.which = which;
+  return use;
+}
+
+QString inKn(double newtonsOrNan) {
+  return std::isfinite(newtonsOrNan) ? QString::number(newtonsOrNan / 1000.0, 'f', 2) + QStringLiteral(" kN")
+                                     : QStringLiteral("not known");
+}
+
+QString inTimes(double factor) {
+  return std::isfinite(factor) ? QString::number(factor, 'g', 4) : QStringLiteral("not known");
+}
+
+QString pickName(const Settled& settled, std::size_t pick) {
+  const std::string_view name = hang::nameOf(settled.statics.pickLoads[pick].name);
+  return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
+}
+
+Finding loadFinding(const char* rule, const Use& use) {
+  Finding finding = findingFor(rule, use, "kN");
+  if (finding.value && finding.limit && *finding.limit > 0.0) {
+    finding.usePercent = 100.0 * *finding.value / *finding.limit;
+  }
+  return finding;
+}
+
+QString factorWords(const WeightLimits& limits, bool limitIncludesFactors) {
+  if (limitIncludesFactors) {
+    return QStringLiteral("dynamic factor and share are in the maker's limit");
+  }
+  QString text = QStringLiteral("dynamic factor %1").arg(inTimes(limits.dynamic.value));
+  if (limits.liftShare.value != 1.0) {
+    text += QStringLiteral(", lift-group share %1").arg(inTimes(limits.liftShare.value));
+  }
+  return text;
+}
+
+QString peopleWords(const Case& option, const Factor& part) {
+  if (!option.snapshot->show.peopleBeneath) {
+    return QStringLiteral("; whether people are beneath is not stated");
+  }
+  if (part.value == 1.0) {
+    return {};
+  }
+  return QStringLiteral(" (%1 of its working load limit, people beneath)").arg(inTimes(part.value));
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// point-load: what each point carries is within the capacity that the venue states for it. A capacity stated
+// for the load at rest is compared with the load at rest, one stated as dynamic with the load × dynamic
+// factor; of unknown basis it proves nothing.
+#include <algorithm>
+#include <cmath>
+
+#include "options/loads.h"
+
+namespace hangbook::options {
+namespace {
+
+enum Why { judged, basisUnknown, capacityUnknown, dynamicUnknown, loadUnknown };
+
+Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+  const WeightLimits& limits = *option.weight;
+  const catalogue::Basis basis = option.points[pick]->basis;
+  const double atRest = pointAtRest(option, settled, trimM, pick);
+  const double load = basis == catalogue::Basis::dynamic ? atRest * limits.dynamic.value : atRest;
+  Use use = loadUse(load, limits.capacity[pick], static_cast<int>(pick));
+  if (basis == catalogue::Basis::unknown) {
+    use.verdict = Verdict::unproven;
+    use.why = basisUnknown;
+  }
+  if (std::isnan(atRest)) {
+    use.why = loadUnknown;
+  } else if (std::isnan(limits.capacity[pick])) {
+    use.why = capacityUnknown;
+  } else if (std::isnan(load)) {
+    use.why = dynamicUnknown;
+  }
+  return use;
+}
+
+Use evaluate(const Case& option, const Settled* settled, double trimM) {
+  Use worst = onPoint(option, *settled, trimM, 0);
+  for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
+    worst = worseOf(worst, onPoint(option, *settled, trimM, pick));
+  }
+  return worst;
+}
+
+QString missingLoad(const Case& option) {
+  const WeightLimits& limits = *option.weight;
+  QStringList missing = limits.riggingUnknown;
+  if (std::isnan(limits.hoistBody)) {
+    missing.append(QStringLiteral("mass of hoist %1").arg(option.hoist->name));
+  }
+  if (std::isnan(limits.hoistChain)) {
+    missing.append(
+        QStringLiteral("chain mass, chain length or chain bag mass of hoist %1").arg(option.hoist->name));
+  }
+  return missing.isEmpty() ? QStringLiteral("the height at which the hang stands")
+                           : missing.join(QStringLiteral(", "));
+}
+
+Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
+  const WeightLimits& limits = *option.weight;
+  const auto pick = static_cast<std::size_t>(use.which);
+  const venue::Point& point = *option.points[pick];
+  Finding finding = loadFinding("point-load", use);
+  finding.source = QStringLiteral("venue's sheet: %1").arg(point.source.text);
+  const double force = pickForce(option, *settled, trimM, pick);
+  QString text =
+      use.why == loadUnknown
+          ? QStringLiteral("What point %1 carries is not known: %2 is missing")
+                .arg(point.name, missingLoad(option))
+          : QStringLiteral("Point %1 carries %2 at rest (pick %3 + hoist %4 + chain %5 + rigging %6)")
+                .arg(point.name, inKn(pointAtRest(option, *settled, trimM, pick)))
+                .arg(force / 1000.0, 0, 'f', 2)
+                .arg(limits.hoistBody / 1000.0, 0, 'f', 2)
+                .arg(limits.hoistChain / 1000.0, 0, 'f', 2)
+                .arg(limits.rigging / 1000.0, 0, 'f', 2);
+  if (point.basis == catalogue::Basis::dynamic && use.why != loadUnknown) {
+    text += QStringLiteral(", × dynamic factor %1 = %2")
+                .arg(inTimes(limits.dynamic.value), inKn(use.value * 1000.0));
+  }
+  switch (use.why) {
+  case basisUnknown:
+    text += QStringLiteral("; the venue's sheet states %1, but not whether at rest or dynamic.")
+                .arg(inKn(limits.capacity[pick]));
+    break;
+  case capacityUnknown:
+    text += QStringLiteral("; the venue's sheet states no capacity for it.");
+    break;
+  case dynamicUnknown:
+    text += QStringLiteral("; the venue's figure is dynamic, and %1.").arg(limits.dynamic.source);
+    break;
+  case loadUnknown:
+    text += QStringLiteral(".");
+    break;
+  default:
+    text += QStringLiteral("; the venue's sheet allows %1 %2.")
+                .arg(inKn(limits.capacity[pick]), point.basis == catalogue::Basis::dynamic
+                                                      ? QStringLiteral("with the dynamic factor")
+                                                      : QStringLiteral("at rest"));
+  }
+  finding.text = text;
+  return finding;
+}
+
+} // namespace
+
+const Rule pointLoadRule{"point-load", true, evaluate, nullptr, explain};
+
+} // namespace hangbook::options

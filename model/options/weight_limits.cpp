@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/weight_limits.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "options/zones.h"
+
+namespace hangbook::options {
+namespace {
+
+/// A mass or limit below 0 is a slip, and a slip is not a figure.
+double weightIn(const std::optional<Mass>& mass) {
+  return mass && inKilograms(*mass) >= 0.0 ? inNewtons(weightOf(*mass)) : notKnown;
+}
+
+double forceIn(const std::optional<Force>& force) {
+  return force && inNewtons(*force) >= 0.0 ? inNewtons(*force) : notKnown;
+}
+
+Factor houseFactor(const House& house, const char* id) {
+  const HouseValue found = house.figure(QString::fromLatin1(id));
+  return {found.value.value_or(notKnown), found.source};
+}
+
+/// A factor that can only make a load greater.
+Factor notBelowOne(Factor factor) {
+  if (factor.value < 1.0) {
+    return {notKnown, factor.source + QStringLiteral(" is below 1")};
+  }
+  return factor;
+}
+
+/// The house states the figure, in whatever way.
+bool stated(const Snapshot& snapshot, const QString& id) {
+  const auto in = [&id](const std::vector<venue::HouseFigure>& list) {
+    return std::any_of(list.begin(), list.end(),
+                       [&id](const venue::HouseFigure& each) { return each.figure == id; });
+  };
+  return in(snapshot.tour.house) || in(snapshot.venue.house) || in(snapshot.show.house);
+}
+
+Factor dynamicFor(const Case& option) {
+  if (stated(*option.snapshot, QStringLiteral("dynamic-factor"))) {
+    return houseFactor(*option.house, "dynamic-factor");
+  }
+  const catalogue::HoistType& hoist = *option.hoist;
+  if (hoist.hoistingClass && hoist.speed && inMetresPerSecond(*hoist.speed) >= 0.0) {
+    return {dynamicFactorOf(*hoist.hoistingClass, inMetresPerSecond(*hoist.speed)),
+            QStringLiteral("EN 1991-3, from the hoist's class and speed")};
+  }
+  return {notKnown, QStringLiteral("neither the house nor the hoist's class and speed give one")};
+}
+
+/// The part of a working load limit that may be used: all of it where nobody is beneath.
+Factor overPeople(const std::optional<bool>& peopleBeneath, const Factor& part) {
+  if (!peopleBeneath) {
+    return {notKnown, QStringLiteral("whether people are beneath is not stated")};
+  }
+  return *peopleBeneath ? part : Factor{1.0, QStringLiteral("nobody beneath")};
+}
+
+Piece pieceNamed(const catalogue::Catalogue& catalogue, const QString& name) {
+  const catalogue::HardwareType* type = catalogue::find(catalogue.hardware, name);
+  return type == nullptr ? Piece{name, notKnown, {}} : Piece{name, forceIn(type->limit), type->source.text};
+}
+
+void lookUpHardware(const Case& option, WeightLimits& limits) {
+  const catalogue::Catalogue& catalogue = option.snapshot->catalogue;
+  limits.rigging = option.hang->rigging.isEmpty() ? notKnown : 0.0;
+  if (option.hang->rigging.isEmpty()) {
+    limits.riggingUnknown.append(QStringLiteral("what rigging stands between point and hoist"));
+  }
+  for (const QString& name : option.hang->rigging) {
+    limits.hardware.push_back(pieceNamed(catalogue, name));
+    const catalogue::HardwareType* type = catalogue::find(catalogue.hardware, name);
+    if (type == nullptr || !type->mass) {
+      limits.riggingUnknown.append(QStringLiteral("mass of %1").arg(name));
+    }
+    limits.rigging += type == nullptr ? notKnown : weightIn(type->mass);
+  }
+  for (const QString& name : option.hang->secondary) {
+    limits.secondarySteel.push_back(pieceNamed(catalogue, name));
+  }
+}
+
+void lookUpHoist(const catalogue::HoistType& hoist, WeightLimits& limits) {
+  limits.hoistBody = weightIn(hoist.bodyMass);
+  const double chain =
+      hoist.chainMass && hoist.chainLength
+          ? inKilogramsPerMetre(*hoist.chainMass) * inMetres(*hoist.chainLength) * standardGravity
+          : notKnown;
+  limits.hoistChain = chain + weightIn(hoist.chainBagMass);
+}
+
+} // namespace
+
+double dynamicFactorOf(catalogue::HoistingClass hoistingClass, double metresPerSecond) {
+  static constexpr std::array<double, 4> least{1.05, 1.10, 1.15, 1.20};
+  static constexpr std::array<double, 4> slope{0.17, 0.34, 0.51, 0.68};
+  const auto number = static_cast<std::size_t>(hoistingClass);
+  return least.at(number) + slope.at(number) * metresPerSecond;
+}
+
+std::shared_ptr<const WeightLimits> weightLimits(const Case& option) {
+  auto limits = std::make_shared<WeightLimits>();
+  const House& house = *option.house;
+  const std::optional<bool> people = option.snapshot->show.peopleBeneath;
+  limits->dynamic = notBelowOne(dynamicFor(option));
+  limits->liftShare = notBelowOne(houseFactor(house, "lift-share"));
+  limits->accessory = overPeople(people, houseFactor(house, "people-beneath-accessory"));
+  // A hoist whose class holds over people without a secondary has that reserve in its own limit.
+  limits->hoistPart = option.hoist->holdsWithoutSecondary.value_or(false)
+                          ? Factor{1.0, QStringLiteral("the maker's class of hoist")}
+                          : houseFactor(house, "people-beneath-hoist");
+  limits->hoistPart = overPeople(people, limits->hoistPart);
+  limits->jointSide = houseFactor(house, "joint-side-share");
+  limits->secondary = notBelowOne(houseFactor(house, "secondary-factor"));
+  limits->leanMost = houseFactor(house, "lean-most");
+  limits->pickShare = houseFactor(house, "pick-share-least");
+  limits->sideUnlike = houseFactor(house, "side-difference");
+  limits->windFace = houseFactor(house, "wind-force-coefficient");
+
+  lookUpHoist(*option.hoist, *limits);
+  lookUpHardware(option, *limits);
+  limits->pointsHaveSource = true;
+  for (const venue::Point* point : option.points) {
+    limits->capacity.push_back(forceIn(point->capacity));
+    limits->pointsHaveSource = limits->pointsHaveSource && !point->source.text.isEmpty();
+  }
+  if (option.points.size() == 2) {
+    limits->spacing = std::hypot(inMetres(option.points[0]->x) - inMetres(option.points[1]->x),
+                                 inMetres(option.points[0]->y) - inMetres(option.points[1]->y));
+  }
+  lookUpZones(option, *limits);
+  return limits;
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/zones.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "options/ways.h"
+
+namespace hangbook::options {
+namespace {
+
+/// How far a mirrored hang's point may stand from the mirror image and still be the one that is meant, m.
+constexpr double mirrorReach = 1.0;
+
+ZoneLoad loadOn(const venue::Venue& venue, const venue::Zone& zone) {
+  ZoneLoad load;
+  load.name = zone.name;
+  load.basis = zone.basis;
+  load.capacity = zone.capacity ? inNewtons(*zone.capacity) : notKnown;
+  load.source = venue.source.text;
+  if (!zone.othersLoad) {
+    load.othersWhy = QStringLiteral("what other departments hang there is not stated");
+  } else if (inNewtons(*zone.othersLoad) == 0.0 && (zone.othersBy.isEmpty() || !zone.othersOn.isValid())) {
+    load.othersWhy = QStringLiteral("that nothing else hangs there is stated without a name and a date");
+  } else {
+    load.others = inNewtons(*zone.othersLoad);
+    load.othersWhy = zone.othersBy.isEmpty() ? QStringLiteral("other departments")
+                                             : QStringLiteral("other departments, by %1").arg(zone.othersBy);
+  }
+  return load;
+}
+
+const Choice* choiceOf(const Snapshot& snapshot, const QString& hang) {
+  const Choice* newest = nullptr;
+  for (const Choice& choice : snapshot.choices) {
+    if (choice.hang == hang && (newest == nullptr || choice.revision > newest->revision)) {
+      newest = &choice;
+    }
+  }
+  return newest;
+}
+
+const venue::Point* pointNamed(const venue::Venue& venue, const QString& name) {
+  const auto found = std::find_if(venue.points.begin(), venue.points.end(),
+                                  [&name](const venue::Point& each) { return each.name == name; });
+  return found == venue.points.end() ? nullptr : &*found;
+}
+
+/// The other hang's point nearest to the mirror image (y reversed) of `point`, if any is within reach.
+const venue::Point* mirrorOf(const venue::Point& point, const std::vector<const venue::Point*>& others) {
+  const venue::Point* nearest = nullptr;
+  double least = mirrorReach;
+  for (const venue::Point* other : others) {
+    const double away =
+        std::hypot(inMetres(other->x) - inMetres(point.x), inMetres(other->y) + inMetres(point.y));
+    if (away <= least) {
+      least = away;
+      nearest = other;
+    }
+  }
+  return nearest;
+}
+
+void addChoice(const Snapshot& snapshot, const Choice& choice, ZoneLoad& zone) {
+  bool any = false;
+  for (const PointResult& result : choice.points) {
+    const venue::Point* point = pointNamed(snapshot.venue, result.point);
+    if (point != nullptr && point->zone == zone.name) {
+      zone.otherHangsAtRest += result.staticKn * 1000.0;
+      zone.otherHangsDynamic += result.dynamicKn * 1000.0;
+      any = true;
+    }
+  }
+  if (any) {
+    zone.otherHangs.append(QStringLiteral("%1 by its chosen option").arg(choice.hang));
+  }
+}
+
+void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
+  const Snapshot& snapshot = *option.snapshot;
+  if (const Choice* choice = choiceOf(snapshot, other.name)) {
+    addChoice(snapshot, *choice, zone);
+    return;
+  }
+  const CandidatePoints theirs = candidatePoints(snapshot.venue, other);
+  const bool mayUseIt = std::any_of(theirs.points.begin(), theirs.points.end(),
+                                    [&zone](const venue::Point* point) { return point->zone == zone.name; });
+  if (!mayUseIt) {
+    return; // none of its points is on this structure
+  }
+  if (other.mirrors != option.hang->name && option.hang->mirrors != other.name) {
+    zone.otherHangsAtRest = zone.otherHangsDynamic = notKnown;
+    zone.otherHangs.append(QStringLiteral("%1, for which nothing is chosen").arg(other.name));
+    return;
+  }
+  bool any = false;
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    const venue::Point* image = mirrorOf(*option.points[pick], theirs.points);
+    if (image == nullptr) {
+      zone.otherHangsAtRest = zone.otherHangsDynamic = notKnown;
+      zone.otherHangs.append(QStringLiteral("%1, which has no point at the mirror image of point %2")
+                                 .arg(other.name, option.points[pick]->name));
+      return;
+    }
+    if (image->zone == zone.name) {
+      ++zone.times[pick];
+      any = true;
+    }
+  }
+  if (any) {
+    zone.otherHangs.append(QStringLiteral("%1 by the same option mirrored").arg(other.name));
+  }
+}
+
+} // namespace
+
+void lookUpZones(const Case& option, WeightLimits& limits) {
+  const Snapshot& snapshot = *option.snapshot;
+  limits.zonesStated = !snapshot.venue.zones.empty();
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    const QString& name = option.points[pick]->zone;
+    if (name.isEmpty()) {
+      limits.pointsWithoutZone = true;
+      continue;
+    }
+    auto known = std::find_if(limits.zones.begin(), limits.zones.end(),
+                              [&name](const ZoneLoad& each) { return each.name == name; });
+    if (known != limits.zones.end()) {
+      ++known->times[pick];
+      continue;
+    }
+    const auto zone = std::find_if(snapshot.venue.zones.begin(), snapshot.venue.zones.end(),
+                                   [&name](const venue::Zone& each) { return each.name == name; });
+    if (zone == snapshot.venue.zones.end()) {
+      if (!limits.zonesUnknown.contains(name)) {
+        limits.zonesUnknown.append(name);
+      }
+      continue;
+    }
+    limits.zones.push_back(loadOn(snapshot.venue, *zone));
+    limits.zones.back().times.assign(option.points.size(), 0);
+    limits.zones.back().times[pick] = 1;
+  }
+  for (ZoneLoad& zone : limits.zones) {
+    for (const calendar::Hang& other : snapshot.show.hangs) {
+      if (other.name != option.hang->name) {
+        addOther(option, other, zone);
+      }
+    }
+  }
+}
+
+} // namespace hangbook::options
