@@ -1,0 +1,324 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/best.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "options/room_limits.h"
+
+namespace hangbook::options {
+namespace {
+
+constexpr double everywhere = 100.0; // per cent
+constexpr double longestChain = -std::numeric_limits<double>::infinity();
+/// Aims nearer to each other than this count as one.
+constexpr double aimStep = 1e-6;
+
+/// Uses of the rules that are the same at all settings.
+struct Fixed {
+  Verdict verdict = Verdict::holds;
+  int failing = 0;
+  int open = 0;
+};
+
+/// How far beyond its limit a failing value is, as a part of the limit; both in the rule's own unit.
+double beyond(const Use& use) {
+  if (std::isnan(use.value) || std::isnan(use.limit)) {
+    return 1.0;
+  }
+  const double by = std::abs(use.value - use.limit);
+  return std::min(by / std::max(std::abs(use.limit), 1.0), 1e6);
+}
+
+void add(Score& score, const Use& use) {
+  score.verdict = std::max(score.verdict, use.verdict);
+  score.open += use.verdict == Verdict::unproven ? 1 : 0;
+  if (use.verdict == Verdict::fails) {
+    ++score.failing;
+    score.beyond += beyond(use);
+  }
+}
+
+Fixed fixedOf(const Case& option) {
+  Fixed fixed;
+  for (const Rule* rule : allRules()) {
+    if (!rule->needsSetting) {
+      const Verdict verdict = rule->evaluate(option, nullptr, notKnown).verdict;
+      fixed.verdict = std::max(fixed.verdict, verdict);
+      fixed.failing += verdict == Verdict::fails ? 1 : 0;
+      fixed.open += verdict == Verdict::unproven ? 1 : 0;
+    }
+  }
+  return fixed;
+}
+
+/// Topmost cabinet that is there to cover, counted from 0; −1: none.
+int topmostCovering(const Case& option) {
+  for (std::size_t i = 0; i < option.cabinets.size(); ++i) {
+    if (option.cabinets[i]->coversAudience) {
+      return static_cast<int>(i);
+    }
+  }
+  return -1;
+}
+
+/// The aim wanted of the topmost covering cabinet, from the setting whose own aim is nearest to it.
+std::optional<double> wantedAim(const Case& option, const std::vector<Settled>& settings, std::size_t top) {
+  std::size_t from = 0;
+  std::optional<double> wanted;
+  for (int round = 0; round < 3; ++round) {
+    const Settled& settled = settings[from];
+    const double above = aimAboveWantedDeg(option, settled, middleOf(windowOf(option, settled, false)));
+    if (std::isnan(above)) {
+      return wanted;
+    }
+    wanted = settled.statics.joints[top].aimDeg - above;
+    for (std::size_t i = 0; i < settings.size(); ++i) {
+      if (std::abs(settings[i].statics.joints[top].aimDeg - *wanted) <
+          std::abs(settings[from].statics.joints[top].aimDeg - *wanted)) {
+        from = i;
+      }
+    }
+  }
+  return wanted;
+}
+
+/// How far the held cabinet aims from where its upper edge of cover meets the lower edge of the covering
+/// cabinet above it; 0 where that says nothing.
+double heldOff(const Case& option, const Settled& settled) {
+  if (option.held == 0) {
+    return 0.0;
+  }
+  const auto held = static_cast<std::size_t>(option.held) - 1;
+  const catalogue::CabinetType& cabinet = *option.cabinets[held];
+  if (!cabinet.coversAudience || !cabinet.coverHighest) {
+    return 0.0;
+  }
+  for (std::size_t i = held; i > 0; --i) {
+    const catalogue::CabinetType& above = *option.cabinets[i - 1];
+    if (above.coversAudience && above.coverLowest) {
+      const double wanted = settled.statics.joints[i - 1].aimDeg + inDegrees(*above.coverLowest) -
+                            inDegrees(*cabinet.coverHighest);
+      return std::abs(settled.statics.joints[held].aimDeg - wanted);
+    }
+  }
+  return 0.0;
+}
+
+/// Order in which settings are taken: the nearest to what is wanted first.
+std::vector<std::size_t> nearestFirst(const Case& option, const std::vector<Settled>& settings) {
+  struct Key {
+    double aim;
+    double held;
+    int mark;
+  };
+  const int top = topmostCovering(option);
+  const std::optional<double> wanted =
+      top >= 0 ? wantedAim(option, settings, static_cast<std::size_t>(top)) : std::nullopt;
+  std::vector<Key> keys;
+  keys.reserve(settings.size());
+  for (const Settled& settled : settings) {
+    const double off = wanted ? settled.statics.joints[static_cast<std::size_t>(top)].aimDeg - *wanted
+                              : settled.setting.tiltDeg;
+    keys.push_back({std::round(std::abs(off) / aimStep) * aimStep,
+                    std::round(heldOff(option, settled) / aimStep) * aimStep,
+                    settled.setting.mark.value_or(0)});
+  }
+  std::vector<std::size_t> order(settings.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&keys](std::size_t a, std::size_t b) {
+    const Key& first = keys[a];
+    const Key& second = keys[b];
+    if (first.aim != second.aim) {
+      return first.aim < second.aim;
+    }
+    return first.held != second.held ? first.held < second.held : first.mark < second.mark;
+  });
+  return order;
+}
+
+class Chooser {
+public:
+  Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges)
+      : option_(option), settings_(settings), ranges_(ranges), fixed_(fixedOf(option)) {}
+
+  Best choose() {
+    const std::vector<std::size_t> order = nearestFirst(option_, settings_);
+    Verdict least = fixed_.verdict;
+    bool leastProven = false;
+    for (std::size_t n = 0; n < order.size(); ++n) {
+      if (any_ && score_.verdict <= least && score_.cover >= everywhere) {
+        best_.byBound += static_cast<qint64>(order.size() - n);
+        break;
+      }
+      if (n == nearTried && !leastProven) {
+        least = std::max(least, leastOverSettings());
+        leastProven = true;
+      }
+      if (n >= nearTried && least == Verdict::fails) {
+        best_.byBound += static_cast<qint64>(order.size() - n);
+        break;
+      }
+      if (any_ && cannotBeBetter(order[n])) {
+        ++best_.byBound;
+        continue;
+      }
+      take(order[n]);
+    }
+    return best_;
+  }
+
+private:
+  Verdict weightVerdict(const Settled& settled, Verdict enough) const {
+    Verdict worst = fixed_.verdict;
+    for (const Rule& rule : weightRules()) {
+      if (rule.needsSetting) {
+        worst = std::max(worst, rule.evaluate(option_, &settled, longestChain).verdict);
+        if (worst > enough) {
+          break;
+        }
+      }
+    }
+    return worst;
+  }
+
+  /// A bound by the weight rules at the longest chain (least lean, so least load); taken after the best so
+  /// far, so of like verdict and full cover it comes second.
+  bool cannotBeBetter(std::size_t number) const {
+    if (score_.verdict == Verdict::fails) {
+      return false; // counted by what fails and by how much
+    }
+    return weightVerdict(settings_[number], score_.verdict) > score_.verdict;
+  }
+
+  /// For each rule the best verdict over all settings; the worst of those bounds them all from below.
+  Verdict leastOverSettings() {
+    Verdict least = fixed_.verdict;
+    for (const Rule& rule : weightRules()) {
+      if (rule.needsSetting) {
+        least = std::max(least, best(rule));
+      }
+    }
+    for (const Rule& rule : roomRules()) {
+      if (rule.needsSetting && rule.trimRange == nullptr && rule.evaluate != levelDropRule.evaluate) {
+        least = std::max(least, best(rule));
+      }
+    }
+    bool covered = false;
+    bool room = false;
+    for (std::size_t i = 0; i < settings_.size() && !(covered && room); ++i) {
+      covered = covered || coverRange(i).low <= coverRange(i).high;
+      room = room || windowOf(option_, settings_[i], false).open();
+    }
+    return covered && room ? least : Verdict::fails;
+  }
+
+  Verdict best(const Rule& rule) const {
+    Verdict best = Verdict::fails;
+    for (const Settled& settled : settings_) {
+      best = std::min(best, rule.evaluate(option_, &settled, longestChain).verdict);
+      if (best == Verdict::holds) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  const TrimRange& coverRange(std::size_t number) {
+    std::optional<TrimRange>& range = ranges_[number];
+    if (!range) {
+      range = coverRule.trimRange(option_, settings_[number]);
+    }
+    return *range;
+  }
+
+  double coverAt(const Settled& settled, double trimM) const {
+    const double percent = coverRule.evaluate(option_, &settled, trimM).value;
+    return std::isnan(percent) ? 0.0 : percent;
+  }
+
+  double trimFor(std::size_t number) {
+    const Settled& settled = settings_[number];
+    Window window = windowOf(option_, settled, false);
+    const TrimRange& cover = coverRange(number);
+    Window both = window;
+    both.low = std::max(both.low, cover.low);
+    both.high = std::min(both.high, cover.high);
+    if (!window.open() || both.open()) {
+      return middleOf(window.open() ? both : window);
+    }
+    const double middle = middleOf(window);
+    if (!std::isfinite(window.low) || !std::isfinite(window.high)) {
+      return middle;
+    }
+    static constexpr std::array<double, 8> places{0.375, 0.625, 0.25, 0.75, 0.125, 0.875, 0.0, 1.0};
+    double trim = middle;
+    double most = coverAt(settled, middle);
+    for (const double place : places) {
+      const double other = window.low + place * (window.high - window.low);
+      const double covered = coverAt(settled, other);
+      if (covered > most) {
+        most = covered;
+        trim = other;
+      }
+    }
+    return trim;
+  }
+
+  void take(std::size_t number) {
+    const Settled& settled = settings_[number];
+    const double trim = trimFor(number);
+    Score score;
+    score.verdict = fixed_.verdict;
+    score.failing = fixed_.failing;
+    score.open = fixed_.open;
+    for (const Rule* rule : allRules()) {
+      if (rule->needsSetting) {
+        const Use use = rule->evaluate(option_, &settled, trim);
+        add(score, use);
+        if (rule->evaluate == coverRule.evaluate && !std::isnan(use.value)) {
+          score.cover = use.value;
+        }
+      }
+    }
+    if (!any_ || better(score)) {
+      any_ = true;
+      score_ = score;
+      best_.setting = number;
+      best_.trimM = trim;
+    }
+  }
+
+  bool better(const Score& score) const {
+    if (score.verdict != score_.verdict) {
+      return score.verdict < score_.verdict;
+    }
+    if (score.verdict == Verdict::fails && score.failing != score_.failing) {
+      return score.failing < score_.failing;
+    }
+    if (score.verdict == Verdict::fails && score.beyond != score_.beyond) {
+      return score.beyond < score_.beyond;
+    }
+    if (score.verdict == Verdict::unproven && score.open != score_.open) {
+      return score.open < score_.open;
+    }
+    return score.cover > score_.cover;
+  }
+
+  const Case& option_;
+  const std::vector<Settled>& settings_;
+  CoverRanges& ranges_;
+  Fixed fixed_;
+  Best best_;
+  Score score_;
+  bool any_ = false;
+};
+
+} // namespace
+
+Best bestOf(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges) {
+  return Chooser(option, settings, ranges).choose();
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include <QHash>
+
+#include "options/best.h"
+#include "options/search.h"
+#include "options/ways.h"
+#include "quantity/error.h"
+
+namespace hangbook::options {
+namespace {
+
+/// The tables that a hang considers, in order of name.
+std::vector<const catalogue::StackingTable*> tablesFor(const Snapshot& snapshot, const calendar::Hang& hang,
+                                                       QStringList& notes) {
+  std::vector<const catalogue::StackingTable*> tables;
+  for (const catalogue::StackingTable& table : snapshot.catalogue.tables) {
+    if (hang.tables.isEmpty() || hang.tables.contains(table.name)) {
+      tables.push_back(&table);
+    }
+  }
+  for (const QString& name : hang.tables) {
+    if (catalogue::find(snapshot.catalogue.tables, name) == nullptr) {
+      notes.append(QStringLiteral("stacking table %1 is not in the makers' data and was left out").arg(name));
+    }
+  }
+  return tables;
+}
+
+/// One stack on one bar, picked up one way.
+struct Build {
+  const catalogue::StackingTable* table;
+  const catalogue::BarType* bar;
+  const catalogue::PickArrangement* arrangement;
+  Stack stack;
+};
+
+std::vector<Build> buildsFor(const Snapshot& snapshot, const calendar::Hang& hang, QStringList& notes) {
+  std::vector<Build> builds;
+  for (const catalogue::StackingTable* table : tablesFor(snapshot, hang, notes)) {
+    const std::vector<Stack> stacks = stacksOf(snapshot.catalogue, *table);
+    for (const QString& name : table->bars) {
+      const catalogue::BarType* bar = catalogue::find(snapshot.catalogue.bars, name);
+      if (bar == nullptr) {
+        notes.append(QStringLiteral("bar %1 of table %2 is not in the makers' data and was left out")
+                         .arg(name, table->name));
+        continue;
+      }
+      for (const catalogue::PickArrangement& arrangement : bar->arrangements) {
+        for (const Stack& stack : stacks) {
+          builds.push_back({table, bar, &arrangement, stack});
+        }
+      }
+    }
+  }
+  return builds;
+}
+
+/// Of two builds of one option (the same types on the same bar by another table, joint or pick spacing) the
+/// better one is listed.
+bool betterThan(const Option& one, const Option& other) {
+  if (one.verdict != other.verdict) {
+    return one.verdict < other.verdict;
+  }
+  return one.coveredPercent > other.coveredPercent;
+}
+
+struct Listing {
+  HangOptions result;
+  QHash<QString, std::size_t> places;
+
+  void add(Option option, qint64 settings, qint64 byBound) {
+    result.decided.settings += settings;
+    result.decided.byBound += byBound;
+    const auto known = places.constFind(option.id);
+    if (known == places.constEnd()) {
+      places.insert(option.id, result.options.size());
+      result.options.push_back(std::move(option));
+    } else if (betterThan(option, result.options[*known])) {
+      result.options[*known] = std::move(option);
+    }
+  }
+};
+
+void decideBuild(const Search& search, const Build& build, const std::vector<const venue::Point*>& candidates,
+                 Listing& listing) {
+  const catalogue::ChainType* chain =
+      build.stack.held == 0 ? nullptr
+                            : catalogue::find(search.snapshot->catalogue.chains, build.table->chain);
+  Rig rig = rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang);
+  const Settings settings = rig.missing.isEmpty() ? settingsOf(rig, inDegrees(search.hang->pan)) : Settings{};
+  for (const auto& points : waysToReach(candidates, build.arrangement->picks)) {
+    CoverRanges ranges(settings.settled.size());
+    for (const catalogue::HoistType& hoist : search.snapshot->catalogue.hoists) {
+      const Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, hoist,
+                                 points, rig.missing);
+      if (settings.settled.empty()) {
+        listing.add(optionAt(option, rig, nullptr, notKnown, settings.impossible), 0, 0);
+        continue;
+      }
+      const Best best = bestOf(option, settings.settled, ranges);
+      listing.add(optionAt(option, rig, &settings.settled[best.setting], best.trimM, {}),
+                  static_cast<qint64>(settings.settled.size()), best.byBound);
+    }
+  }
+}
+
+QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidates, QStringList notes) {
+  QStringList words{
+      QStringLiteral(
+          "every stack that the stacking tables permit, on every bar and way of picking it up, with every "
+          "type of hoist, at every point or pair of the hang's %1 points")
+          .arg(candidates.points.size()),
+      QStringLiteral(
+          "tilt in the bar's own steps (0.5° where none is stated) over its travel; every link of the chain "
+          "that gives a single angle; every hole; trim as an interval"),
+      QStringLiteral("pan as the show asks: %1°").arg(inDegrees(hang.pan)),
+      QStringLiteral(
+          "a stack that two tables or joints permit is listed once, by the one where it does better")};
+  for (const QString& name : candidates.unknown) {
+    notes.append(QStringLiteral("point %1 is not in the venue's sheet and was left out").arg(name));
+  }
+  return (words + notes).join(QStringLiteral("; "));
+}
+
+HangOptions decideHang(const Snapshot& snapshot, const House& house, const calendar::Hang& hang,
+                       const std::function<void(double)>& tell) {
+  QStringList notes;
+  const CandidatePoints candidates = candidatePoints(snapshot.venue, hang);
+  const std::vector<Build> builds = buildsFor(snapshot, hang, notes);
+  Listing listing;
+  listing.result.hang = hang.name;
+  const Search search{&snapshot, &house, &hang};
+  for (std::size_t i = 0; i < builds.size(); ++i) {
+    tell(static_cast<double>(i) / static_cast<double>(builds.size()));
+    decideBuild(search, builds[i], candidates.points, listing);
+  }
+  listing.result.decided.options = static_cast<qint64>(listing.result.options.size());
+  listing.result.decided.steps = stepsInWords(hang, candidates, notes);
+  rank(listing.result, Order::coverFirst);
+  return std::move(listing.result);
+}
+
+} // namespace
+
+ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang, const Progress& progress) {
+  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+  std::vector<const calendar::Hang*> hangs;
+  for (const calendar::Hang& each : snapshot.show.hangs) {
+    if (!hang || each.name == *hang) {
+      hangs.push_back(&each);
+    }
+  }
+  if (hang && hangs.empty()) {
+    throw Error(Trouble::badInput,
+                "show " + snapshot.show.name.toStdString() + " has no hang " + hang->toStdString(), "hang");
+  }
+  ShowOptions all{snapshot.tour.name, snapshot.show.name, snapshot.venue.name, {}};
+  for (std::size_t i = 0; i < hangs.size(); ++i) {
+    const auto tell = [&](double part) {
+      if (progress && !progress((static_cast<double>(i) + part) / static_cast<double>(hangs.size()))) {
+        throw Cancelled{};
+      }
+    };
+    all.hangs.push_back(decideHang(snapshot, house, *hangs[i], tell));
+  }
+  if (progress && !progress(1.0)) {
+    throw Cancelled{};
+  }
+  return all;
+}
+
+} // namespace hangbook::options

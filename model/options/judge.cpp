@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "options/judge_case.h"
+#include "options/search.h"
+#include "options/ways.h"
+#include "quantity/error.h"
+
+namespace hangbook::options {
+namespace {
+
+[[noreturn]] void unknown(const char* place, const QString& name) {
+  throw Error(Trouble::badInput, "there is no “" + name.toStdString() + "”", place);
+}
+
+template <class Type>
+const Type& named(const std::vector<Type>& list, const QString& name, const char* place) {
+  const Type* found = catalogue::find(list, name);
+  if (found == nullptr) {
+    unknown(place, name);
+  }
+  return *found;
+}
+
+std::vector<const venue::Point*> pointsNamed(const venue::Venue& venue, const QStringList& names) {
+  std::vector<const venue::Point*> points;
+  for (const QString& name : names) {
+    points.push_back(&named(venue.points, name, "point"));
+  }
+  return points;
+}
+
+} // namespace
+
+Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& setting) {
+  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+  const calendar::Hang& hang = named(snapshot.show.hangs, key.hang, "hang");
+  const catalogue::StackingTable& table = named(snapshot.catalogue.tables, key.table, "stacking table");
+  const catalogue::BarType& bar = named(snapshot.catalogue.bars, key.bar, "bar");
+  const catalogue::HoistType& hoist = named(snapshot.catalogue.hoists, key.hoist, "hoist");
+  const std::vector<const venue::Point*> points = pointsNamed(snapshot.venue, key.points);
+  const std::size_t picks = key.picks == catalogue::Picks::single ? 1 : 2;
+  if (points.size() != picks) {
+    throw Error(Trouble::badInput, "expected one point for each pick", "points");
+  }
+  const Search search{&snapshot, &house, &hang};
+  std::optional<Option> best;
+  std::optional<Error> refused;
+  for (const Stack& stack : stacksOf(snapshot.catalogue, table)) {
+    if (stack.types() != key.stack) {
+      continue;
+    }
+    for (const catalogue::PickArrangement& arrangement : bar.arrangements) {
+      if (arrangement.picks != key.picks) {
+        continue;
+      }
+      const catalogue::ChainType* chain =
+          stack.held == 0 ? nullptr : catalogue::find(snapshot.catalogue.chains, table.chain);
+      Rig rig = rigFor(stack, bar, arrangement, chain, hang);
+      const Case option = caseOf(search, table, stack, bar, arrangement, hoist, points, rig.missing);
+      Option judged;
+      if (!rig.missing.isEmpty()) {
+        judged = optionAt(option, rig, nullptr, notKnown, {});
+      } else {
+        try {
+          const Settled settled = settle(rig, setting);
+          judged = optionAt(option, rig, &settled, setting.trimM, {});
+        } catch (const Error& error) {
+          if (error.trouble() != Trouble::notPossible) {
+            refused = error; // another joint of the same stack may take these holes
+            continue;
+          }
+          judged = optionAt(option, rig, nullptr, notKnown, QString::fromUtf8(error.what()));
+        }
+      }
+      if (!best || judged.verdict < best->verdict) {
+        best = std::move(judged);
+      }
+    }
+  }
+  if (!best && refused) {
+    throw *refused;
+  }
+  if (!best) {
+    unknown("stack", key.stack.join(QStringLiteral(", ")));
+  }
+  return std::move(*best);
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/judge_case.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstring>
+
+#include "hang/chain.h"
+#include "options/loads.h"
+#include "options/placement.h"
+#include "options/room_limits.h"
+
+namespace hangbook::options {
+namespace {
+
+/// A trim is given to the centimetre: nobody sets a hang finer.
+constexpr double trimStep = 0.01;
+
+std::vector<const Rule*> collect() {
+  std::vector<const Rule*> rules;
+  for (const auto part : {weightRules(), roomRules(), gearRules()}) {
+    for (const Rule& rule : part) {
+      rules.push_back(&rule);
+    }
+  }
+  return rules;
+}
+
+/// The finding of a rule that needs a setting where there is none.
+Finding withoutSetting(const Case& option, const Rule& rule, const QString& why) {
+  Finding finding;
+  finding.rule = QString::fromLatin1(rule.id);
+  if (why.isEmpty()) {
+    finding.text =
+        QStringLiteral("Cannot be judged: not stated: %1.").arg(option.missing.join(QStringLiteral("; ")));
+  } else if (std::strcmp(rule.id, travelRule.id) == 0) {
+    finding.verdict = Verdict::fails;
+    finding.source = QStringLiteral("geometry of bar, chain and joints");
+    finding.text = QStringLiteral("No setting is possible: %1.").arg(why);
+  } else {
+    finding.text = QStringLiteral("Cannot be judged: no setting is possible.");
+  }
+  return finding;
+}
+
+std::vector<MarkAngle> marksAround(const Case& option, const Rig& rig, const Settled& settled) {
+  if (!settled.setting.mark || option.held == 0) {
+    return {};
+  }
+  const auto held = static_cast<std::size_t>(option.held) - 1;
+  const int mark = *settled.setting.mark;
+  std::vector<MarkAngle> marks{{mark, settled.statics.joints[held].angleDeg}};
+  if (!std::holds_alternative<hang::Pivot>(rig.hang.stack[held].joint)) {
+    return marks;
+  }
+  const hang::PivotTriangle triangle = hang::pivotTriangle(rig.hang.bar, rig.hang.stack, option.held);
+  for (const int other : {mark - 1, mark + 1}) {
+    MarkAngle beside{other, std::nullopt};
+    if (other >= 1 && other <= rig.mostMark) {
+      hang::Chain chain = *rig.hang.chain;
+      chain.mark = other;
+      const hang::PivotAngles angles = hang::anglesAt(triangle, hang::chainLength(chain));
+      if (angles.count == 1) {
+        beside.angleDeg = angles.deg[0];
+      }
+    }
+    marks.push_back(beside);
+  }
+  return marks;
+}
+
+std::vector<PointResult> pointsOf(const Case& option, const Settled& settled, double trimM) {
+  const WeightLimits& limits = *option.weight;
+  std::vector<PointResult> points;
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    PointResult result;
+    result.point = option.points[pick]->name;
+    result.parts = {{QStringLiteral("pick"), pickForce(option, settled, trimM, pick) / 1000.0},
+                    {QStringLiteral("hoist"), limits.hoistBody / 1000.0},
+                    {QStringLiteral("chain"), limits.hoistChain / 1000.0},
+                    {QStringLiteral("rigging"), limits.rigging / 1000.0}};
+    for (const LoadPart& part : result.parts) {
+      result.staticKn += part.kn;
+    }
+    result.dynamicKn = result.staticKn * limits.dynamic.value;
+    if (option.points[pick]->capacity) {
+      result.capacityKn = inKilonewtons(*option.points[pick]->capacity);
+    }
+    points.push_back(std::move(result));
+  }
+  return points;
+}
+
+std::optional<double> datumHeight(const Case& option, const Settled& settled, double trimM) {
+  if (!option.bar->datum || std::isnan(trimM)) {
+    return std::nullopt;
+  }
+  const double height = originHeight(option, settled, trimM) + settled.layout.frameOrigin.z +
+                        inMetres(option.bar->datum->x) * settled.layout.forward.z +
+                        inMetres(option.bar->datum->z) * settled.layout.up.z;
+  return std::isfinite(height) ? std::optional<double>(height) : std::nullopt;
+}
+
+void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& settled, double trimM) {
+  option.setting = settled.setting;
+  option.setting->trimM = trimM;
+  const Window window = windowOf(of, settled, true);
+  if (window.open() && std::isfinite(window.low) && std::isfinite(window.high)) {
+    option.trimWindow = TrimWindow{window.low, window.high, QString::fromLatin1(window.lowSetBy),
+                                   QString::fromLatin1(window.highSetBy)};
+  }
+  for (std::size_t pick = 0; pick < of.points.size(); ++pick) {
+    option.pickLoads.push_back(
+        {pickName(settled, pick), pickLoad(settled, pick) / 1000.0, {of.points[pick]->name}});
+  }
+  option.points = pointsOf(of, settled, trimM);
+  for (std::size_t i = 0; i < settled.statics.joints.size(); ++i) {
+    option.aims.push_back({static_cast<int>(i) + 1, settled.statics.joints[i].aimDeg});
+  }
+  option.marks = marksAround(of, rig, settled);
+  option.massKg = settled.statics.mass;
+  option.datumHeightM = datumHeight(of, settled, trimM);
+
+  hang::Hang input = rig.hang;
+  Rig at = rig;
+  useHoles(at, settled.setting.holesDeg);
+  input.stack = at.hang.stack;
+  if (input.chain && settled.setting.mark) {
+    input.chain->mark = *settled.setting.mark;
+  }
+  input.set = {};
+  if (!std::holds_alternative<hang::SinglePick>(input.bar.picks)) {
+    input.set.tiltDeg = settled.setting.tiltDeg;
+  }
+  input.set.panDeg = settled.setting.panDeg;
+  option.hangInput = std::move(input);
+}
+
+} // namespace
+
+const std::vector<const Rule*>& allRules() {
+  static const std::vector<const Rule*> rules = collect();
+  return rules;
+}
+
+const Rule* ruleNamed(const char* id) {
+  const auto& rules = allRules();
+  const auto found = std::find_if(rules.begin(), rules.end(),
+                                  [id](const Rule* rule) { return std::strcmp(rule->id, id) == 0; });
+  return found == rules.end() ? nullptr : *found;
+}
+
+Case caseOf(const Search& search, const catalogue::StackingTable& table, const Stack& stack,
+            const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
+            const catalogue::HoistType& hoist, const std::vector<const venue::Point*>& points,
+            const QStringList& missing) {
+  Case made;
+  made.snapshot = search.snapshot;
+  made.house = search.house;
+  made.hang = search.hang;
+  made.table = &table;
+  made.cabinets = stack.cabinets;
+  made.joins = stack.joins;
+  made.bar = &bar;
+  made.arrangement = &arrangement;
+  made.hoist = &hoist;
+  made.held = stack.held;
+  made.chain = stack.held == 0 ? nullptr : catalogue::find(search.snapshot->catalogue.chains, table.chain);
+  made.points = points;
+  made.missing = missing;
+  QStringList names;
+  for (const venue::Point* point : points) {
+    names.append(point->name);
+  }
+  made.key = {search.hang->name, stack.types(), table.name, bar.name, arrangement.picks, hoist.name, names};
+  made.weight = weightLimits(made);
+  made.room = roomLimits(made);
+  made.gear = gearNeeds(made);
+  return made;
+}
+
+Window windowOf(const Case& option, const Settled& settled, bool withCover) {
+  Window window{-std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity(), "", ""};
+  for (const Rule* rule : allRules()) {
+    if (rule->trimRange == nullptr || (!withCover && rule->trimRange == coverRule.trimRange)) {
+      continue;
+    }
+    const TrimRange range = rule->trimRange(option, settled);
+    if (range.low > window.low) {
+      window.low = range.low;
+      window.lowSetBy = rule->id;
+    }
+    if (range.high < window.high) {
+      window.high = range.high;
+      window.highSetBy = rule->id;
+    }
+  }
+  return window;
+}
+
+double middleOf(const Window& window) {
+  if (!std::isfinite(window.low)) {
+    return std::isfinite(window.high) ? window.high : notKnown;
+  }
+  if (!std::isfinite(window.high) || !window.open()) {
+    return window.low;
+  }
+  const double middle = 0.5 * (window.low + window.high);
+  const double rounded = std::round(middle / trimStep) * trimStep;
+  return rounded >= window.low && rounded <= window.high ? rounded : middle;
+}
+
+Option optionAt(const Case& of, const Rig& rig, const Settled* settled, double trimM, const QString& why) {
+  Option option;
+  option.id = idOf(of.key);
+  option.key = of.key;
+  option.downfill = std::any_of(of.cabinets.begin(), of.cabinets.end(),
+                                [](const catalogue::CabinetType* cabinet) { return cabinet->downfill; });
+  option.verdict = Verdict::holds;
+  for (const Rule* rule : allRules()) {
+    if (rule->needsSetting && settled == nullptr) {
+      option.findings.push_back(withoutSetting(of, *rule, why));
+    } else {
+      const Use use = rule->evaluate(of, settled, trimM);
+      option.findings.push_back(rule->explain(of, settled, trimM, use));
+      option.findings.back().verdict = use.verdict;
+      if (rule == ruleNamed(coverRule.id)) {
+        option.coveredPercent = std::isnan(use.value) ? 0.0 : use.value;
+      }
+    }
+    option.verdict = std::max(option.verdict, option.findings.back().verdict);
+  }
+  if (settled != nullptr) {
+    fillSetting(option, of, rig, *settled, trimM);
+  }
+  return option;
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "options/rig.h"
+#include "options/rule.h"
+
+/// All rules on one case: numbers for the search, words for what is shown.
+namespace hangbook::options {
+
+/// Every rule in the order of the sheet: weight, trim and aim, gear.
+const std::vector<const Rule*>& allRules();
+const Rule* ruleNamed(const char* id);
+
+/// What is the same for a whole search of one hang.
+struct Search {
+  const Snapshot* snapshot = nullptr;
+  const House* house = nullptr;
+  const calendar::Hang* hang = nullptr;
+};
+
+/// Parts, key and limits looked up; `missing` from the rig.
+Case caseOf(const Search& search, const catalogue::StackingTable& table, const Stack& stack,
+            const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
+            const catalogue::HoistType& hoist, const std::vector<const venue::Point*>& points,
+            const QStringList& missing);
+
+/// How one setting and trim do, in numbers.
+struct Score {
+  Verdict verdict = Verdict::unproven;
+  int failing = 0;     ///< rules that fail
+  int open = 0;        ///< rules that are unproven
+  double beyond = 0.0; ///< sum over failing rules of how far beyond, as a part of the limit
+  double cover = 0.0;  ///< per cent; 0 where not known
+};
+
+/// The trims at which every rule that is linear in trim holds, each end labelled; ends are infinite where no
+/// rule sets them.
+struct Window {
+  double low = 0.0;
+  double high = 0.0;
+  const char* lowSetBy = "";
+  const char* highSetBy = "";
+  bool open() const { return low <= high; }
+};
+Window windowOf(const Case& option, const Settled& settled, bool withCover);
+
+/// Where in a window to hang: the middle, to the centimetre where that lies inside; the end that there is
+/// where the other is not set; the lower end where the window is shut, so that what is short is room above.
+/// NaN where no rule sets an end.
+double middleOf(const Window& window);
+
+/// The option at this setting and trim, with words. `settled` is null where no setting is possible; `why`
+/// then says so, empty where figures are missing.
+Option optionAt(const Case& option, const Rig& rig, const Settled* settled, double trimM, const QString& why);
+
+} // namespace hangbook::options

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <chrono>
+#include <cmath>
+#include <set>
+
+#include <boost/test/unit_test.hpp>
+
+#include "hang/solve.h"
+#include "options/search.h"
+#include "print.h"
+#include "quantity/error.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using options::Finding;
+using options::Option;
+using options::Verdict;
+
+namespace {
+
+void checkLoads(const Option& option) {
+  BOOST_REQUIRE(option.hangInput.has_value());
+  const hang::Statics statics = hang::solve(*option.hangInput);
+  BOOST_REQUIRE(option.pickLoads.size() == statics.pickCount);
+  for (std::size_t pick = 0; pick < statics.pickCount; ++pick) {
+    BOOST_TEST(option.pickLoads[pick].loadKn == statics.pickLoads[pick].load / 1000.0,
+               boost::test_tools::tolerance(1e-9));
+    double sum = 0.0;
+    for (const options::LoadPart& part : option.points[pick].parts) {
+      sum += part.kn;
+    }
+    BOOST_TEST(option.points[pick].staticKn == sum, boost::test_tools::tolerance(1e-12));
+    BOOST_TEST(option.points[pick].parts.front().kn == option.pickLoads[pick].loadKn,
+               boost::test_tools::tolerance(1e-9));
+  }
+  for (std::size_t i = 0; i < option.aims.size(); ++i) {
+    BOOST_TEST(std::abs(option.aims[i].aimDeg - statics.joints[i].aimDeg) < 1e-9);
+  }
+}
+
+void checkWhole(const Option& option) {
+  Verdict worst = Verdict::holds;
+  std::set<QString> rules;
+  for (const Finding& finding : option.findings) {
+    worst = std::max(worst, finding.verdict);
+    rules.insert(finding.rule);
+    BOOST_TEST(!finding.text.isEmpty(), finding.rule.toStdString());
+  }
+  BOOST_TEST(worst == option.verdict);
+  BOOST_TEST(rules.size() == option.findings.size());
+  for (const char* rule :
+       {"point-load", "zone-load",  "hoist", "bar",      "count",       "joint",     "contact",     "chain",
+        "pick-share", "hardware",   "wind",  "lean",     "lowest-edge", "headroom",  "lift-height", "travel",
+        "cover",      "level-drop", "stock", "examined", "carts",       "same-chain"}) {
+    BOOST_TEST(rules.contains(QString::fromLatin1(rule)), rule);
+  }
+}
+
+void printAll(const options::HangOptions& hang, bool words) {
+  std::map<Verdict, int> numbers;
+  for (const Option& option : hang.options) {
+    ++numbers[option.verdict];
+  }
+  std::string line = "hang " + hang.hang.toStdString() + ":";
+  for (const auto& [verdict, number] : numbers) {
+    line += " " + options::wordFor(verdict).toStdString() + " " + std::to_string(number);
+  }
+  line += ", settings " + std::to_string(hang.decided.settings) + ", by bound " +
+          std::to_string(hang.decided.byBound);
+  BOOST_TEST_MESSAGE(line);
+  if (words) {
+    const Option& first = hang.options.front();
+    BOOST_TEST_MESSAGE(first.key.stack.join(' ').toStdString());
+    for (const Finding& finding : first.findings) {
+      BOOST_TEST_MESSAGE(finding.rule.toStdString() + " [" + options::wordFor(finding.verdict).toStdString() +
+                         "] " + finding.text.toStdString());
+    }
+  }
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(decide)
+
+BOOST_AUTO_TEST_CASE(listsEveryStackOnce) {
+  const auto all = options::decide(testing::smallHarbourShow());
+  BOOST_REQUIRE(all.hangs.size() == 2);
+  for (const options::HangOptions& hang : all.hangs) {
+    printAll(hang, true);
+    BOOST_TEST(hang.options.size() == 10); // 2 + 3 orders, each with and without the downfill
+    BOOST_TEST(hang.decided.options == 10);
+    BOOST_TEST(!hang.decided.steps.isEmpty());
+    std::set<QString> ids;
+    for (const Option& option : hang.options) {
+      ids.insert(option.id);
+      checkWhole(option);
+      checkLoads(option);
+    }
+    BOOST_TEST(ids.size() == 10);
+  }
+  BOOST_TEST(all.hangs[0].options.front().verdict == Verdict::holds);
+}
+
+BOOST_AUTO_TEST_CASE(rankedByVerdictThenCover) {
+  const auto all = options::decide(testing::harbourShow(), QStringLiteral("left"));
+  BOOST_REQUIRE(all.hangs.size() == 1);
+  const auto& list = all.hangs.front().options;
+  printAll(all.hangs.front(), false);
+  for (std::size_t i = 1; i < list.size(); ++i) {
+    BOOST_TEST(list[i - 1].verdict <= list[i].verdict);
+    if (list[i - 1].verdict == list[i].verdict) {
+      BOOST_TEST(list[i - 1].coveredPercent >= list[i].coveredPercent);
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(sameInSameOut) {
+  const options::Snapshot snapshot = testing::smallHarbourShow();
+  const auto first = options::decide(snapshot, QStringLiteral("left"));
+  const auto second = options::decide(snapshot, QStringLiteral("left"));
+  for (std::size_t i = 0; i < first.hangs[0].options.size(); ++i) {
+    const Option& one = first.hangs[0].options[i];
+    const Option& other = second.hangs[0].options[i];
+    BOOST_TEST((one.id == other.id));
+    BOOST_TEST(one.verdict == other.verdict);
+    BOOST_TEST(one.setting->tiltDeg == other.setting->tiltDeg);
+    BOOST_TEST(one.setting->trimM == other.setting->trimM);
+    BOOST_TEST((one.setting->mark == other.setting->mark));
+  }
+}
+
+/// What is shown at a setting is what the rules say of that very setting.
+BOOST_AUTO_TEST_CASE(judgingTheChosenSettingSaysTheSame) {
+  const options::Snapshot snapshot = testing::smallHarbourShow();
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  for (const Option& option : all.hangs[0].options) {
+    const Option again = options::judge(snapshot, option.key, *option.setting);
+    BOOST_TEST((again.id == option.id));
+    BOOST_TEST(again.verdict == option.verdict);
+    for (std::size_t i = 0; i < option.findings.size(); ++i) {
+      BOOST_TEST((again.findings[i].text == option.findings[i].text));
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(missingFiguresLeaveNoSettingAndNoPass) {
+  options::Snapshot snapshot = testing::smallHarbourShow();
+  snapshot.catalogue.cabinets[0].mass.reset();
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  for (const Option& option : all.hangs[0].options) {
+    BOOST_TEST(option.verdict == Verdict::unproven);
+    BOOST_TEST(!option.setting.has_value());
+    BOOST_TEST(!option.hangInput.has_value());
+    checkWhole(option);
+    BOOST_TEST(option.findings.front().text.contains(QStringLiteral("mass of bass")));
+  }
+}
+
+BOOST_AUTO_TEST_CASE(noPossibleSettingFailsAndSaysWhy) {
+  options::Snapshot snapshot = testing::smallHarbourShow();
+  snapshot.show.hangs[0].pan = degrees(35); // the bar pans 20° at most
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  for (const Option& option : all.hangs[0].options) {
+    BOOST_TEST(option.verdict == Verdict::fails);
+    BOOST_TEST(!option.setting.has_value());
+    checkWhole(option);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(cancelAndProgress) {
+  const options::Snapshot snapshot = testing::smallHarbourShow();
+  double last = -1.0;
+  options::decide(snapshot, {}, [&last](double part) {
+    BOOST_TEST(part >= last);
+    last = part;
+    return true;
+  });
+  BOOST_TEST(last == 1.0);
+  int told = 0;
+  BOOST_CHECK_THROW(options::decide(snapshot, {}, [&told](double) { return ++told < 3; }),
+                    options::Cancelled);
+  BOOST_CHECK_THROW(options::decide(snapshot, QStringLiteral("middle")), Error);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
