@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/examinations/due_model.h"
+
+#include <QCoreApplication>
+
+#include "desk/style/figures.h"
+#include "desk/words/plain_words.h"
+
+namespace hangbook::desk {
+namespace {
+
+constexpr int soonDays = 30;
+
+QString words(const char* text) {
+  return QCoreApplication::translate("DueModel", text);
+}
+
+Cell dayCell(const QDate& date) {
+  Cell cell{.text = dateText(date)};
+  cell.missing = !date.isValid();
+  if (date.isValid()) {
+    cell.number = static_cast<double>(date.toJulianDay());
+  }
+  return cell;
+}
+
+} // namespace
+
+void DueModel::setLines(std::vector<DueLine> lines, QDate today) {
+  today_ = today;
+  setRows(std::move(lines));
+}
+
+Heading DueModel::headingOf(DueColumn column) const {
+  switch (column) {
+  case DueColumn::state:
+    return {.title = words("State"), .characters = 17};
+  case DueColumn::due:
+    return {.title = words("Stands until"),
+            .characters = 12,
+            .toolTip = words("The last day on which the last examination stands")};
+  case DueColumn::days:
+    return {.title = words("Days"), .figure = true, .characters = 7};
+  case DueColumn::serial:
+    return {.title = words("Serial"), .characters = 13};
+  case DueColumn::type:
+    return {.title = words("Type"), .characters = 22};
+  case DueColumn::rule:
+    return {.title = words("Examination"), .characters = 28};
+  case DueColumn::last:
+    return {.title = words("Last done"), .characters = 12};
+  case DueColumn::place:
+    return {.title = words("Is at"), .characters = 20};
+  case DueColumn::stop:
+    return {.title = words("Last stop before"),
+            .characters = 24,
+            .toolTip = words("The last stop of the route at which it can still be done in time")};
+  case DueColumn::count:
+    break;
+  }
+  return {};
+}
+
+Cell DueModel::stateOf(const DueLine& line) const {
+  if (line.neverExamined()) {
+    return {.text = words("none recorded"),
+            .number = 0,
+            .verdict = options::Verdict::unproven,
+            .toolTip = words("No examination under this rule is recorded; gear rules stay unproven.")};
+  }
+  if (line.overdue(today_)) {
+    return {.text = words("overdue"),
+            .number = 1,
+            .verdict = options::Verdict::fails,
+            .toolTip = words("The last examination no longer stands.")};
+  }
+  if (today_.daysTo(line.due) <= soonDays) {
+    return {.text = words("due soon"),
+            .number = 2,
+            .verdict = options::Verdict::tight,
+            .toolTip = words("Thirty days or less are left.")};
+  }
+  return {.text = words("in order"),
+          .number = 3,
+          .verdict = options::Verdict::holds,
+          .toolTip = words("The last examination stands.")};
+}
+
+Cell DueModel::cellOf(const DueLine& line, DueColumn column) const {
+  switch (column) {
+  case DueColumn::state:
+    return stateOf(line);
+  case DueColumn::due:
+    return dayCell(line.due);
+  case DueColumn::days: {
+    if (line.neverExamined()) {
+      return {.text = notKnownText(), .missing = true};
+    }
+    const auto days = today_.daysTo(line.due);
+    return {.text = QString::number(days), .number = static_cast<double>(days)};
+  }
+  case DueColumn::serial:
+    return {.text = line.serial, .strong = true};
+  case DueColumn::type:
+    return {.text = line.type};
+  case DueColumn::rule:
+    return {.text = line.rule, .toolTip = line.rule};
+  case DueColumn::last:
+    return dayCell(line.last);
+  case DueColumn::place:
+    return {.text = line.place};
+  case DueColumn::stop:
+    return {.text = line.stop.isEmpty() ? QStringLiteral("–") : line.stop};
+  case DueColumn::count:
+    break;
+  }
+  return {};
+}
+
+} // namespace hangbook::desk

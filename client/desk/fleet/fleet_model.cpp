@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/fleet/fleet_model.h"
+
+#include <map>
+
+#include <QCoreApplication>
+
+#include "desk/words/plain_words.h"
+
+namespace hangbook::desk {
+namespace {
+
+QString words(const char* text) {
+  return QCoreApplication::translate("FleetModel", text);
+}
+
+} // namespace
+
+void FleetModel::setFacts(const Overview& overview) {
+  today_ = overview.today;
+  std::map<QString, DueLine> first;
+  for (DueLine& line : dueLines(overview)) {
+    first.try_emplace(line.serial, std::move(line)); // the lines come earliest first
+  }
+  std::vector<FleetLine> lines;
+  lines.reserve(overview.units.size());
+  for (const fleet::Unit& unit : overview.units) {
+    const auto due = first.find(unit.serial);
+    lines.push_back({unit, due == first.end() ? std::nullopt : std::optional(due->second)});
+  }
+  setRows(std::move(lines));
+}
+
+void FleetModel::setFigures(const Figures& figures) {
+  figures_ = figures;
+  refresh();
+}
+
+Heading FleetModel::headingOf(FleetColumn column) const {
+  switch (column) {
+  case FleetColumn::serial:
+    return {.title = words("Serial"), .characters = 14};
+  case FleetColumn::kind:
+    return {.title = words("Kind"), .characters = 11};
+  case FleetColumn::type:
+    return {.title = words("Type"), .characters = 26};
+  case FleetColumn::state:
+    return {.title = words("State"), .characters = 14};
+  case FleetColumn::place:
+    return {.title = words("Is at"), .characters = 22};
+  case FleetColumn::cart:
+    return {.title = words("On cart"), .characters = 16};
+  case FleetColumn::due:
+    return {.title = words("Next examination"), .characters = 18};
+  case FleetColumn::weighed:
+    return {.title = words("Weighed"),
+            .figure = true,
+            .characters = 11,
+            .toolTip = words("Mass as weighed by the crew; it stands before the maker's figure")};
+  case FleetColumn::owner:
+    return {.title = words("Owner"), .characters = 24};
+  case FleetColumn::count:
+    break;
+  }
+  return {};
+}
+
+Cell FleetModel::stateOf(const fleet::Unit& unit) const {
+  Cell cell{.text = wordOf(unit.state), .number = static_cast<double>(unit.state)};
+  if (unit.state == fleet::UnitState::quarantined || unit.state == fleet::UnitState::writtenOff) {
+    cell.verdict = options::Verdict::fails;
+    cell.toolTip = words("Not to be used.");
+  } else if (unit.state == fleet::UnitState::inRepair) {
+    cell.verdict = options::Verdict::tight;
+    cell.toolTip = words("Not to be used before it is back.");
+  }
+  return cell;
+}
+
+Cell FleetModel::dueOf(const FleetLine& line) const {
+  if (!line.due) {
+    return {.text = words("no rule"), .missing = true, .toolTip = words("No examination rule speaks of it.")};
+  }
+  if (line.due->neverExamined()) {
+    return {.text = words("none recorded"),
+            .number = 0,
+            .verdict = options::Verdict::unproven,
+            .toolTip = line.due->rule};
+  }
+  Cell cell{.text = dateText(line.due->due),
+            .number = static_cast<double>(line.due->due.toJulianDay()),
+            .toolTip = line.due->rule};
+  if (line.due->overdue(today_)) {
+    cell.verdict = options::Verdict::fails;
+    cell.toolTip += words(" – overdue");
+  }
+  return cell;
+}
+
+Cell FleetModel::cellOf(const FleetLine& line, FleetColumn column) const {
+  const fleet::Unit& unit = line.unit;
+  switch (column) {
+  case FleetColumn::serial:
+    return {.text = unit.serial, .strong = true};
+  case FleetColumn::kind:
+    return {.text = wordOf(unit.kind)};
+  case FleetColumn::type:
+    return {.text = unit.type};
+  case FleetColumn::state:
+    return stateOf(unit);
+  case FleetColumn::place:
+    return {.text = unit.place, .missing = unit.place.isEmpty()};
+  case FleetColumn::cart:
+    if (unit.cart.isEmpty()) {
+      return {.text = QStringLiteral("–"), .missing = true};
+    }
+    return {.text =
+                unit.cartPosition ? words("%1, place %2").arg(unit.cart).arg(*unit.cartPosition) : unit.cart};
+  case FleetColumn::due:
+    return dueOf(line);
+  case FleetColumn::weighed:
+    if (!unit.weighed) {
+      return {.text = QStringLiteral("–"),
+              .missing = true,
+              .toolTip = words("Not weighed; the maker's figure counts.")};
+    }
+    return {.text = figures_.mass(inKilograms(*unit.weighed)), .number = inKilograms(*unit.weighed)};
+  case FleetColumn::owner:
+    if (unit.owner.isEmpty()) {
+      return {.text = words("own"), .missing = false};
+    }
+    return {.text = unit.hiredUntil.isValid()
+                        ? words("%1, until %2").arg(unit.owner, dateText(unit.hiredUntil))
+                        : unit.owner};
+  case FleetColumn::count:
+    break;
+  }
+  return {};
+}
+
+} // namespace hangbook::desk

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/frame/places_list.h"
+
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include "desk/style/colours.h"
+#include "desk/style/scale.h"
+
+namespace hangbook::desk {
+namespace {
+
+constexpr int keysRole = Qt::UserRole;
+
+class PlacePainter : public QStyledItemDelegate {
+public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const override {
+    return {100, QFontMetrics(option.font).height() + 2 * space::step};
+  }
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const Colours& colours = coloursOf(option.palette);
+    const bool here = option.state.testFlag(QStyle::State_Selected);
+    painter->save();
+    painter->fillRect(option.rect, here ? colours.chosen : colours.raised);
+    if (here) {
+      painter->fillRect(QRect(option.rect.topLeft(), QSize(4, option.rect.height())), colours.accent);
+    }
+    QFont name(option.font);
+    name.setBold(here);
+    painter->setFont(name);
+    painter->setPen(colours.text);
+    const QRect box = option.rect.adjusted(space::wide, 0, -space::step, 0);
+    painter->drawText(box, Qt::AlignVCenter | Qt::AlignLeft, index.data().toString());
+    painter->setFont(fontFor(TextSize::note, option.font));
+    painter->setPen(colours.quiet);
+    painter->drawText(box, Qt::AlignVCenter | Qt::AlignRight, index.data(keysRole).toString());
+    if (option.state.testFlag(QStyle::State_HasFocus)) {
+      painter->setPen(QPen(colours.accent, 1));
+      painter->drawRect(option.rect.adjusted(0, 0, -1, -1));
+    }
+    painter->restore();
+  }
+};
+
+} // namespace
+
+PlacesList::PlacesList(QWidget* parent) : QListWidget(parent) {
+  setObjectName(QStringLiteral("places"));
+  setAccessibleName(tr("Places"));
+  setItemDelegate(new PlacePainter(this));
+  setFrameShape(QFrame::NoFrame);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+  viewport()->setBackgroundRole(QPalette::Button);
+}
+
+void PlacesList::addPlace(const QString& title, const QString& keys) {
+  auto* item = new QListWidgetItem(title, this);
+  item->setData(keysRole, keys);
+  item->setData(Qt::AccessibleTextRole, QString(title + QStringLiteral(", ") + keys));
+}
+
+QSize PlacesList::sizeHint() const {
+  return {QFontMetrics(font()).averageCharWidth() * 23, 200};
+}
+
+} // namespace hangbook::desk

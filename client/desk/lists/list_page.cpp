@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/lists/list_page.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "desk/lists/row_painter.h"
+#include "desk/style/scale.h"
+
+namespace hangbook::desk {
+
+int rowHeight(const QFont& font) {
+  return QFontMetrics(font).height() + 5;
+}
+
+void prepareTable(QTableView& table, const TableModel& model, int stretchColumn) {
+  table.setItemDelegate(new RowPainter(&table));
+  table.setShowGrid(false);
+  table.setFrameShape(QFrame::StyledPanel);
+  table.setSelectionBehavior(QAbstractItemView::SelectRows);
+  table.setSelectionMode(QAbstractItemView::SingleSelection);
+  table.setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table.setTabKeyNavigation(false);
+  table.setWordWrap(false);
+  table.setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table.verticalHeader()->hide();
+  table.verticalHeader()->setMinimumSectionSize(1);
+  table.verticalHeader()->setDefaultSectionSize(rowHeight(table.font()));
+  QHeaderView& header = *table.horizontalHeader();
+  header.setHighlightSections(false);
+  header.setSectionsMovable(true);
+  header.setMinimumSectionSize(24);
+  header.setFixedHeight(rowHeight(table.font()) + 3);
+  const int character = QFontMetrics(table.font()).averageCharWidth();
+  for (int column = 0; column < model.columnCount(); ++column) {
+    header.resizeSection(column, model.heading(column).characters * character + 2 * space::step);
+  }
+  if (stretchColumn >= 0) {
+    header.setSectionResizeMode(stretchColumn, QHeaderView::Stretch);
+  }
+}
+
+ListPage::ListPage(const QString& name, const QString& title, TableModel& model, int stretchColumn,
+                   int sortColumn, Qt::SortOrder order, QWidget* parent)
+    : QWidget(parent), model_(model), proxy_(new SortFilter(this)), table_(new QTableView(this)),
+      search_(new QLineEdit(this)), count_(new QLabel(this)), empty_(new QLabel(table_->viewport())),
+      controls_(new QWidget(this)) {
+  setObjectName(name);
+  proxy_->setSourceModel(&model);
+  table_->setObjectName(name + QStringLiteral("Table"));
+  table_->setAccessibleName(title);
+  table_->setModel(proxy_);
+  table_->setSortingEnabled(true);
+  table_->sortByColumn(sortColumn, order);
+  prepareTable(*table_, model, stretchColumn);
+  search_->setObjectName(name + QStringLiteral("Search"));
+  search_->setAccessibleName(tr("Search in %1").arg(title));
+  search_->setPlaceholderText(tr("Words to look for"));
+  search_->setClearButtonEnabled(true);
+  search_->setMaximumWidth(260);
+  count_->setObjectName(name + QStringLiteral("Count"));
+  count_->setForegroundRole(QPalette::PlaceholderText);
+  empty_->setObjectName(name + QStringLiteral("Empty"));
+  empty_->setAlignment(Qt::AlignCenter);
+  empty_->setWordWrap(true);
+  empty_->setForegroundRole(QPalette::PlaceholderText);
+  empty_->setMargin(space::broad);
+  table_->viewport()->installEventFilter(this);
+
+  auto* inControls = new QHBoxLayout(controls_);
+  inControls->setContentsMargins(0, 0, 0, 0);
+  inControls->setSpacing(space::step);
+  auto* top = new QHBoxLayout;
+  top->setSpacing(space::step);
+  top->addWidget(search_, 1);
+  top->addWidget(controls_);
+  top->addStretch(1);
+  top->addWidget(count_);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->setSpacing(space::step);
+  all->addLayout(top);
+  all->addWidget(table_, 1);
+
+  connect(search_, &QLineEdit::textChanged, this, [this](const QString& text) { proxy_->setWords(text); });
+  for (const auto signal : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved}) {
+    connect(proxy_, signal, this, [this] { refreshCount(); });
+  }
+  connect(proxy_, &QAbstractItemModel::modelReset, this, [this] { refreshCount(); });
+  connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+          [this] { Q_EMIT currentRowChanged(currentRow()); });
+  refreshCount();
+}
+
+void ListPage::addControl(QWidget* control) {
+  controls_->layout()->addWidget(control);
+}
+
+void ListPage::setEmptyTexts(const QString& none, const QString& noneFits) {
+  none_ = none;
+  noneFits_ = noneFits;
+  refreshCount();
+}
+
+bool ListPage::showKey(const QString& key) {
+  if (!search_->text().isEmpty()) {
+    search_->clear();
+  }
+  for (int row = 0; row < proxy_->rowCount(); ++row) {
+    const QModelIndex index = proxy_->index(row, 0);
+    if (index.data(keyRole).toString() == key) {
+      table_->setCurrentIndex(index);
+      table_->scrollTo(index, QAbstractItemView::PositionAtCenter);
+      return true;
+    }
+  }
+  return false;
+}
+
+int ListPage::currentRow() const {
+  const QModelIndex index = table_->currentIndex();
+  return index.isValid() ? proxy_->mapToSource(index).row() : -1;
+}
+
+bool ListPage::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == table_->viewport() && event->type() == QEvent::Resize) {
+    empty_->setGeometry(table_->viewport()->rect());
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+void ListPage::refreshCount() {
+  const int shown = proxy_->rowCount();
+  const int all = model_.rowCount();
+  count_->setText(shown == all ? tr("%1 rows").arg(all) : tr("%1 of %2 rows").arg(shown).arg(all));
+  empty_->setText(all == 0 ? none_ : noneFits_);
+  empty_->setVisible(shown == 0);
+  empty_->setGeometry(table_->viewport()->rect());
+}
+
+} // namespace hangbook::desk

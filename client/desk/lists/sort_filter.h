@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include <QSortFilterProxyModel>
+#include <QStringList>
+
+#include "options/option.h"
+
+namespace hangbook::desk {
+
+/// Sorts by figure or in natural order, what is not known last in either direction; lets through the rows
+/// that contain every typed word in any column and, where asked, carry one verdict.
+class SortFilter : public QSortFilterProxyModel {
+  Q_OBJECT
+public:
+  explicit SortFilter(QObject* parent = nullptr);
+
+  void setWords(const QString& typed);
+  void setVerdict(std::optional<options::Verdict> verdict, int column);
+
+protected:
+  bool lessThan(const QModelIndex& left, const QModelIndex& right) const override;
+  bool filterAcceptsRow(int row, const QModelIndex& parent) const override;
+
+private:
+  QStringList words_;
+  std::optional<options::Verdict> verdict_;
+  int verdictColumn_ = 0;
+};
+
+} // namespace hangbook::desk

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/options/option_list_model.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+
+#include "desk/style/verdict_mark.h"
+#include "desk/words/plain_words.h"
+#include "desk/words/stack_text.h"
+
+namespace hangbook::desk {
+namespace {
+
+QString words(const char* text) {
+  return QCoreApplication::translate("OptionListModel", text);
+}
+
+QString dash() {
+  return QStringLiteral("–");
+}
+
+/// The finding of the rule, or nullptr.
+const options::Finding* findingOf(const options::Option& option, const char* rule) {
+  const auto found =
+      std::find_if(option.findings.begin(), option.findings.end(),
+                   [&](const options::Finding& each) { return each.rule == QLatin1String(rule); });
+  return found == option.findings.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+OptionLine optionLine(options::Option option, int rank, bool chosen, const catalogue::Catalogue& catalogue) {
+  OptionLine line;
+  line.stack = stackText(option.key.stack, catalogue);
+  line.rank = rank;
+  line.chosen = chosen;
+  for (const options::PointResult& point : option.points) {
+    if (!point.capacityKn || *point.capacityKn <= 0) {
+      line.limitMissing = true;
+      continue;
+    }
+    // Which of its loads a point's limit is compared with is the rule's own matter; its finding says the
+    // share.
+    const double percent = 100.0 * point.staticKn / *point.capacityKn;
+    if (!line.heaviestPercent || percent > *line.heaviestPercent) {
+      line.heaviestPercent = percent;
+      line.heaviestPoint = point.point;
+    }
+  }
+  if (const auto* finding = findingOf(option, "point-load"); finding != nullptr && finding->usePercent) {
+    line.heaviestPercent = finding->usePercent;
+    line.heaviestPoint.clear();
+  }
+  line.option = std::move(option);
+  return line;
+}
+
+void OptionListModel::setFigures(const Figures& figures) {
+  figures_ = figures;
+  refresh();
+}
+
+Heading OptionListModel::headingOf(OptionColumn column) const {
+  switch (column) {
+  case OptionColumn::verdict:
+    return {.title = words("Verdict"), .characters = 10};
+  case OptionColumn::stack:
+    return {.title = words("Stack, from the bar down"), .characters = 26};
+  case OptionColumn::bar:
+    return {.title = words("Bar"), .characters = 12};
+  case OptionColumn::picks:
+    return {.title = words("Picks"), .characters = 10};
+  case OptionColumn::hoist:
+    return {.title = words("Hoist"), .characters = 11};
+  case OptionColumn::points:
+    return {.title = words("Points"), .characters = 9};
+  case OptionColumn::trim:
+    return {.title = words("Trim window"),
+            .figure = true,
+            .characters = 14,
+            .toolTip = words("Where the lowest edge may be for every rule to hold")};
+  case OptionColumn::mark:
+    return {.title = words("Mark"),
+            .figure = true,
+            .characters = 5,
+            .toolTip = words("Link that the chain is clipped at")};
+  case OptionColumn::heaviest:
+    return {.title = words("Point"),
+            .characters = 14,
+            .toolTip = words("Heaviest point in % of its limit; the stroke stands at 100 %")};
+  case OptionColumn::cover:
+    return {.title = words("Cover"),
+            .figure = true,
+            .characters = 6,
+            .toolTip = words("Share of the audience that is covered")};
+  case OptionColumn::rank:
+    return {.title = words("Order"),
+            .figure = true,
+            .characters = 5,
+            .toolTip = words("Place in the search's own order")};
+  case OptionColumn::count:
+    break;
+  }
+  return {};
+}
+
+Cell OptionListModel::trimOf(const options::Option& option) const {
+  if (!option.trimWindow) {
+    return {.text = dash(), .missing = true, .toolTip = words("There is no trim at which every rule holds.")};
+  }
+  const options::TrimWindow& window = *option.trimWindow;
+  const QString unit = QLatin1Char(' ') + QString::fromUtf8(unitOf<Length>(figures_.system()));
+  QString low = figures_.length(window.lowM);
+  low.chop(low.endsWith(unit) ? unit.size() : 0);
+  return {.text = low + QStringLiteral("–") + figures_.length(window.highM),
+          .number = window.highM - window.lowM,
+          .toolTip = words("Not lower: %1. Not higher: %2.")
+                         .arg(ruleWords(window.lowSetBy), ruleWords(window.highSetBy))};
+}
+
+Cell OptionListModel::heaviestOf(const OptionLine& line) const {
+  if (!line.heaviestPercent) {
+    return {.text = line.option.points.empty() ? dash() : words("no limit known"), .missing = true};
+  }
+  Cell cell{.text = figures_.percent(line.heaviestPercent),
+            .number = line.heaviestPercent,
+            .usePercent = line.heaviestPercent};
+  const options::Finding* finding = findingOf(line.option, "point-load");
+  if (finding != nullptr) {
+    cell.verdict = finding->verdict;
+    cell.toolTip = finding->text;
+  }
+  return cell;
+}
+
+Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const {
+  const options::Option& option = line.option;
+  switch (column) {
+  case OptionColumn::verdict:
+    return {.text = verdictWord(option.verdict),
+            .number = static_cast<double>(option.verdict),
+            .verdict = option.verdict,
+            .strong = line.chosen};
+  case OptionColumn::stack:
+    return {.text = line.chosen ? words("%1 (chosen)").arg(line.stack) : line.stack,
+            .toolTip = line.stack,
+            .strong = line.chosen};
+  case OptionColumn::bar:
+    return {.text = option.key.bar, .toolTip = option.key.bar};
+  case OptionColumn::picks:
+    return {.text = wordOf(option.key.picks)};
+  case OptionColumn::hoist:
+    return {.text = option.key.hoist, .toolTip = option.key.hoist};
+  case OptionColumn::points:
+    return {.text = option.key.points.join(QStringLiteral(", "))};
+  case OptionColumn::trim:
+    return trimOf(option);
+  case OptionColumn::mark:
+    if (!option.setting || !option.setting->mark) {
+      return {.text = dash(),
+              .missing = true,
+              .toolTip = words("No chain in this stack, or no setting possible")};
+    }
+    return {.text = QString::number(*option.setting->mark),
+            .number = static_cast<double>(*option.setting->mark)};
+  case OptionColumn::heaviest:
+    return heaviestOf(line);
+  case OptionColumn::cover:
+    return {.text = figures_.percent(option.coveredPercent), .number = option.coveredPercent};
+  case OptionColumn::rank:
+    return {.text = QString::number(line.rank), .number = static_cast<double>(line.rank)};
+  case OptionColumn::count:
+    break;
+  }
+  return {};
+}
+
+} // namespace hangbook::desk

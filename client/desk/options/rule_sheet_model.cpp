@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/options/rule_sheet_model.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+
+#include "desk/style/verdict_mark.h"
+#include "desk/words/plain_words.h"
+
+namespace hangbook::desk {
+namespace {
+
+QString words(const char* text) {
+  return QCoreApplication::translate("RuleSheetModel", text);
+}
+
+/// What does not apply comes after all that does.
+int trouble(const options::Finding& finding) {
+  return finding.applies ? static_cast<int>(finding.verdict) : -1;
+}
+
+} // namespace
+
+void RuleSheetModel::setFindings(std::vector<options::Finding> findings) {
+  std::stable_sort(
+      findings.begin(), findings.end(),
+      [](const options::Finding& a, const options::Finding& b) { return trouble(a) > trouble(b); });
+  setRows(std::move(findings));
+}
+
+void RuleSheetModel::setFigures(const Figures& figures) {
+  figures_ = figures;
+  refresh();
+}
+
+Heading RuleSheetModel::headingOf(RuleColumn column) const {
+  switch (column) {
+  case RuleColumn::verdict:
+    return {.title = words("Verdict"), .characters = 12};
+  case RuleColumn::rule:
+    return {.title = words("Rule"), .characters = 20};
+  case RuleColumn::value:
+    return {.title = words("Value"), .figure = true, .characters = 10};
+  case RuleColumn::limit:
+    return {.title = words("Limit"), .figure = true, .characters = 10};
+  case RuleColumn::use:
+    return {
+        .title = words("Use of the limit"), .characters = 18, .toolTip = words("The stroke stands at 100 %")};
+  case RuleColumn::text:
+    return {.title = words("What it says"), .characters = 50};
+  case RuleColumn::source:
+    return {.title = words("Where the limit comes from"), .characters = 34};
+  case RuleColumn::count:
+    break;
+  }
+  return {};
+}
+
+Cell RuleSheetModel::cellOf(const options::Finding& finding, RuleColumn column) const {
+  switch (column) {
+  case RuleColumn::verdict:
+    if (!finding.applies) {
+      return {.text = words("not asked"), .number = -1.0, .toolTip = finding.text};
+    }
+    return {.text = verdictWord(finding.verdict),
+            .number = static_cast<double>(finding.verdict),
+            .verdict = finding.verdict};
+  case RuleColumn::rule:
+    return {.text = ruleWords(finding.rule), .toolTip = finding.rule};
+  case RuleColumn::value:
+  case RuleColumn::limit: {
+    const auto& figure = column == RuleColumn::value ? finding.value : finding.limit;
+    if (!figure && (!finding.applies || finding.unit.isEmpty())) {
+      return {.text = QStringLiteral("–"), .missing = true};
+    }
+    return {.text = figures_.inUnit(figure, finding.unit),
+            .number = figure,
+            .missing = !figure,
+            .toolTip = finding.source};
+  }
+  case RuleColumn::use:
+    if (!finding.usePercent || !finding.applies) {
+      return {.text = QStringLiteral("–"), .missing = true};
+    }
+    return {.text = figures_.percent(finding.usePercent),
+            .number = finding.usePercent,
+            .verdict = finding.verdict,
+            .usePercent = finding.usePercent,
+            .toolTip = finding.text};
+  case RuleColumn::text:
+    return {.text = finding.text, .toolTip = finding.text};
+  case RuleColumn::source:
+    return {.text = finding.source.isEmpty() ? QStringLiteral("–") : finding.source,
+            .toolTip = finding.source};
+  case RuleColumn::count:
+    break;
+  }
+  return {};
+}
+
+} // namespace hangbook::desk

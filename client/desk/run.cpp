@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/run.h"
+
+#include <iostream>
+
+#include <QApplication>
+
+#include "desk/frame/picture.h"
+#include "desk/frame/window.h"
+#include "desk/style/theme.h"
+#include "quantity/error.h"
+
+namespace hangbook::desk {
+namespace {
+
+constexpr int badInput = 2;
+constexpr int storeTrouble = 3;
+
+int open(const WindowWords& words, const std::shared_ptr<Source>& source) {
+  Window window(source);
+  window.resize(words.size);
+  if (words.us) {
+    window.session().setUnits(UnitSystem::usCustomary);
+  }
+  if (!words.show.isEmpty()) {
+    window.wantShow(words.show, words.hang);
+  }
+  if (!words.place.isEmpty() && !window.goTo(words.place)) {
+    throw Error(Trouble::badInput, "is none of: route, options, build, fleet, examinations, data",
+                words.place.toStdString());
+  }
+  if (words.demo) {
+    window.fillIfEmpty();
+  }
+  if (!words.picture.isEmpty()) {
+    takePicture(window, words.picture);
+    return 0;
+  }
+  window.show();
+  return QApplication::exec();
+}
+
+} // namespace
+
+int runWindow(int& argc, char** argv, SourceMaker makeSource) {
+  const std::vector<std::string> given(argv + 1, argv + argc);
+  try {
+    const WindowWords words = readWindowWords(given);
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("hangbook"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Hangbook"));
+    QApplication::setApplicationVersion(QStringLiteral(HANGBOOK_VERSION));
+    const Theme theme = words.dark ? Theme::dark : themeOf(application);
+    if (!words.picture.isEmpty()) {
+      fixLooks(application);
+    }
+    applyTheme(application, words.picture.isEmpty() ? theme : (words.dark ? Theme::dark : Theme::light));
+    return open(words, makeSource(words.store));
+  } catch (const Error& error) {
+    std::cerr << error.what() << '\n';
+    return error.trouble() == Trouble::store ? storeTrouble : badInput;
+  }
+}
+
+} // namespace hangbook::desk

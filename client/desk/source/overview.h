@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include <QDate>
+
+#include "calendar/show.h"
+#include "catalogue/catalogue.h"
+#include "fleet/unit.h"
+#include "marks/mark.h"
+#include "options/frozen.h"
+#include "people/person.h"
+#include "venue/venue.h"
+
+namespace hangbook::desk {
+
+/// All that the lists show, as one value taken from the store at one moment.
+struct Overview {
+  std::vector<calendar::Tour> tours{};
+  std::vector<calendar::Show> shows{}; ///< in order of date
+  std::vector<venue::Venue> venues{};
+  catalogue::Catalogue catalogue{};
+  std::vector<fleet::Unit> units{};
+  std::vector<fleet::ExaminationRule> rules{};
+  std::vector<fleet::Examination> examinations{}; ///< the newest valid one of each unit and rule
+  std::vector<options::Choice> choices{};         ///< the latest of each hang
+  std::vector<marks::MarkUsed> marks{};           ///< newest first, without the corrected ones
+  std::vector<people::Person> people{};
+  QDate today{};
+
+  /// Nothing has been entered yet: the window then offers how to begin.
+  bool empty() const {
+    return shows.empty() && units.empty() && venues.empty() && catalogue.cabinets.empty();
+  }
+};
+
+/// Names a show: show names repeat from tour to tour.
+struct ShowKey {
+  QString tour{};
+  QString show{};
+  bool operator==(const ShowKey&) const = default;
+};
+
+const calendar::Show* findShow(const Overview& overview, const ShowKey& key);
+const venue::Venue* findVenue(const Overview& overview, const QString& name);
+const options::Choice* findChoice(const Overview& overview, const ShowKey& key, const QString& hang);
+
+} // namespace hangbook::desk

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/source/session.h"
+
+#include <algorithm>
+
+#include "quantity/error.h"
+
+namespace hangbook::desk {
+
+Session::Session(std::shared_ptr<Source> source, QObject* parent)
+    : QObject(parent), source_(std::move(source)) {}
+
+Session::~Session() = default;
+
+void Session::setShow(const ShowKey& show, const QString& hang) {
+  if (show == show_ && (hang.isEmpty() || hang == hang_)) {
+    return;
+  }
+  show_ = show;
+  hang_ = hang;
+  settleShow();
+  Q_EMIT showChanged();
+}
+
+void Session::setHang(const QString& hang) {
+  if (hang != hang_) {
+    hang_ = hang;
+    Q_EMIT showChanged();
+  }
+}
+
+void Session::setUnits(UnitSystem system) {
+  if (system != figures_.system()) {
+    figures_ = Figures(system);
+    Q_EMIT unitsChanged();
+  }
+}
+
+void Session::reload() {
+  struct Read {
+    StoreLine line;
+    std::shared_ptr<const Overview> overview;
+  };
+  work_.start(
+      this,
+      [source = source_](Watch&) {
+        return Read{source->storeLine(), std::make_shared<const Overview>(source->overview())};
+      },
+      [this](Read read) {
+        storeLine_ = std::move(read.line);
+        overview_ = std::move(read.overview);
+        loaded_ = true;
+        const ShowKey before = show_;
+        settleShow();
+        Q_EMIT overviewChanged();
+        if (!(before == show_)) {
+          Q_EMIT showChanged();
+        }
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT trouble(wordsFor(what, tr("What is shown is what was read before. Try again with F5.")));
+      });
+}
+
+void Session::settleShow() {
+  const calendar::Show* current = findShow(*overview_, show_);
+  if (current == nullptr && !overview_->shows.empty()) {
+    // The next show that is not over; after the tour its last one.
+    const auto next =
+        std::find_if(overview_->shows.begin(), overview_->shows.end(), [&](const calendar::Show& each) {
+          return !each.to.isValid() || each.to >= overview_->today;
+        });
+    current = next == overview_->shows.end() ? &overview_->shows.back() : &*next;
+    show_ = {current->tour, current->name};
+  }
+  if (current == nullptr) {
+    show_ = {};
+    hang_.clear();
+    return;
+  }
+  const bool known = std::any_of(current->hangs.begin(), current->hangs.end(),
+                                 [&](const calendar::Hang& each) { return each.name == hang_; });
+  if (!known) {
+    hang_ = current->hangs.empty() ? QString() : current->hangs.front().name;
+  }
+}
+
+QString wordsFor(const std::exception_ptr& what, const QString& keptAndNext) {
+  QString happened;
+  try {
+    std::rethrow_exception(what);
+  } catch (const Error& error) {
+    happened = QString::fromUtf8(error.what());
+  } catch (const std::exception& error) {
+    happened = Session::tr("The program met something that it did not expect (%1).")
+                   .arg(QString::fromUtf8(error.what()));
+  } catch (...) {
+    happened = Session::tr("The program met something that it did not expect.");
+  }
+  if (!happened.isEmpty() && !happened.endsWith(QLatin1Char('.'))) {
+    happened += QLatin1Char('.');
+  }
+  return happened + QLatin1Char(' ') + keptAndNext;
+}
+
+} // namespace hangbook::desk

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+
+#include <QObject>
+
+#include "desk/source/overview.h"
+#include "desk/source/source.h"
+#include "desk/source/work.h"
+#include "desk/style/figures.h"
+
+namespace hangbook::desk {
+
+/// What all places of one window share: the facts as last read, the show and hang that people are at, the
+/// units, and the threads that the work runs on.
+class Session : public QObject {
+  Q_OBJECT
+public:
+  explicit Session(std::shared_ptr<Source> source, QObject* parent = nullptr);
+  ~Session() override;
+
+  const Overview& overview() const { return *overview_; }
+  bool loaded() const { return loaded_; }
+  const StoreLine& storeLine() const { return storeLine_; }
+  const std::shared_ptr<Source>& source() const { return source_; }
+
+  const ShowKey& show() const { return show_; }
+  const QString& hang() const { return hang_; }
+  const Figures& figures() const { return figures_; }
+
+  /// Store and searches: one job after the other.
+  Work& work() { return work_; }
+  /// Judging one setting while it changes: never waits behind a search.
+  Work& judging() { return judging_; }
+
+  bool busy() const { return work_.busy() || judging_.busy(); }
+
+  void setShow(const ShowKey& show, const QString& hang = {});
+  void setHang(const QString& hang);
+  void setUnits(UnitSystem system);
+  /// Reads everything again; `overviewChanged` follows.
+  void reload();
+
+Q_SIGNALS:
+  void overviewChanged();
+  void showChanged();
+  void unitsChanged();
+  /// Something was written and is safely in the store.
+  void saved();
+  /// For the error line: what happened, what was kept, what to do.
+  void trouble(const QString& text);
+
+private:
+  void settleShow();
+
+  std::shared_ptr<Source> source_;
+  std::shared_ptr<const Overview> overview_ = std::make_shared<Overview>();
+  StoreLine storeLine_;
+  bool loaded_ = false;
+  ShowKey show_;
+  QString hang_;
+  Figures figures_;
+  Work work_;
+  Work judging_;
+};
+
+/// Words for people out of whatever a job threw: what happened, then `kept` and what to do.
+QString wordsFor(const std::exception_ptr& what, const QString& keptAndNext);
+
+} // namespace hangbook::desk

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/source/source.h"
+
+#include <stdexcept>
+#include <string>
+
+#include <QCoreApplication>
+#include <QThread>
+
+namespace hangbook::desk {
+
+void refuseWindowThread(const char* what) {
+  const auto* application = QCoreApplication::instance();
+  if (application != nullptr && QThread::currentThread() == application->thread()) {
+    throw std::logic_error(std::string(what) + " was asked for on the window's thread");
+  }
+}
+
+StoreLine Source::storeLine() {
+  refuseWindowThread("the store's name");
+  return readStoreLine();
+}
+
+Overview Source::overview() {
+  refuseWindowThread("the overview");
+  return readOverview();
+}
+
+options::Snapshot Source::snapshot(const ShowKey& show) {
+  refuseWindowThread("a show's snapshot");
+  return readSnapshot(show);
+}
+
+options::ShowOptions Source::decide(const options::Snapshot& snapshot, const QString& hang,
+                                    const options::Progress& progress) {
+  refuseWindowThread("a search");
+  return decideOptions(snapshot, hang, progress);
+}
+
+options::Option Source::judge(const options::Snapshot& snapshot, const options::OptionKey& key,
+                              const options::Setting& setting) {
+  refuseWindowThread("a judgement");
+  return judgeOption(snapshot, key, setting);
+}
+
+void Source::choose(const ChoiceRequest& request) {
+  refuseWindowThread("a choice");
+  writeChoice(request);
+}
+
+void Source::recordMark(const marks::MarkUsed& used) {
+  refuseWindowThread("a mark's record");
+  writeMark(used);
+}
+
+void Source::fillWithDemo() {
+  refuseWindowThread("the demo");
+  writeDemo();
+}
+
+QString Source::importFolder(const QString& folder, const QString& by) {
+  refuseWindowThread("an import");
+  return writeFolder(folder, by);
+}
+
+} // namespace hangbook::desk

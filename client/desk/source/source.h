@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "desk/source/overview.h"
+#include "options/search.h"
+#include "options/snapshot.h"
+
+namespace hangbook::desk {
+
+/// What the store is, for the status line.
+struct StoreLine {
+  QString name{};     ///< the file's name, or the server and database
+  QString location{}; ///< whole path or address, for the tooltip
+};
+
+/// What somebody wants to choose.
+struct ChoiceRequest {
+  ShowKey show{};
+  QString hang{};
+  options::OptionKey key{};
+  options::Setting setting{};
+  QString by{};
+  QString reason{};
+  int expectedRevision = 0; ///< of the choice that stands there now; 0 = none
+};
+
+/// Where the window gets its facts from and to whom it hands what people do. Everything here may take long:
+/// each function refuses to run on the window's thread (throws std::logic_error) and is called by Work.
+/// Throws hangbook::Error with words for people.
+class Source {
+public:
+  Source() = default;
+  Source(const Source&) = delete;
+  Source& operator=(const Source&) = delete;
+  virtual ~Source() = default;
+
+  StoreLine storeLine();
+  Overview overview();
+  options::Snapshot snapshot(const ShowKey& show);
+  options::ShowOptions decide(const options::Snapshot& snapshot, const QString& hang,
+                              const options::Progress& progress);
+  options::Option judge(const options::Snapshot& snapshot, const options::OptionKey& key,
+                        const options::Setting& setting);
+
+  void choose(const ChoiceRequest& request);
+  void recordMark(const marks::MarkUsed& used);
+  void fillWithDemo();
+  /// Reads every spreadsheet of a folder in one transaction; answers what was read, in words.
+  QString importFolder(const QString& folder, const QString& by);
+
+private:
+  virtual StoreLine readStoreLine() = 0;
+  virtual Overview readOverview() = 0;
+  virtual options::Snapshot readSnapshot(const ShowKey& show) = 0;
+  virtual options::ShowOptions decideOptions(const options::Snapshot& snapshot, const QString& hang,
+                                             const options::Progress& progress) = 0;
+  virtual options::Option judgeOption(const options::Snapshot& snapshot, const options::OptionKey& key,
+                                      const options::Setting& setting) = 0;
+  virtual void writeChoice(const ChoiceRequest& request) = 0;
+  virtual void writeMark(const marks::MarkUsed& used) = 0;
+  virtual void writeDemo() = 0;
+  virtual QString writeFolder(const QString& folder, const QString& by) = 0;
+};
+
+/// Throws std::logic_error on the thread that the window lives on.
+void refuseWindowThread(const char* what);
+
+} // namespace hangbook::desk

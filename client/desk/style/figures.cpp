@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/style/figures.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace hangbook::desk {
+namespace {
+
+NumberForm numberForm() {
+  return {QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.'};
+}
+
+template <class Quantity>
+QString shown(std::optional<double> value, Quantity (*make)(double), int digits, UnitSystem system) {
+  return value ? QString::fromStdString(show(make(*value), digits, system, numberForm())) : notKnownText();
+}
+
+} // namespace
+
+QString notKnownText() {
+  return QCoreApplication::translate("Figures", "not known");
+}
+
+QString Figures::length(std::optional<double> metres, int digits) const {
+  return shown<Length>(metres, &hangbook::metres, digits, system_);
+}
+
+QString Figures::force(std::optional<double> kilonewtons, int digits) const {
+  // A pound-force is less than half a hundredth of a kilonewton: whole ones say more than kN to two places.
+  const int places = system_ == UnitSystem::metric ? digits : 0;
+  return shown<Force>(kilonewtons, &hangbook::kilonewtons, places, system_);
+}
+
+QString Figures::mass(std::optional<double> kilograms, int digits) const {
+  return shown<Mass>(kilograms, &hangbook::kilograms, digits, system_);
+}
+
+QString Figures::angle(std::optional<double> degrees, int digits) const {
+  return shown<Angle>(degrees, &hangbook::degrees, digits, system_);
+}
+
+QString Figures::percent(std::optional<double> percent, int digits) const {
+  return percent ? plain(percent, digits) + QStringLiteral(" %") : notKnownText();
+}
+
+QString Figures::plain(std::optional<double> value, int digits) const {
+  return value ? QLocale().toString(*value, 'f', digits) : notKnownText();
+}
+
+QString Figures::inUnit(std::optional<double> value, const QString& unit) const {
+  if (unit == QLatin1String("kN")) {
+    return force(value);
+  }
+  if (unit == QLatin1String("m")) {
+    return length(value);
+  }
+  if (unit == QLatin1String("kg")) {
+    return mass(value);
+  }
+  if (unit == QStringLiteral("°") || unit == QLatin1String("deg")) {
+    return angle(value);
+  }
+  if (!value) {
+    return notKnownText();
+  }
+  const bool whole = *value == static_cast<double>(qRound64(*value));
+  const QString number = plain(value, whole ? 0 : 2);
+  return unit.isEmpty() ? number : number + QLatin1Char(' ') + unit;
+}
+
+} // namespace hangbook::desk

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/style/theme.h"
+
+#include <QLocale>
+#include <QStyleFactory>
+#include <QToolTip>
+
+#include "desk/style/colours.h"
+
+namespace hangbook::desk {
+
+Theme themeOf(const QApplication& application) {
+  return coloursOf(application.palette()).dark ? Theme::dark : Theme::light;
+}
+
+void applyTheme(QApplication& application, Theme theme) {
+  application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  const QPalette palette = paletteFrom(theme == Theme::dark ? darkColours() : lightColours());
+  application.setPalette(palette);
+  QToolTip::setPalette(palette);
+}
+
+void fixLooks(QApplication& application) {
+  QFont font(QStringLiteral("DejaVu Sans"));
+  font.setPixelSize(12);
+  application.setFont(font);
+  QLocale plain(QLocale::English, QLocale::UnitedKingdom);
+  plain.setNumberOptions(QLocale::OmitGroupSeparator);
+  QLocale::setDefault(plain);
+}
+
+} // namespace hangbook::desk

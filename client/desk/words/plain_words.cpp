@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/words/plain_words.h"
+
+#include <array>
+#include <utility>
+
+#include <QCoreApplication>
+#include <QDate>
+
+#include "desk/style/figures.h"
+
+namespace hangbook::desk {
+namespace {
+
+QString words(const char* text) {
+  return QCoreApplication::translate("Words", text);
+}
+
+/// The n-th of the words; the enums count from 0 without gaps.
+template <class Enum, std::size_t size>
+QString nth(Enum value, const std::array<const char*, size>& list) {
+  return words(list.at(static_cast<std::size_t>(value)));
+}
+
+constexpr std::array<std::pair<const char*, const char*>, 21> rules{{
+    {"point-load", QT_TRANSLATE_NOOP("Words", "load on each point")},
+    {"zone-load", QT_TRANSLATE_NOOP("Words", "load on truss or bay")},
+    {"hoist", QT_TRANSLATE_NOOP("Words", "hoists")},
+    {"bar", QT_TRANSLATE_NOOP("Words", "bar")},
+    {"count", QT_TRANSLATE_NOOP("Words", "number of cabinets")},
+    {"joint", QT_TRANSLATE_NOOP("Words", "joints and pins")},
+    {"contact", QT_TRANSLATE_NOOP("Words", "seated joints shut")},
+    {"chain", QT_TRANSLATE_NOOP("Words", "chain")},
+    {"pick-share", QT_TRANSLATE_NOOP("Words", "share of each pick")},
+    {"hardware", QT_TRANSLATE_NOOP("Words", "shackles and steel")},
+    {"wind", QT_TRANSLATE_NOOP("Words", "wind")},
+    {"lowest-edge", QT_TRANSLATE_NOOP("Words", "lowest edge")},
+    {"headroom", QT_TRANSLATE_NOOP("Words", "headroom")},
+    {"lift-height", QT_TRANSLATE_NOOP("Words", "hoist chain reaches")},
+    {"travel", QT_TRANSLATE_NOOP("Words", "travel of bar and joint")},
+    {"cover", QT_TRANSLATE_NOOP("Words", "audience covered")},
+    {"level-drop", QT_TRANSLATE_NOOP("Words", "level front to back")},
+    {"stock", QT_TRANSLATE_NOOP("Words", "units free")},
+    {"examined", QT_TRANSLATE_NOOP("Words", "examinations stand")},
+    {"carts", QT_TRANSLATE_NOOP("Words", "whole carts")},
+    {"same-chain", QT_TRANSLATE_NOOP("Words", "chain of that pitch")},
+}};
+
+} // namespace
+
+QString wordOf(fleet::UnitKind kind) {
+  return nth(kind, std::array{"cabinet", "bar", "hoist", "chain", "cart", "hardware"});
+}
+
+QString wordOf(fleet::UnitState state) {
+  return nth(state, std::array{"ready", "away", "quarantined", "in repair", "written off"});
+}
+
+QString wordOf(fleet::ExaminationResult result) {
+  return nth(result, std::array{"pass", "pass with remark", "fail"});
+}
+
+QString wordOf(catalogue::Picks picks) {
+  return nth(picks, std::array{"side pair", "fore-aft pair", "single"});
+}
+
+QString wordOf(catalogue::Basis basis) {
+  return nth(basis, std::array{"basis not known", "at rest", "with dynamic factor"});
+}
+
+QString wordOf(catalogue::JointKind kind) {
+  return nth(kind, std::array{"seated", "pinned", "pivot"});
+}
+
+QString wordOf(catalogue::HardwareKind kind) {
+  return nth(kind, std::array{"shackle", "sling", "clip", "pin", "secondary steel"});
+}
+
+QString ruleWords(const QString& rule) {
+  for (const auto& [id, text] : rules) {
+    if (rule == QLatin1String(id)) {
+      return words(text);
+    }
+  }
+  return rule;
+}
+
+QString dateText(const QDate& date) {
+  return date.isValid() ? date.toString(Qt::ISODate) : notKnownText();
+}
+
+} // namespace hangbook::desk

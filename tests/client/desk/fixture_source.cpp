@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "fixture_source.h"
+
+#include <array>
+
+#include "quantity/error.h"
+
+namespace hangbook::testing {
+
+using options::Verdict;
+
+options::Option sampleOption(int number, Verdict verdict) {
+  options::Option option;
+  option.key = {.hang = QStringLiteral("left"),
+                .stack = QStringList(number % 4 + 2, QStringLiteral("Marram bass"))
+                         << QStringLiteral("Marram upper"),
+                .table = QStringLiteral("Marram flown"),
+                .bar = QStringLiteral("Marram bar"),
+                .picks = catalogue::Picks::sidePair,
+                .hoist = number % 2 == 0 ? QStringLiteral("Hoist 1 t") : QStringLiteral("Hoist 500 kg"),
+                .points = {QStringLiteral("P%1").arg(number), QStringLiteral("P%1").arg(number + 1)}};
+  option.id = QStringLiteral("option%1").arg(number);
+  option.verdict = verdict;
+  if (number % 3 == 0) {
+    option.key.stack << QStringLiteral("Marram downfill");
+    option.downfill = true;
+  }
+  if (verdict != Verdict::fails) {
+    option.setting = options::Setting{
+        .tiltDeg = -4.5 + number, .panDeg = 0, .trimM = 7.25, .mark = 30 + number, .holesDeg = {}};
+    option.trimWindow =
+        options::TrimWindow{7.25, 9.5, QStringLiteral("lowest-edge"), QStringLiteral("headroom")};
+  }
+  option.points = {
+      {option.key.points[0], 3.4, 4.1, 5.0, {{QStringLiteral("pick"), 3.0}, {QStringLiteral("hoist"), 0.4}}},
+      {option.key.points[1], 3.2 + 0.1 * number, 4.0, {}, {{QStringLiteral("pick"), 3.2 + 0.1 * number}}}};
+  option.aims = {{1, -4.5}, {2, -9.0}};
+  option.marks = {{30 + number, -7.35}, {29 + number, -8.6}, {31 + number, std::nullopt}};
+  option.coveredPercent = 90.0 + number;
+  option.massKg = 250.0 + number;
+  options::Finding load{.rule = QStringLiteral("point-load"),
+                        .verdict = verdict,
+                        .value = 3.4,
+                        .limit = 5.0,
+                        .unit = QStringLiteral("kN"),
+                        .usePercent = 68.0,
+                        .source = QStringLiteral("Venue's sheet, revision 3"),
+                        .text = QStringLiteral("P1 carries 3.40 kN at rest of 5.00 kN.")};
+  options::Finding wind{.rule = QStringLiteral("wind"),
+                        .verdict = Verdict::holds,
+                        .applies = false,
+                        .value = {},
+                        .limit = {},
+                        .unit = {},
+                        .usePercent = {},
+                        .source = {},
+                        .text = QStringLiteral("Indoors: no wind.")};
+  options::Finding zone{.rule = QStringLiteral("zone-load"),
+                        .verdict = Verdict::unproven,
+                        .value = {},
+                        .limit = 20.0,
+                        .unit = QStringLiteral("kN"),
+                        .usePercent = {},
+                        .source = {},
+                        .text = QStringLiteral("The load of other departments on truss A is not known.")};
+  option.findings = {load, wind};
+  if (verdict == Verdict::unproven) {
+    option.findings.push_back(zone);
+  }
+  return option;
+}
+
+desk::Overview smallOverview() {
+  desk::Overview all;
+  all.today = QDate(2027, 4, 1);
+  all.tours.push_back({{}, QStringLiteral("Test tour"), QStringLiteral("Test act"), {}});
+  for (int i = 0; i < 2; ++i) {
+    venue::Venue venue;
+    venue.name = i == 0 ? QStringLiteral("Sluice Hall") : QStringLiteral("Kiln Yard");
+    venue.town = i == 0 ? QStringLiteral("Oxmere") : QStringLiteral("Dunstow");
+    venue.timeZone = QStringLiteral("Europe/Berlin");
+    venue.lowSteel = metres(11.0);
+    venue.points.push_back({.name = QStringLiteral("P1"),
+                            .x = metres(0),
+                            .y = metres(5),
+                            .z = metres(12),
+                            .capacity = kilonewtons(5),
+                            .basis = catalogue::Basis::atRest,
+                            .zone = {},
+                            .source = {}});
+    all.venues.push_back(venue);
+    calendar::Show show;
+    show.tour = QStringLiteral("Test tour");
+    show.name = i == 0 ? QStringLiteral("Oxmere night") : QStringLiteral("Dunstow night");
+    show.venue = venue.name;
+    show.from = show.to = QDate(2027, 4, 3 + 2 * i);
+    show.hangs.push_back({});
+    show.hangs.back().name = QStringLiteral("left");
+    show.hangs.push_back({});
+    show.hangs.back().name = QStringLiteral("right");
+    all.shows.push_back(show);
+  }
+  for (const auto* name : {"bass", "upper", "downfill"}) {
+    catalogue::CabinetType type;
+    type.family = QStringLiteral("Marram");
+    type.name = QStringLiteral("Marram ") + QLatin1String(name);
+    type.downfill = type.name.endsWith(QLatin1String("downfill"));
+    type.mass = kilograms(92);
+    all.catalogue.cabinets.push_back(type);
+  }
+  constexpr std::array serials{"MB-10", "MB-9", "MB-2", "MH-1"};
+  for (const char* serial : serials) {
+    fleet::Unit unit;
+    unit.serial = QLatin1String(serial);
+    unit.type = QStringLiteral("Marram bass");
+    unit.place = QStringLiteral("warehouse bay 1");
+    all.units.push_back(unit);
+  }
+  all.units[1].state = fleet::UnitState::quarantined;
+  all.units[2].weighed = kilograms(92.5);
+  fleet::ExaminationRule rule;
+  rule.name = QStringLiteral("yearly look");
+  rule.kind = fleet::UnitKind::cabinet;
+  rule.months = 12;
+  all.rules.push_back(rule);
+  fleet::Examination done;
+  done.serial = QStringLiteral("MB-10");
+  done.rule = rule.name;
+  done.date = QDate(2026, 4, 30);
+  all.examinations.push_back(done);
+  done.serial = QStringLiteral("MB-2");
+  done.date = QDate(2025, 8, 31);
+  all.examinations.push_back(done);
+  all.people.push_back({{}, 0, QStringLiteral("Ide Quarrel"), QStringLiteral("crew chief")});
+  return all;
+}
+
+void FixtureSource::failNext(const std::string& text) {
+  const std::lock_guard lock(mutex_);
+  fail_ = text;
+}
+
+std::vector<desk::ChoiceRequest> FixtureSource::chosen() const {
+  const std::lock_guard lock(mutex_);
+  return chosen_;
+}
+
+std::vector<marks::MarkUsed> FixtureSource::recorded() const {
+  const std::lock_guard lock(mutex_);
+  return recorded_;
+}
+
+void FixtureSource::throwIfAsked() {
+  if (!fail_.empty()) {
+    throw Error(Trouble::store, std::exchange(fail_, {}));
+  }
+}
+
+desk::StoreLine FixtureSource::readStoreLine() {
+  return {QStringLiteral("fixture"), QStringLiteral("in memory")};
+}
+
+desk::Overview FixtureSource::readOverview() {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  return overview_;
+}
+
+options::Snapshot FixtureSource::readSnapshot(const desk::ShowKey& show) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  options::Snapshot snapshot;
+  snapshot.catalogue = overview_.catalogue;
+  snapshot.show = *desk::findShow(overview_, show);
+  snapshot.venue = *desk::findVenue(overview_, snapshot.show.venue);
+  snapshot.today = overview_.today;
+  return snapshot;
+}
+
+options::ShowOptions FixtureSource::decideOptions(const options::Snapshot& snapshot, const QString& hang,
+                                                  const options::Progress& progress) {
+  options::ShowOptions all{snapshot.show.tour, snapshot.show.name, snapshot.show.venue, {}};
+  all.hangs.push_back({hang, {8, 1000, 10, QStringLiteral("tilt in steps of 0.5°")}, {}});
+  constexpr std::array verdicts{Verdict::holds, Verdict::holds, Verdict::tight, Verdict::unproven,
+                                Verdict::fails};
+  for (int i = 0; i < 10; ++i) {
+    if (progress && !progress(i / 10.0)) {
+      throw options::Cancelled{};
+    }
+    options::Option option = sampleOption(i, verdicts.at(static_cast<std::size_t>(i / 2)));
+    option.key.hang = hang;
+    all.hangs.back().options.push_back(option);
+  }
+  return all;
+}
+
+options::Option FixtureSource::judgeOption(const options::Snapshot&, const options::OptionKey& key,
+                                           const options::Setting& setting) {
+  options::Option option = sampleOption(0, setting.trimM > 9.5 ? Verdict::fails : Verdict::holds);
+  option.key = key;
+  option.setting = setting;
+  return option;
+}
+
+void FixtureSource::writeChoice(const desk::ChoiceRequest& request) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  chosen_.push_back(request);
+}
+
+void FixtureSource::writeMark(const marks::MarkUsed& used) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  recorded_.push_back(used);
+  overview_.marks.insert(overview_.marks.begin(), used);
+}
+
+void FixtureSource::writeDemo() {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  overview_ = smallOverview();
+}
+
+QString FixtureSource::writeFolder(const QString&, const QString&) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  overview_ = smallOverview();
+  return QStringLiteral("Read 2 shows.");
+}
+
+} // namespace hangbook::testing

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <mutex>
+
+#include "desk/source/source.h"
+
+namespace hangbook::testing {
+
+/// A small tour of two stops with a handful of units, as values.
+desk::Overview smallOverview();
+
+/// A source that answers from values and remembers what it was asked to write.
+class FixtureSource : public desk::Source {
+public:
+  explicit FixtureSource(desk::Overview overview) : overview_(std::move(overview)) {}
+
+  /// Thrown by the next read or write, once.
+  void failNext(const std::string& text);
+  std::vector<desk::ChoiceRequest> chosen() const;
+  std::vector<marks::MarkUsed> recorded() const;
+
+private:
+  desk::StoreLine readStoreLine() override;
+  desk::Overview readOverview() override;
+  options::Snapshot readSnapshot(const desk::ShowKey& show) override;
+  options::ShowOptions decideOptions(const options::Snapshot& snapshot, const QString& hang,
+                                     const options::Progress& progress) override;
+  options::Option judgeOption(const options::Snapshot& snapshot, const options::OptionKey& key,
+                              const options::Setting& setting) override;
+  void writeChoice(const desk::ChoiceRequest& request) override;
+  void writeMark(const marks::MarkUsed& used) override;
+  void writeDemo() override;
+  QString writeFolder(const QString& folder, const QString& by) override;
+
+  void throwIfAsked();
+
+  mutable std::mutex mutex_;
+  desk::Overview overview_;
+  std::string fail_;
+  std::vector<desk::ChoiceRequest> chosen_;
+  std::vector<marks::MarkUsed> recorded_;
+};
+
+/// An option with every kind of figure, with that verdict; `number` makes it unlike the others.
+options::Option sampleOption(int number, options::Verdict verdict);
+
+} // namespace hangbook::testing

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <boost/test/data/test_case.hpp>
+#include <boost/test/unit_test.hpp>
+
+#include <QAbstractItemModelTester>
+
+#include "desk/data/record_models.h"
+#include "desk/examinations/due_model.h"
+#include "desk/fleet/fleet_model.h"
+#include "desk/lists/list_page.h"
+#include "desk/lists/natural.h"
+#include "desk/route/route_model.h"
+#include "desk/words/stack_text.h"
+#include "fixture_source.h"
+
+using namespace hangbook;
+using namespace hangbook::desk;
+using hangbook::testing::smallOverview;
+
+namespace {
+
+constexpr auto fatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
+
+std::string column(const QAbstractItemModel& model, int which) {
+  QStringList texts;
+  for (int row = 0; row < model.rowCount(); ++row) {
+    texts << model.index(row, which).data().toString();
+  }
+  return texts.join(QLatin1Char('|')).toStdString();
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(lists)
+
+BOOST_DATA_TEST_CASE(serials_sort_by_their_numbers,
+                     boost::unit_test::data::make({"MB-2", "MB-9", "MB-9a", "a", "A10", ""}) ^
+                         boost::unit_test::data::make({"MB-10", "MB-10", "MB-10", "A10", "a011", "0"}),
+                     before, after) {
+  BOOST_TEST(compareNatural(QLatin1String(before).toString(), QLatin1String(after).toString()) < 0);
+  BOOST_TEST(compareNatural(QLatin1String(after).toString(), QLatin1String(before).toString()) > 0);
+  BOOST_TEST(compareNatural(QLatin1String(after).toString(), QLatin1String(after).toString()) == 0);
+}
+
+BOOST_AUTO_TEST_CASE(fleet_sorts_searches_and_keeps_what_is_not_known_last) {
+  FleetModel model;
+  const QAbstractItemModelTester tester(&model, fatal);
+  model.setFacts(smallOverview());
+  SortFilter proxy;
+  const QAbstractItemModelTester proxyTester(&proxy, fatal);
+  proxy.setSourceModel(&model);
+  proxy.sort(static_cast<int>(FleetColumn::serial));
+  BOOST_TEST(column(proxy, 0) == "MB-2|MB-9|MB-10|MH-1");
+  for (const auto order : {Qt::AscendingOrder, Qt::DescendingOrder}) {
+    proxy.sort(static_cast<int>(FleetColumn::weighed), order);
+    BOOST_TEST(proxy.index(0, 0).data().toString().toStdString() == "MB-2");
+  }
+  proxy.sort(static_cast<int>(FleetColumn::serial));
+  proxy.setWords(QStringLiteral("marram  QUARANT"));
+  BOOST_TEST(column(proxy, 0) == "MB-9");
+  proxy.setWords(QStringLiteral("nothing of the kind"));
+  BOOST_TEST(proxy.rowCount() == 0);
+}
+
+BOOST_AUTO_TEST_CASE(due_days_clamp_to_the_months_end) {
+  BOOST_TEST((dueDay(QDate(2025, 8, 31), 6) == QDate(2026, 2, 28)));
+  BOOST_TEST((dueDay(QDate(2027, 8, 31), 6) == QDate(2028, 2, 29)));
+  BOOST_TEST((!dueDay(QDate(), 6).isValid()));
+}
+
+BOOST_AUTO_TEST_CASE(due_list_puts_first_what_has_no_record_then_the_earliest) {
+  const Overview overview = smallOverview();
+  const auto lines = dueLines(overview);
+  BOOST_TEST_REQUIRE(lines.size() == 4u);
+  BOOST_TEST(lines[0].neverExamined());
+  BOOST_TEST(lines[1].neverExamined());
+  BOOST_TEST(lines[2].serial.toStdString() == "MB-2");
+  BOOST_TEST(lines[2].overdue(overview.today));
+  BOOST_TEST((lines[3].due == QDate(2027, 4, 30)));
+  BOOST_TEST(lines[3].stop.toStdString() == "Kiln Yard");
+  DueModel model;
+  const QAbstractItemModelTester tester(&model, fatal);
+  model.setLines(lines, overview.today);
+  BOOST_TEST(column(model, static_cast<int>(DueColumn::state)) ==
+             "none recorded|none recorded|overdue|due soon");
+}
+
+BOOST_AUTO_TEST_CASE(a_failed_examination_does_not_count) {
+  Overview overview = smallOverview();
+  fleet::Examination failed = overview.examinations.front();
+  failed.date = QDate(2027, 3, 1);
+  failed.result = fleet::ExaminationResult::fail;
+  overview.examinations.push_back(failed);
+  const auto due = nextDue(dueLines(overview), QStringLiteral("MB-10"));
+  BOOST_TEST_REQUIRE(due.has_value());
+  BOOST_TEST((due->last == QDate(2026, 4, 30)));
+}
+
+BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
+  Overview overview = smallOverview();
+  options::Choice choice;
+  choice.tour = QStringLiteral("Test tour");
+  choice.show = QStringLiteral("Oxmere night");
+  choice.hang = QStringLiteral("left");
+  choice.verdict = options::Verdict::holds;
+  choice.points = {{QStringLiteral("P1"), 3.0, 3.5, 5.0, {}}, {QStringLiteral("P2"), 4.0, 4.5, 5.0, {}}};
+  choice.key.stack = {QStringLiteral("Marram bass"), QStringLiteral("Marram bass")};
+  overview.choices.push_back(choice);
+  choice.hang = QStringLiteral("right");
+  choice.verdict = options::Verdict::unproven;
+  overview.choices.push_back(choice);
+  const auto stops = stopsOf(overview);
+  BOOST_TEST_REQUIRE(stops.size() == 2u);
+  BOOST_TEST((stops[0].verdict == options::Verdict::unproven));
+  BOOST_TEST(stops[0].heaviestPoint.toStdString() == "P2");
+  BOOST_TEST(stops[0].stacks.toStdString() == "left: 2 bass; right: 2 bass");
+  BOOST_TEST((!stops[1].verdict.has_value()));
+  BOOST_TEST((stops[1].daysBefore == 2));
+  RouteModel model;
+  const QAbstractItemModelTester tester(&model, fatal);
+  model.setRows(stops);
+  BOOST_TEST(column(model, static_cast<int>(RouteColumn::verdict)) == "unproven|not chosen");
+  model.setFigures(Figures(UnitSystem::usCustomary));
+  BOOST_TEST(column(model, static_cast<int>(RouteColumn::heaviest)) == "899 lbf|–");
+}
+
+BOOST_AUTO_TEST_CASE(records_tell_what_is_not_known) {
+  const auto records = recordsOf(smallOverview());
+  RecordModel model;
+  const QAbstractItemModelTester tester(&model, fatal);
+  model.setRows(records);
+  FigureModel figures;
+  const QAbstractItemModelTester figureTester(&figures, fatal);
+  for (const RecordLine& each : records) {
+    figures.setRows(each.figures);
+    if (each.kind == RecordKind::cabinet) {
+      BOOST_TEST(each.unknown() > 0);
+      BOOST_TEST(column(figures, static_cast<int>(FigureColumn::value)).find("92.0 kg") != std::string::npos);
+      BOOST_TEST(column(figures, static_cast<int>(FigureColumn::value)).find("not known") !=
+                 std::string::npos);
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(a_stack_reads_as_crew_say_it) {
+  const auto catalogue = smallOverview().catalogue;
+  const QString bass = QStringLiteral("Marram bass");
+  const QString upper = QStringLiteral("Marram upper");
+  const QString down = QStringLiteral("Marram downfill");
+  BOOST_TEST(stackText({bass, bass, bass, upper, down}, catalogue).toStdString() ==
+             "3 bass · 1 upper · downfill");
+  BOOST_TEST(stackText({bass, upper, bass}, catalogue).toStdString() == "1 bass · 1 upper · 1 bass");
+  BOOST_TEST(stackText({QStringLiteral("unheard of")}, catalogue).toStdString() == "1 unheard of");
+  BOOST_TEST(stackText({}, catalogue).isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(an_empty_list_says_why) {
+  FleetModel model;
+  ListPage page(QStringLiteral("testList"), QStringLiteral("Units"), model, 0, 0, Qt::AscendingOrder);
+  page.setEmptyTexts(QStringLiteral("none at all"), QStringLiteral("none fits"));
+  auto* empty = page.findChild<QWidget*>(QStringLiteral("testListEmpty"));
+  BOOST_TEST_REQUIRE(empty != nullptr);
+  BOOST_TEST(empty->property("text").toString().toStdString() == "none at all");
+  model.setFacts(smallOverview());
+  BOOST_TEST(empty->isHidden());
+  page.proxy().setWords(QStringLiteral("xyzzy"));
+  BOOST_TEST(!empty->isHidden());
+  BOOST_TEST(empty->property("text").toString().toStdString() == "none fits");
+}
+
+BOOST_AUTO_TEST_SUITE_END()
