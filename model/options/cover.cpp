@@ -118,20 +118,28 @@ Audience audienceOf(const Case& option) {
   return audience;
 }
 
+Plan bearingOf(const Placement& placement, const hang::Layout& layout) {
+  const Plan aim = placement.directionOf(layout.forward);
+  const double length = std::hypot(aim.x, aim.y);
+  return length > 1e-9 ? Plan{aim.x / length, aim.y / length} : placement.forward;
+}
+
+double distanceInPlan(Plan origin, Plan bearing, double x, double yFrom, double yTo) {
+  const double dx = x - origin.x;
+  const double across = std::abs(bearing.x) > 1e-6 ? bearing.y / bearing.x : 0.0;
+  const double dy = std::clamp(origin.y + dx * across, yFrom, std::max(yFrom, yTo)) - origin.y;
+  const double distance = std::sqrt(dx * dx + dy * dy);
+  return dx * bearing.x + dy * bearing.y > 0.0 ? distance : -distance;
+}
+
 CoverView viewOf(const Case& option, const Audience& audience, const Settled& settled, double insideDeg) {
   CoverView view;
   const Placement placement = placementOf(option, settled.layout);
-  Plan aim = placement.directionOf(settled.layout.forward);
-  const double length = std::hypot(aim.x, aim.y);
-  aim = length > 1e-9 ? Plan{aim.x / length, aim.y / length} : placement.forward;
-
+  const Plan aim = bearingOf(placement, settled.layout);
   view.distance.reserve(audience.positions.size());
-  const double across = std::abs(aim.x) > 1e-6 ? aim.y / aim.x : 0.0;
   for (const AudiencePosition& each : audience.positions) {
-    const double dx = each.x - placement.origin.x;
-    const double y = std::clamp(placement.origin.y + dx * across, each.yFrom, std::max(each.yFrom, each.yTo));
-    const double dy = y - placement.origin.y;
-    view.distance.push_back(dx * aim.x + dy * aim.y > 0.0 ? std::sqrt(dx * dx + dy * dy) : 0.0);
+    view.distance.push_back(
+        std::max(0.0, distanceInPlan(placement.origin, aim, each.x, each.yFrom, each.yTo)));
   }
 
   const double lowest = lowestEdge(option, settled).z;

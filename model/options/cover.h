@@ -53,6 +53,13 @@ struct CoverView {
   std::vector<double> distance;
   std::vector<Source> sources;
 };
+/// Bearing of the hang in the venue: the unit vector in plan of the way its frame faces.
+Plan bearingOf(const Placement&, const hang::Layout&);
+
+/// How far a place of a section (`x` along, spanning `yFrom` to `yTo` across) stands from a hang, in plan: to
+/// the place in that row that is nearest to the hang's line; negative behind it.
+double distanceInPlan(Plan origin, Plan bearing, double x, double yFrom, double yTo);
+
 /// `insideDeg`: how much is taken off each edge.
 CoverView viewOf(const Case&, const Audience&, const Settled&, double insideDeg = 0.0);
 

@@ -70,9 +70,7 @@ public:
   Collector(const Case& option, const Settled& settled)
       : option_(option), limits_(*option.room), settled_(settled),
         placement_(placementOf(option, settled.layout)), lowest_(lowestEdge(option, settled)) {
-    const Plan aim = placement_.directionOf(settled.layout.forward);
-    const double length = std::hypot(aim.x, aim.y);
-    along_ = length > 1e-9 ? Plan{aim.x / length, aim.y / length} : placement_.forward;
+    along_ = bearingOf(placement_, settled.layout);
   }
 
   HeadroomChecks collect() {

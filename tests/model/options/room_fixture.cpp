@@ -207,9 +207,9 @@ void Room::refresh() {
   settled = {};
   settled.setting.tiltDeg = tiltDeg;
   settled.setting.panDeg = panDeg;
-  const hang::Hang solved = hangOf(*this);
-  settled.statics = hang::solve(solved);
-  settled.layout = hang::layOut(solved, settled.statics);
+  input = hangOf(*this);
+  settled.statics = hang::solve(input);
+  settled.layout = hang::layOut(input, settled.statics);
 }
 
 options::Use Room::use(const options::Rule& rule, double trimM) const {

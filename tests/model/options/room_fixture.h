@@ -16,6 +16,7 @@ struct Room {
   options::Snapshot snapshot;
   std::unique_ptr<options::House> house;
   options::Case option;
+  hang::Hang input; ///< as solved
   options::Settled settled;
   double tiltDeg = 0.0;
   double panDeg = 0.0;
