@@ -6,6 +6,7 @@ namespace hangbook::terminal {
 const std::vector<Command>& commands() {
   static const std::vector<Command> all{
       staticsCommand(),
+      settledCommand(),
       helpCommand(),
   };
   return all;

@@ -10,6 +10,7 @@
 namespace hangbook::terminal {
 
 Command helpCommand();
+Command settledCommand();
 Command staticsCommand();
 
 /// In the order in which the help lists them.

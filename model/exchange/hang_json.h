@@ -4,6 +4,7 @@
 #include <QJsonObject>
 
 #include "hang/hang.h"
+#include "hang/settle.h"
 #include "hang/statics.h"
 
 /// The JSON forms of a hang and of its statics.
@@ -18,5 +19,8 @@ QJsonObject toJson(const hang::Hang& hang);
 
 /// Writes `hangbook.statics/1`: metres, kg, kN, kN·m, degrees.
 QJsonObject toJson(const hang::Statics& statics);
+
+/// Writes `hangbook.settled/1`.
+QJsonObject toJson(const hang::Settled& settled);
 
 } // namespace hangbook::exchange

@@ -122,6 +122,48 @@ QJsonObject jointToJson(const hang::JointStatics& joint) {
   return out;
 }
 
+QJsonObject settledJointToJson(const hang::SettledJoint& joint) {
+  QJsonArray pins;
+  for (int i = 0; i < joint.pinCount; ++i) {
+    pins.append(kilo(joint.pinForces[static_cast<std::size_t>(i)]));
+  }
+  QJsonObject out{{key("angle_deg"), joint.angleDeg},
+                  {key("open_deg"), joint.openDeg},
+                  {key("aim_deg"), joint.aimDeg},
+                  {key("pin_kn"), pins}};
+  if (joint.seated) {
+    out[key("contact_kn")] = joint.contact ? QJsonValue(kilo(*joint.contact)) : QJsonValue();
+  }
+  if (joint.stop) {
+    out[key("stop_kn")] = kilo(*joint.stop);
+  }
+  return out;
+}
+
+/// What statics and settled shape have alike: mass, centre, attitude, bottom, picks.
+template <class Solved>
+QJsonObject wholeToJson(const Solved& solved) {
+  QJsonArray picks;
+  for (std::size_t i = 0; i < solved.pickCount; ++i) {
+    const hang::PickLoad& pick = solved.pickLoads[i];
+    const std::string_view name = nameOf(pick.name);
+    picks.append(QJsonObject{{key("name"), QLatin1String(name.data(), static_cast<qsizetype>(name.size()))},
+                             {key("load_kn"), kilo(pick.load)}});
+  }
+  QJsonObject out{{key("mass_kg"), solved.mass},
+                  {key("cg_m"), QJsonArray{solved.cg.x, solved.cg.y, solved.cg.z}},
+                  {key("tilt_deg"), solved.tiltDeg},
+                  {key("bottom_m"), solved.bottom},
+                  {key("picks"), picks}};
+  if (solved.side) {
+    out[key("azimuth_deg")] = solved.side->azimuthDeg;
+    out[key("roll_deg")] = solved.side->rollDeg;
+    out[key("actuator_deg")] = solved.side->actuatorDeg;
+    out[key("head_swing_deg")] = solved.side->headSwingDeg;
+  }
+  return out;
+}
+
 } // namespace
 
 QJsonObject toJson(const hang::Hang& hang) {
@@ -143,35 +185,36 @@ QJsonObject toJson(const hang::Hang& hang) {
 }
 
 QJsonObject toJson(const hang::Statics& statics) {
-  QJsonArray picks;
-  for (std::size_t i = 0; i < statics.pickCount; ++i) {
-    const hang::PickLoad& pick = statics.pickLoads[i];
-    const std::string_view name = nameOf(pick.name);
-    picks.append(QJsonObject{{key("name"), QLatin1String(name.data(), static_cast<qsizetype>(name.size()))},
-                             {key("load_kn"), kilo(pick.load)}});
-  }
+  QJsonObject out = wholeToJson(statics);
+  out[key("format")] = key("hangbook.statics/1");
   QJsonArray joints;
   for (const hang::JointStatics& joint : statics.joints) {
     joints.append(jointToJson(joint));
   }
-  QJsonObject out{{key("format"), key("hangbook.statics/1")},
-                  {key("mass_kg"), statics.mass},
-                  {key("cg_m"), QJsonArray{statics.cg.x, statics.cg.y, statics.cg.z}},
-                  {key("tilt_deg"), statics.tiltDeg},
-                  {key("bottom_m"), statics.bottom},
-                  {key("picks"), picks},
-                  {key("joints"), joints}};
-  if (statics.side) {
-    out[key("azimuth_deg")] = statics.side->azimuthDeg;
-    out[key("roll_deg")] = statics.side->rollDeg;
-    out[key("actuator_deg")] = statics.side->actuatorDeg;
-    out[key("head_swing_deg")] = statics.side->headSwingDeg;
-  }
+  out[key("joints")] = joints;
   if (statics.chain) {
     out[key("chain")] = QJsonObject{{key("length_m"), statics.chain->length},
                                     {key("straight_m"), statics.chain->straight},
                                     {key("slack_m"), statics.chain->slack},
                                     {key("tension_kn"), kilo(statics.chain->tension)}};
+  }
+  return out;
+}
+
+QJsonObject toJson(const hang::Settled& settled) {
+  QJsonObject out = wholeToJson(settled);
+  out[key("format")] = key("hangbook.settled/1");
+  QJsonArray joints;
+  for (const hang::SettledJoint& joint : settled.joints) {
+    joints.append(settledJointToJson(joint));
+  }
+  out[key("joints")] = joints;
+  if (settled.chain) {
+    const std::optional<double>& tension = settled.chain->tension;
+    out[key("chain")] = QJsonObject{{key("length_m"), settled.chain->length},
+                                    {key("straight_m"), settled.chain->straight},
+                                    {key("taut"), settled.chain->taut},
+                                    {key("tension_kn"), tension ? QJsonValue(kilo(*tension)) : QJsonValue()}};
   }
   return out;
 }

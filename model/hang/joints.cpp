@@ -31,33 +31,32 @@ double perSide(Vec2 force) {
 
 struct Carried {
   const Piece& piece;
-  Vec2 weight;             ///< of all below, in the plane
-  Vec2 pull;               ///< the chain's on this element or one below
-  Vec2 pullAt;             ///< the eye
-  bool pivotBelow = false; ///< the pull is determinate
+  const Load& load;
   JointStatics& out;
 
-  double momentAbout(Vec2 point, bool withPull) const {
-    const Vec2 centre = (1.0 / piece.massBelow) * piece.massMoment;
-    return moment(centre - point, weight) + (withPull ? moment(pullAt - point, pull) : 0.0);
-  }
-
   void operator()(const Seated& joint) const {
-    const double push = contactPush(joint, momentAbout(piece.pin, true));
+    const double push = contactPush(joint, loadMoment(piece, load, piece.pin));
     out.contact = push;
-    out.pinForces[0] = perSide(weight + pull - push * piece.turn({0.0, 1.0}));
+    out.pinForces[0] =
+        perSide(weightBelow(piece, load.upInPlane) + load.pull - push * piece.turn({0.0, 1.0}));
   }
 
-  void operator()(const Pivot&) const { out.pinForces[0] = perSide(weight + pull); }
+  void operator()(const Pivot&) const {
+    out.pinForces[0] = perSide(weightBelow(piece, load.upInPlane) + load.pull);
+  }
 
   void operator()(const Pinned& joint) const {
     const Vec2 first = piece.pin + piece.turn(joint.pins[0]);
     const Vec2 second = piece.pin + piece.turn(joint.pins[1]);
     const double apart = length(second - first);
     const Vec2 square = (1.0 / apart) * quarterTurn(second - first);
-    const Vec2 half = -0.5 * (pivotBelow ? weight + pull : weight);
+    Load counted = load;
+    if (!load.helped) {
+      counted.pull = {};
+    }
+    const Vec2 half = -0.5 * (weightBelow(piece, load.upInPlane) + counted.pull);
     // The pins' couple undoes the moment: +c on the second and −c on the first make a moment of c × apart.
-    const double couple = -momentAbout(0.5 * (first + second), pivotBelow) / apart;
+    const double couple = -loadMoment(piece, counted, 0.5 * (first + second)) / apart;
     out.pinCount = 2;
     out.pinForces = {perSide(half - couple * square), perSide(half + couple * square)};
   }
@@ -67,6 +66,24 @@ struct Carried {
 
 double gravityMoment(const Piece& piece, Vec2 upInPlane) {
   return -standardGravity * moment(piece.massMoment - piece.massBelow * piece.pin, upInPlane);
+}
+
+double loadMoment(const Piece& piece, const Load& load, Vec2 about) {
+  const Vec2 centre = (1.0 / piece.massBelow) * piece.massMoment;
+  return moment(centre - about, weightBelow(piece, load.upInPlane)) + moment(load.pullAt - about, load.pull);
+}
+
+JointStatics jointUnder(const Joint& joint, const Piece& piece, const Load& load) {
+  JointStatics out;
+  out.angleDeg = piece.jointDeg;
+  out.gravityMoment = gravityMoment(piece, load.upInPlane);
+  std::visit(Carried{piece, load, out}, joint);
+  return out;
+}
+
+double aimOf(const Piece& piece, const Attitude& attitude) {
+  const double rise = attitude.forward.z * piece.turn.cosine + attitude.up.z * piece.turn.sine;
+  return toDegrees(std::asin(std::clamp(rise, -1.0, 1.0)));
 }
 
 double pivotTension(const Piece& piece, const ChainLine& line, Vec2 upInPlane) {
@@ -118,16 +135,10 @@ void carry(const Assembly& assembly, const std::vector<Element>& stack, const st
   into.joints.resize(stack.size());
   for (std::size_t i = 0; i < stack.size(); ++i) {
     const Piece& piece = assembly.pieces[i];
-    JointStatics& out = into.joints[i];
-    out = JointStatics{};
-    out.angleDeg = piece.jointDeg;
-    const double rise = attitude.forward.z * piece.turn.cosine + attitude.up.z * piece.turn.sine;
-    out.aimDeg = toDegrees(std::asin(std::clamp(rise, -1.0, 1.0)));
-    out.gravityMoment = gravityMoment(piece, up);
     const bool pulled = i < held;
-    std::visit(Carried{piece, weightBelow(piece, up), pulled ? pull : Vec2{},
-                       pulled ? assembly.line->eye : piece.pin, pulled && pivotHeld, out},
-               stack[i].joint);
+    const Load load{up, pulled ? pull : Vec2{}, pulled ? assembly.line->eye : piece.pin, pulled && pivotHeld};
+    into.joints[i] = jointUnder(stack[i].joint, piece, load);
+    into.joints[i].aimDeg = aimOf(piece, attitude);
   }
 }
 

@@ -21,6 +21,24 @@ double pivotTension(const Piece& piece, const ChainLine& line, Vec2 upInPlane);
 /// none does. Throws Error(notPossible) where the chain cannot close one of those.
 double leastTension(const Assembly& assembly, const std::vector<Element>& stack, int held, Vec2 upInPlane);
 
+/// What acts in the plane on one joint besides its own forces.
+struct Load {
+  Vec2 upInPlane;
+  Vec2 pull;           ///< the chain's, on this element or one below; zero where it holds neither
+  Vec2 pullAt;         ///< the eye
+  bool helped = false; ///< whether a pinned joint may count on the pull: only where it is determinate
+};
+
+/// Moment of everything but the joint's own forces about a point of the frame, nose up positive.
+double loadMoment(const Piece& piece, const Load& load, Vec2 about);
+
+/// Angle, gravity moment, contact and pin forces of one joint (not its aim). A contact below 0 is a pull that
+/// the contact itself cannot give.
+JointStatics jointUnder(const Joint& joint, const Piece& piece, const Load& load);
+
+/// Elevation of a piece's forward direction, degrees.
+double aimOf(const Piece& piece, const Attitude& attitude);
+
 /// Fills `chain` and `joints` of a hang that has settled as `attitude` says.
 void carry(const Assembly& assembly, const std::vector<Element>& stack, const std::optional<Chain>& chain,
            const Attitude& attitude, Statics& into);

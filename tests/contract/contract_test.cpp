@@ -157,3 +157,45 @@ BOOST_AUTO_TEST_CASE(five_hundred_hangs_in_one_run_take_less_than_a_second) {
 }
 
 BOOST_AUTO_TEST_SUITE_END()
+
+BOOST_AUTO_TEST_SUITE(settled_contract)
+
+BOOST_AUTO_TEST_CASE(a_hang_without_slack_is_settled_as_its_statics_say) {
+  const Run run = runProgram({QStringLiteral("settled")}, contractFile("example-hang.json"));
+  BOOST_TEST(run.status == 0);
+  const QJsonObject found = QJsonDocument::fromJson(run.out).object();
+  const QJsonObject statics = QJsonDocument::fromJson(contractFile("example-statics.json")).object();
+  BOOST_TEST(found.value(QLatin1String("format")).toString().toStdString() == "hangbook.settled/1");
+  for (const char* key : {"mass_kg", "cg_m", "tilt_deg", "azimuth_deg", "roll_deg", "actuator_deg",
+                          "head_swing_deg", "bottom_m", "picks"}) {
+    compare(statics.value(QLatin1String(key)), found.value(QLatin1String(key)), key);
+  }
+  const QJsonObject chain = found.value(QLatin1String("chain")).toObject();
+  BOOST_TEST(chain.keys().join(' ').toStdString() == "length_m straight_m taut tension_kn");
+  BOOST_TEST(chain.value(QLatin1String("taut")).toBool());
+  compare(statics[QLatin1String("chain")][QLatin1String("tension_kn")],
+          chain.value(QLatin1String("tension_kn")), "tension");
+}
+
+BOOST_AUTO_TEST_CASE(a_seated_joint_says_how_far_it_opens_and_what_its_stop_carries) {
+  QJsonObject hang = exampleHang();
+  QJsonArray stack = hang.value(QLatin1String("stack")).toArray();
+  QJsonObject upper = stack[0].toObject();
+  const QJsonObject contact{{QLatin1String("x"), -0.7}, {QLatin1String("z"), 0.0}};
+  upper[QLatin1String("joint")] = QJsonObject{{QLatin1String("kind"), QStringLiteral("seated")},
+                                              {QLatin1String("contact_m"), contact},
+                                              {QLatin1String("open_to_deg"), 2.0}};
+  stack = QJsonArray{upper};
+  hang[QLatin1String("stack")] = stack;
+  hang.remove(QLatin1String("chain"));
+  const Run run = runProgram({QStringLiteral("settled")}, asText(hang));
+  BOOST_TEST(run.status == 0);
+  const QJsonValue joint = QJsonDocument::fromJson(run.out)[QLatin1String("joints")][0];
+  BOOST_TEST(joint[QLatin1String("open_deg")].toDouble() == 2.0);
+  BOOST_TEST(joint[QLatin1String("angle_deg")].toDouble() == 2.0);
+  BOOST_TEST(joint[QLatin1String("contact_kn")].isNull());
+  BOOST_TEST(joint[QLatin1String("stop_kn")].toDouble() > 0.0);
+  BOOST_TEST(joint[QLatin1String("aim_deg")].isDouble());
+}
+
+BOOST_AUTO_TEST_SUITE_END()

@@ -23,7 +23,10 @@ public:
   }
   int oneOf(int count) { return static_cast<int>(engine_() % static_cast<std::uint64_t>(count)); }
 
-  hang::Hang next() { return next(oneOf(3), static_cast<Held>(oneOf(3))); }
+  hang::Hang next() {
+    const int picks = oneOf(3);
+    return next(picks, static_cast<Held>(oneOf(3)));
+  }
 
   /// `picks`: 0 side-pair, 1 fore-aft-pair, 2 single.
   hang::Hang next(int picks, Held held) {
