@@ -1,0 +1,305 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every figure by name. What is left out on purpose: identifiers, revisions and how a figure was typed, since
+// none of them changes a result.
+#include <QJsonArray>
+
+#include "options/freeze.h"
+
+namespace hangbook::options {
+namespace {
+
+using catalogue::Position;
+
+QJsonValue json(const QString& value) {
+  return value;
+}
+QJsonValue json(bool value) {
+  return value;
+}
+QJsonValue json(int value) {
+  return value;
+}
+QJsonValue json(double value) {
+  return value;
+}
+QJsonValue json(const QDate& value) {
+  return value.toString(Qt::ISODate);
+}
+QJsonValue json(const QStringList& value) {
+  return QJsonArray::fromStringList(value);
+}
+template <class Unit>
+QJsonValue json(const boost::units::quantity<Unit>& value) {
+  return value.value();
+}
+QJsonValue json(const Position& value) {
+  return QJsonArray{inMetres(value.x), inMetres(value.z)};
+}
+QJsonValue json(const venue::ProfilePoint& value) {
+  return QJsonArray{inMetres(value.x), inMetres(value.z)};
+}
+// Declared first: the templates below find only what stands before them.
+QJsonValue json(const catalogue::PickArrangement& value);
+QJsonValue json(const catalogue::CabinetType& value);
+QJsonValue json(const catalogue::BarType& value);
+QJsonValue json(const catalogue::HoistType& value);
+QJsonValue json(const catalogue::ChainType& value);
+QJsonValue json(const catalogue::HardwareType& value);
+QJsonValue json(const catalogue::Join& value);
+QJsonValue json(const catalogue::Count& value);
+QJsonValue json(const catalogue::StackingTable& value);
+QJsonValue json(const venue::HouseFigure& value);
+QJsonValue json(const venue::Point& value);
+QJsonValue json(const venue::Zone& value);
+QJsonValue json(const venue::Obstruction& value);
+QJsonValue json(const venue::Section& value);
+QJsonValue json(const venue::Venue& value);
+QJsonValue json(const calendar::Hang& value);
+QJsonValue json(const calendar::Show& value);
+template <class Type>
+QJsonValue json(const std::vector<Type>& value);
+template <class Type, std::size_t size>
+QJsonValue json(const std::array<Type, size>& value);
+
+template <class Type>
+QJsonValue json(const std::optional<Type>& value) {
+  return value ? json(*value) : QJsonValue(QJsonValue::Null);
+}
+template <class List>
+QJsonArray each(const List& list) {
+  QJsonArray array;
+  for (const auto& one : list) {
+    array.append(json(one));
+  }
+  return array;
+}
+template <class Type>
+QJsonValue json(const std::vector<Type>& value) {
+  return each(value);
+}
+template <class Type, std::size_t size>
+QJsonValue json(const std::array<Type, size>& value) {
+  return each(value);
+}
+
+/// An enumerator by its number: enumerators are only ever added at the end.
+template <class Enumeration>
+int number(Enumeration value) {
+  return static_cast<int>(value);
+}
+
+class Writer {
+public:
+  template <class Type>
+  Writer& operator()(const char* key, const Type& value) {
+    object_[QLatin1String(key)] = json(value);
+    return *this;
+  }
+  Writer& source(const catalogue::Source& value) {
+    return (*this)("source", value.text)("source_date", value.date);
+  }
+  QJsonObject done() { return std::move(object_); }
+
+private:
+  QJsonObject object_;
+};
+
+QJsonValue json(const catalogue::PickArrangement& value) {
+  return Writer()("picks", number(value.picks))("spacing_m", value.spacing)("front_m", value.front)(
+             "rear_m", value.rear)("only_m", value.only)("limit_n", value.limit)(
+             "limit_includes_factors", value.limitIncludesFactors)("most_cabinets", value.mostCabinets)
+      .done();
+}
+
+QJsonValue json(const catalogue::CabinetType& value) {
+  return Writer()("name", value.name)("mass_kg", value.mass)("cg_m", value.centreOfGravity)(
+             "next_pin_m", value.nextPin)("outline_m", value.outline)("width_m", value.width)(
+             "chain_eye_m", value.chainEye)("rear_contact_m", value.rearContact)("pins_m", value.pins)(
+             "covers", value.coversAudience)("downfill", value.downfill)(
+             "cover_lowest_deg", value.coverLowest)("cover_highest_deg", value.coverHighest)(
+             "throw_m", value.throwDistance)("level_db", value.levelAtOneMetre)("face_m2", value.faceArea)(
+             "force_coefficient", value.forceCoefficient)
+      .source(value.source)
+      .done();
+}
+
+QJsonValue json(const catalogue::BarType& value) {
+  return Writer()("name", value.name)("head_mass_kg", value.headMass)("head_cg_m", value.headCentreOfGravity)(
+             "tilt_axis_m", value.tiltAxis)("tilt_travel_deg", value.tiltTravel)(
+             "pan_travel_deg", value.panTravel)("swing_limit_deg", value.swingLimit)(
+             "tilt_step_deg", value.tiltStep)("frame_mass_kg", value.frameMass)(
+             "frame_cg_m", value.frameCentreOfGravity)("stack_pin_m", value.stackPin)(
+             "chain_anchor_m", value.chainAnchor)("datum_m", value.datum)("outline_m", value.outline)(
+             "width_m", value.width)("hoist_offset_m", value.hoistOffsetLimit)("arrangements",
+                                                                               value.arrangements)
+      .source(value.source)
+      .done();
+}
+
+std::optional<int> classOf(const catalogue::HoistType& value) {
+  return value.hoistingClass ? std::optional(number(*value.hoistingClass)) : std::nullopt;
+}
+
+QJsonValue json(const catalogue::HoistType& value) {
+  return Writer()("name", value.name)("limit_n", value.limit)("body_kg", value.bodyMass)(
+             "body_climbs", value.bodyClimbs)("chain_kg_per_m", value.chainMass)(
+             "bag_kg", value.chainBagMass)("chain_m", value.chainLength)("closed_m", value.closedLength)(
+             "speed_m_per_s", value.speed)("class", classOf(value))("holds_without_secondary",
+                                                                    value.holdsWithoutSecondary)
+      .source(value.source)
+      .done();
+}
+
+QJsonValue json(const catalogue::ChainType& value) {
+  return Writer()("name", value.name)("pitch_m", value.pitch)("fixed_m", value.fixedLength)(
+             "links", value.links)("limit_n", value.limit)("limit_includes_factors",
+                                                           value.limitIncludesFactors)("kg_per_m", value.mass)
+      .source(value.source)
+      .done();
+}
+
+QJsonValue json(const catalogue::HardwareType& value) {
+  return Writer()("name", value.name)("kind", number(value.kind))("limit_n", value.limit)(
+             "mass_kg", value.mass)("length_m", value.length)
+      .source(value.source)
+      .done();
+}
+
+QJsonValue json(const catalogue::Join& value) {
+  return Writer()("above", value.above)("below", value.below)("kind", number(value.kind))(
+             "angles_deg", value.angles)("travel_deg", value.travel)("pin_limit_n", value.pinLimit)(
+             "contact_limit_n", value.contactLimit)("side_share", value.sideShare)(
+             "limit_includes_factors", value.limitIncludesFactors)("opens_to_deg", value.opensTo)
+      .done();
+}
+
+QJsonValue json(const catalogue::Count& value) {
+  return Writer()("type", value.type)("least", value.least)("most", value.most).done();
+}
+
+QJsonValue json(const catalogue::StackingTable& value) {
+  return Writer()("name", value.name)("bars", value.bars)("chain", value.chain)("joins", value.joins)(
+             "counts", value.counts)("lowest", value.lowest)("held", value.held)
+      .source(value.source)
+      .done();
+}
+
+QJsonValue json(const venue::HouseFigure& value) {
+  return Writer()("figure", value.figure)("value", value.value)("unit", value.unit)("source", value.source)(
+             "by", value.signedBy)("on", value.signedOn)
+      .done();
+}
+
+QJsonValue json(const venue::Point& value) {
+  return Writer()("name", value.name)("x_m", value.x)("y_m", value.y)("z_m", value.z)(
+             "capacity_n", value.capacity)("basis", number(value.basis))("zone", value.zone)
+      .source(value.source)
+      .done();
+}
+
+QJsonValue json(const venue::Zone& value) {
+  return Writer()("name", value.name)("capacity_n", value.capacity)("basis", number(value.basis))(
+             "others_n", value.othersLoad)("others_by", value.othersBy)("others_on", value.othersOn)
+      .done();
+}
+
+QJsonValue json(const venue::Obstruction& value) {
+  return Writer()("name", value.name)("x_from_m", value.xFrom)("x_to_m", value.xTo)("y_from_m", value.yFrom)(
+             "y_to_m", value.yTo)("underside_m", value.underside)
+      .done();
+}
+
+QJsonValue json(const venue::Section& value) {
+  return Writer()("name", value.name)("profile_m", value.profile)("ear_m", value.earHeight)(
+             "y_from_m", value.yFrom)("y_to_m", value.yTo)
+      .done();
+}
+
+QJsonValue json(const venue::Venue& value) {
+  return Writer()("name", value.name)("outdoors", value.outdoors)("low_steel_m", value.lowSteel)(
+             "least_trim_m", value.leastTrim)("most_trim_m", value.mostTrim)("points", value.points)(
+             "zones", value.zones)("obstructions", value.obstructions)("sections",
+                                                                       value.sections)("house", value.house)
+      .source(value.source)
+      .done();
+}
+
+QJsonValue json(const calendar::Hang& value) {
+  return Writer()("name", value.name)("mirrors", value.mirrors)("points", value.points)("pan_deg", value.pan)(
+             "sections", value.sections)("least_trim_m", value.leastTrim)("cable_kg", value.cableMass)(
+             "rigging", value.rigging)("secondary", value.secondary)
+      .done();
+}
+
+QJsonValue json(const calendar::Show& value) {
+  return Writer()("tour", value.tour)("name", value.name)("from", value.from)("to", value.to)(
+             "people_beneath", value.peopleBeneath)("temperature_c", value.temperature)(
+             "humidity", value.humidity)("wind_m_per_s", value.wind)("wind_basis", number(value.windBasis))(
+             "hangs", value.hangs)("house", value.house)
+      .done();
+}
+
+QJsonArray used(const Snapshot& snapshot, const OptionKey& key) {
+  QStringList names;
+  for (const calendar::Hang& hang : snapshot.show.hangs) {
+    if (hang.name == key.hang) {
+      names = hang.rigging + hang.secondary;
+    }
+  }
+  names.removeDuplicates();
+  QJsonArray all;
+  for (const QString& name : names) {
+    const catalogue::HardwareType* type = catalogue::find(snapshot.catalogue.hardware, name);
+    all.append(type == nullptr ? QJsonValue(name) : json(*type));
+  }
+  return all;
+}
+
+/// The other hangs' chosen options, by what the sums over structures take from them.
+QJsonArray otherChoices(const Snapshot& snapshot, const OptionKey& key) {
+  QJsonArray all;
+  for (const Choice& choice : snapshot.choices) {
+    if (choice.hang != key.hang) {
+      QJsonArray loads;
+      for (const PointResult& point : choice.points) {
+        loads.append(QJsonArray{point.point, point.staticKn, point.dynamicKn});
+      }
+      all.append(QJsonObject{{QStringLiteral("hang"), choice.hang},
+                             {QStringLiteral("option"), choice.option},
+                             {QStringLiteral("loads_kn"), loads}});
+    }
+  }
+  return all;
+}
+
+template <class Type>
+QJsonValue named(const std::vector<Type>& list, const QString& name) {
+  const Type* found = catalogue::find(list, name);
+  return found == nullptr ? QJsonValue(QJsonValue::Null) : json(*found);
+}
+
+} // namespace
+
+QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key) {
+  const catalogue::Catalogue& catalogue = snapshot.catalogue;
+  QStringList types = key.stack;
+  types.removeDuplicates();
+  types.sort();
+  QJsonArray cabinets;
+  for (const QString& type : types) {
+    cabinets.append(named(catalogue.cabinets, type));
+  }
+  const catalogue::StackingTable* table = catalogue::find(catalogue.tables, key.table);
+  return {{QStringLiteral("cabinets"), cabinets},
+          {QStringLiteral("bar"), named(catalogue.bars, key.bar)},
+          {QStringLiteral("hoist"), named(catalogue.hoists, key.hoist)},
+          {QStringLiteral("table"), named(catalogue.tables, key.table)},
+          {QStringLiteral("chain"), named(catalogue.chains, table == nullptr ? QString() : table->chain)},
+          {QStringLiteral("hardware"), used(snapshot, key)},
+          {QStringLiteral("venue"), json(snapshot.venue)},
+          {QStringLiteral("show"), json(snapshot.show)},
+          {QStringLiteral("tour_house"), json(snapshot.tour.house)},
+          {QStringLiteral("other_hangs"), otherChoices(snapshot, key)}};
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <functional>
+
+#include <QJsonArray>
+#include <QJsonDocument>
+
+#include <boost/test/unit_test.hpp>
+
+#include "options/freeze.h"
+#include "options/option_json.h"
+#include "options/search.h"
+#include "print.h"
+#include "quantity/error.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using options::Choice;
+using options::Option;
+using options::Snapshot;
+using options::Standing;
+
+namespace {
+
+Choice chosen(const Snapshot& snapshot, const Option& option) {
+  const options::Frozen frozen = options::freeze(snapshot, option);
+  Choice choice;
+  choice.hang = option.key.hang;
+  choice.option = option.id;
+  choice.key = option.key;
+  choice.frozen = frozen.json;
+  choice.sha256 = frozen.sha256;
+  choice.program = frozen.program;
+  return choice;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(freezing)
+
+BOOST_AUTO_TEST_CASE(readsBackAndKnowsWhenItIsOutdated) {
+  const Snapshot snapshot = testing::smallHarbourShow();
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  const Option& first = all.hangs[0].options.front();
+  const Choice choice = chosen(snapshot, first);
+  BOOST_TEST(choice.sha256.size() == 64);
+  BOOST_TEST((chosen(snapshot, first).frozen == choice.frozen));
+  BOOST_TEST((options::standingOf(snapshot, choice) == Standing::current));
+  BOOST_TEST((options::toJson(options::thaw(choice.frozen)) == options::toJson(first)));
+
+  const std::vector<std::function<void(Snapshot&)>> changes{
+      [](Snapshot& s) { s.catalogue.cabinets[0].mass = kilograms(93); },
+      [](Snapshot& s) { s.catalogue.cabinets[3].coverHighest.reset(); },
+      [](Snapshot& s) { s.catalogue.bars[0].arrangements[0].limit = kilonewtons(29); },
+      [](Snapshot& s) { s.catalogue.hoists[0].speed = metresPerSecond(0.1); },
+      [](Snapshot& s) { s.catalogue.tables[0].joins[2].pinLimit = kilonewtons(1); },
+      [](Snapshot& s) { s.catalogue.hardware[1].limit = kilonewtons(1); },
+      [](Snapshot& s) { s.venue.points[0].capacity = kilonewtons(5); },
+      [](Snapshot& s) { s.venue.zones[0].othersLoad = kilonewtons(9); },
+      [](Snapshot& s) { s.venue.sections[0].earHeight = metres(1.6); },
+      [](Snapshot& s) { s.show.peopleBeneath = false; },
+      [](Snapshot& s) { s.show.hangs[0].cableMass = kilograms(13); },
+      [](Snapshot& s) {
+        s.tour.house.push_back({QStringLiteral("dynamic-factor"), 1.3, {}, {}, {}, {}});
+      },
+      [](Snapshot& s) {
+        Choice other;
+        other.hang = QStringLiteral("right");
+        s.choices.push_back(other);
+      },
+  };
+  for (const auto& change : changes) {
+    Snapshot other = snapshot;
+    change(other);
+    BOOST_TEST((options::standingOf(other, choice) == Standing::outdated));
+  }
+  Snapshot moved = snapshot; // the fleet moves daily and is judged anew
+  moved.units[0].place = QStringLiteral("truck 1");
+  BOOST_TEST((options::standingOf(moved, choice) == Standing::current));
+}
+
+BOOST_AUTO_TEST_CASE(aSingleByteIsNoticed) {
+  const Snapshot snapshot = testing::smallHarbourShow();
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  Choice choice = chosen(snapshot, all.hangs[0].options.front());
+  choice.frozen[choice.frozen.size() / 2] = '#';
+  BOOST_TEST((options::standingOf(snapshot, choice) == Standing::damaged));
+  BOOST_CHECK_THROW(options::thaw("{}"), Error);
+}
+
+/// An option whose figures are not all known keeps its gaps: null, never 0.
+BOOST_AUTO_TEST_CASE(whatIsNotKnownStaysSo) {
+  Snapshot snapshot = testing::smallHarbourShow();
+  snapshot.catalogue.hoists[0].bodyMass.reset();
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  for (const Option& option : all.hangs[0].options) {
+    const QJsonObject object = options::toJson(option);
+    const QJsonObject point = object.value(QLatin1String("points")).toArray().first().toObject();
+    BOOST_TEST(point.value(QLatin1String("static_kn")).isNull());
+    BOOST_TEST((options::toJson(options::optionFromJson(object)) == object));
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()
