@@ -8,7 +8,7 @@ namespace hangbook::hang {
 
 ShapeEnergy::ShapeEnergy(const Hang& hang, Setting held, std::vector<double> closedDeg,
                          std::vector<std::size_t> movable)
-    : hang_(hang), held_(std::move(held)), closedDeg_(std::move(closedDeg)), movable_(std::move(movable)) {}
+    : hang_(hang), held_(held), closedDeg_(std::move(closedDeg)), movable_(std::move(movable)) {}
 
 void ShapeEnergy::assembleAt(const Eigen::VectorXd& angles, Assembly& into) const {
   std::vector<double> jointDeg = closedDeg_;
