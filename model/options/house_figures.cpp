@@ -26,6 +26,11 @@ const std::vector<HouseFigureKind>& allKinds() {
       kind("bar-met-height",
            "height above the floor beneath at which the hook meets the bar on its case (lift height)", "m",
            0.5, commonPractice, Stricter::free),
+      kind("chain-tail",
+           "1: the links of a chain beyond its mark hang free below the eye and count as the lowest edge; 0: "
+           "they "
+           "are tied up",
+           "", 0.0, commonPractice, Stricter::free),
       kind("cover-margin",
            "how far inside the edge of cover the audience must lie before cover holds and is not tight", "°",
            0.5, commonPractice, Stricter::free),

@@ -110,6 +110,19 @@ QString sentenceFor(int missing) {
   }
 }
 
+/// What the crew must know where unused links are tied up but would reach lower than the lowest edge.
+QString tailSentence(const Case& option, const Settled& settled, double trimM) {
+  const double tail = unusedChain(option, settled);
+  if (option.room->chainTail != 0.0 || !(tail > 0.0) || std::isnan(trimM)) {
+    return {};
+  }
+  const auto& eye = settled.layout.elements[static_cast<std::size_t>(option.held - 1)].chainEye;
+  const double end = originHeight(option, settled, trimM) + eye->z - tail;
+  return end < trimM ? QStringLiteral(" Tie up the chain beyond its mark: loose, it would hang down to %1.")
+                           .arg(inM(end))
+                     : QString();
+}
+
 Finding explain(const Case& option, const Settled* settled, double, const Use& use) {
   Finding finding = findingFor(ruleId, use, "m");
   const RoomLimits& limits = *option.room;
@@ -128,6 +141,7 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
       std::isnan(use.value)
           ? QStringLiteral("The lowest edge %1.").arg(what)
           : QStringLiteral("The lowest edge hangs at %1 above the datum; it %2.").arg(inM(use.value), what);
+  finding.text += tailSentence(option, *settled, use.value);
   if (use.why != nothing) {
     finding.text += QLatin1Char(' ') + sentenceFor(use.why);
   }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "options/room_limits.h"
+
 namespace hangbook::options {
 namespace {
 
@@ -42,6 +44,10 @@ std::vector<Vec3> bothSides(const std::vector<Vec3>& middle, Vec3 left, double h
     corners.push_back(each + -half * left);
   }
   return corners;
+}
+
+std::size_t held(const Case& option) {
+  return static_cast<std::size_t>(std::max(0, option.held));
 }
 
 } // namespace
@@ -94,14 +100,12 @@ LowestEdge lowestEdge(const Case& option, const Settled& settled) {
       lowest.z = std::min(lowest.z, frameCorner(layout, corner).z - drop(layout, option.bar->width));
     }
   }
-  if (option.chain != nullptr && settled.setting.mark && option.held > 0 &&
-      static_cast<std::size_t>(option.held) <= layout.elements.size()) {
-    const auto& eye = layout.elements[static_cast<std::size_t>(option.held - 1)].chainEye;
-    if (option.chain->links && option.chain->pitch && eye) {
-      const int unused = std::max(0, *option.chain->links - *settled.setting.mark);
-      lowest.z = std::min(lowest.z, eye->z - unused * inMetres(*option.chain->pitch));
-    } else {
-      lowest.tailMissing = true;
+  const double tail = unusedChain(option, settled);
+  const double hangsFree = option.room != nullptr ? option.room->chainTail : 0.0;
+  if (tail != 0.0 && hangsFree != 0.0) {
+    lowest.tailMissing = std::isnan(tail) || std::isnan(hangsFree);
+    if (!lowest.tailMissing) {
+      lowest.z = std::min(lowest.z, layout.elements[held(option) - 1].chainEye->z - tail);
     }
   }
   if (!std::isfinite(lowest.z)) { // no outline at all: what the statics found
@@ -109,6 +113,18 @@ LowestEdge lowestEdge(const Case& option, const Settled& settled) {
     lowest.outlineMissing = true;
   }
   return lowest;
+}
+
+double unusedChain(const Case& option, const Settled& settled) {
+  const std::size_t number = held(option);
+  if (option.chain == nullptr || !settled.setting.mark || number == 0 ||
+      number > settled.layout.elements.size() || !settled.layout.elements[number - 1].chainEye) {
+    return 0.0;
+  }
+  if (!option.chain->links || !option.chain->pitch) {
+    return notKnown;
+  }
+  return std::max(0, *option.chain->links - *settled.setting.mark) * inMetres(*option.chain->pitch);
 }
 
 double originHeight(const Case& option, const Settled& settled, double trimM) {

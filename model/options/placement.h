@@ -32,8 +32,8 @@ struct Placement {
 /// (fore-aft pair), or along the venue's x (single, or two points in one place).
 Placement placementOf(const Case&, const hang::Layout&);
 
-/// Lowest point of the whole hang: every outline corner with width and roll, the bar's outline, and the
-/// unused links of the chain, which hang from the eye that it holds.
+/// Lowest point of the whole hang: every outline corner with width and roll, the bar's outline, and, where
+/// the house says that they hang free, the unused links of the chain below the eye that it holds.
 struct LowestEdge {
   double z = 0.0; ///< above the hang's origin, so as a rule negative
   bool outlineMissing = false;
@@ -42,6 +42,9 @@ struct LowestEdge {
   bool known() const { return !outlineMissing && !widthMissing && !tailMissing; }
 };
 LowestEdge lowestEdge(const Case&, const Settled&);
+
+/// Length of the chain beyond its mark; 0 where there is no chain, NaN where links or pitch are not known.
+double unusedChain(const Case&, const Settled&);
 
 /// Height of the hang's origin above the datum when the lowest edge hangs at `trimM`.
 double originHeight(const Case&, const Settled&, double trimM);

@@ -33,6 +33,7 @@ void addTrimBounds(const Case& option, RoomLimits& limits) {
     limits.mostTrim = Bound{inMetres(*venue.mostTrim), venueSource(venue)};
   }
   limits.trimMargin = figure(option, "trim-margin");
+  limits.chainTail = figure(option, "chain-tail");
 }
 
 void addCeilings(const Case& option, RoomLimits& limits) {

@@ -27,6 +27,7 @@ struct RoomLimits {
   Bound leastAboveFloor;        ///< above the floor beneath, in its own right
   std::optional<Bound> mostTrim;
   double trimMargin = notKnown;
+  double chainTail = notKnown; ///< 0: unused links are tied up; else they hang free
 
   std::vector<double> pointHeight; ///< one for each pick
   std::vector<Ceiling> ceilings;

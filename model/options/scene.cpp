@@ -227,11 +227,12 @@ private:
     if (!eye) {
       return;
     }
-    SceneChain drawn{place(*layout.chainAnchor), place(*eye), place(*eye), *settled_->setting.mark};
-    if (option_.chain != nullptr && option_.chain->links && option_.chain->pitch) {
-      drawn.tail.height -= std::max(0, *option_.chain->links - drawn.mark) * inMetres(*option_.chain->pitch);
+    SceneChain drawn{place(*layout.chainAnchor), place(*eye), *settled_->setting.mark, {}};
+    const double unused = unusedChain(option_, *settled_);
+    if (!std::isnan(unused)) {
+      drawn.unused = unused;
     }
-    see(drawn.tail);
+    see(drawn.eye);
     scene_.chain = drawn;
   }
 

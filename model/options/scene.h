@@ -63,8 +63,8 @@ struct SceneCabinet {
 struct SceneChain {
   ScenePlace anchor;
   ScenePlace eye;
-  ScenePlace tail; ///< end of the unused links, straight below the eye
   int mark = 0;
+  std::optional<double> unused; ///< length of the links beyond the mark; none where it is not known
 };
 
 /// An edge of a covering cabinet's vertical cover: from where the sound leaves to the end of its throw, or to

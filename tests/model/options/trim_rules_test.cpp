@@ -65,20 +65,30 @@ BOOST_AUTO_TEST_CASE(the_lowest_edge_counts_width_and_roll) {
   BOOST_TEST(!lowestEdge(room.option, room.settled).known());
 }
 
-BOOST_AUTO_TEST_CASE(unused_links_hang_below) {
+BOOST_AUTO_TEST_CASE(unused_links_are_tied_up_unless_the_house_lets_them_hang) {
   Room room;
   catalogue::ChainType chain;
   chain.name = QStringLiteral("link chain");
   chain.pitch = metres(0.0225);
   chain.links = 60;
-  room.option.chain = &chain;
-  room.option.held = 2;
-  room.settled.setting.mark = 20;
-  auto& element = room.settled.layout.elements[1];
-  element.chainEye = element.pin + hang::Vec3{-0.7, 0.0, -0.2};
-  BOOST_TEST(lowestEdge(room.option, room.settled).z == element.pin.z - 0.2 - 40 * 0.0225,
+  const auto useChain = [&](int mark) {
+    room.refresh();
+    room.option.chain = &chain;
+    room.option.held = 2;
+    room.settled.setting.mark = mark;
+    auto& element = room.settled.layout.elements[1];
+    element.chainEye = element.pin + hang::Vec3{-0.7, 0.0, -0.2};
+    return element.pin.z - 0.2;
+  };
+  double eye = useChain(20);
+  BOOST_TEST(lowestEdge(room.option, room.settled).z == room.settled.statics.bottom,
+             boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(room.finding(lowestEdgeRule).text.contains("Tie up the chain"));
+  room.houseSays("chain-tail", 1);
+  eye = useChain(20);
+  BOOST_TEST(lowestEdge(room.option, room.settled).z == eye - 40 * 0.0225,
              boost::test_tools::tolerance(1e-12));
-  room.settled.setting.mark = 59; // one link over: the cabinet itself is lower
+  useChain(59); // one link over: the cabinet itself is lower
   BOOST_TEST(lowestEdge(room.option, room.settled).z == room.settled.statics.bottom,
              boost::test_tools::tolerance(1e-9));
   chain.links.reset();
