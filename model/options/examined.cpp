@@ -80,7 +80,7 @@ Finding explain(const Case& option, const Settled*, double, const Use& use) {
           .arg(need.elsewhere);
   if (need.firstDue.isValid()) {
     finding.text +=
-        QStringLiteral(" The first of them is met until %1.").arg(need.firstDue.toString(Qt::ISODate));
+        QStringLiteral(" The earliest of the free ones falls due on %1.").arg(need.firstDue.toString(Qt::ISODate));
   }
   return finding;
 }
