@@ -79,8 +79,8 @@ Finding explain(const Case& option, const Settled*, double, const Use& use) {
           .arg(needs.awayTo.toString(Qt::ISODate))
           .arg(need.elsewhere);
   if (need.firstDue.isValid()) {
-    finding.text +=
-        QStringLiteral(" The earliest of the free ones falls due on %1.").arg(need.firstDue.toString(Qt::ISODate));
+    finding.text += QStringLiteral(" The earliest of the free ones falls due on %1.")
+                        .arg(need.firstDue.toString(Qt::ISODate));
   }
   return finding;
 }
