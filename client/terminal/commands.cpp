@@ -4,11 +4,15 @@
 namespace hangbook::terminal {
 
 const std::vector<Command>& commands() {
+  // clang-format off
   static const std::vector<Command> all{
       staticsCommand(),
       settledCommand(),
+      backupCommand(),
+      checkStoreCommand(),
       helpCommand(),
   };
+  // clang-format on
   return all;
 }
 

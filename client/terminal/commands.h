@@ -9,6 +9,8 @@
 /// commands.cpp.
 namespace hangbook::terminal {
 
+Command backupCommand();
+Command checkStoreCommand();
 Command helpCommand();
 Command settledCommand();
 Command staticsCommand();

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
+
+#include "terminal/answers.h"
+#include "terminal/figures.h"
+#include "terminal/options_table.h"
+#include "terminal/table.h"
+
+namespace hangbook::terminal {
+namespace {
+
+void printSetting(const options::Option& option, std::ostream& out) {
+  if (!option.setting) {
+    out << "No setting of it is possible; the findings are those of the nearest one.\n";
+    return;
+  }
+  const options::Setting& setting = *option.setting;
+  out << "Tilt " << shownAngle(setting.tiltDeg) << "°, pan " << shownAngle(setting.panDeg) << "°, trim "
+      << shown(setting.trimM, 2) << " m, ";
+  if (setting.mark) {
+    out << "chain at mark " << QString::number(*setting.mark);
+    for (const options::MarkAngle& mark : option.marks) {
+      out << (mark.mark == *setting.mark ? " (" : ", ") << QString::number(mark.mark) << ": "
+          << shownAngle(mark.angleDeg, 2) << "°";
+    }
+    out << (option.marks.empty() ? "" : ")") << '\n';
+  } else {
+    out << "no chain\n";
+  }
+  if (option.trimWindow) {
+    out << "Trim may lie from " << shown(option.trimWindow->lowM, 2) << " m (" << option.trimWindow->lowSetBy
+        << ") to " << shown(option.trimWindow->highM, 2) << " m (" << option.trimWindow->highSetBy << ")\n";
+  } else {
+    out << "There is no trim at which every rule holds.\n";
+  }
+  out << "Mass below the hooks " << shown(option.massKg, 1) << " kg, cover "
+      << shown(option.coveredPercent, 1) << " %, bar's datum at " << shown(option.datumHeightM, 2) << " m\n";
+}
+
+void printPoints(const options::Option& option, std::ostream& out) {
+  if (option.points.empty()) {
+    return;
+  }
+  QStringList parts;
+  std::vector<Column> columns{{QStringLiteral("point")},
+                              {QStringLiteral("at rest [kN]"), Column::Kind::figure},
+                              {QStringLiteral("dynamic [kN]"), Column::Kind::figure},
+                              {QStringLiteral("capacity [kN]"), Column::Kind::figure}};
+  for (const options::LoadPart& part : option.points.front().parts) {
+    parts << part.what;
+    columns.push_back({part.what + QStringLiteral(" [kN]"), Column::Kind::figure});
+  }
+  Table table(columns);
+  for (const options::PointResult& point : option.points) {
+    QStringList cells{point.point, shown(point.staticKn, 3), shown(point.dynamicKn, 3),
+                      shown(point.capacityKn, 3)};
+    for (const QString& what : parts) {
+      double sum = 0.0;
+      for (const options::LoadPart& part : point.parts) {
+        sum += part.what == what ? part.kn : 0.0;
+      }
+      cells << shown(sum, 3);
+    }
+    table.add(cells);
+  }
+  out << '\n';
+  table.print(out, QStringLiteral("  "));
+}
+
+void printAims(const options::Option& option, std::ostream& out) {
+  if (option.aims.empty()) {
+    return;
+  }
+  Table table({{QStringLiteral("cabinet"), Column::Kind::figure},
+               {QStringLiteral("type")},
+               {QStringLiteral("aim [°]"), Column::Kind::figure}});
+  for (const options::Aim& aim : option.aims) {
+    const bool named = aim.element >= 1 && aim.element <= option.key.stack.size();
+    table.add({QString::number(aim.element), named ? option.key.stack[aim.element - 1] : QString(),
+               shownAngle(aim.aimDeg, 2)});
+  }
+  out << '\n';
+  table.print(out, QStringLiteral("  "));
+}
+
+void printRules(const options::Option& option, std::ostream& out) {
+  Table table({{QStringLiteral("rule")},
+               {QStringLiteral("verdict")},
+               {QStringLiteral("value"), Column::Kind::figure},
+               {QStringLiteral("limit"), Column::Kind::figure},
+               {QStringLiteral("unit")},
+               {QStringLiteral("use[%]"), Column::Kind::figure},
+               {QStringLiteral("what it says"), Column::Kind::text},
+               {QStringLiteral("limit from"), Column::Kind::text}});
+  for (const options::Finding& finding : option.findings) {
+    table.add({finding.rule, finding.applies ? wordFor(finding.verdict) : QStringLiteral("does not apply"),
+               shown(finding.value, 3), shown(finding.limit, 3), finding.unit,
+               finding.usePercent ? shown(finding.usePercent, 0) : QString(), finding.text, finding.source});
+  }
+  out << '\n';
+  table.print(out, QStringLiteral("  "));
+}
+
+} // namespace
+
+void printRuleSheet(const options::Option& option, std::ostream& out) {
+  out << "Option " << option.id << " of hang " << option.key.hang << ": " << wordFor(option.verdict);
+  const QStringList because = decidingRules(option);
+  out << (because.isEmpty() ? QString() : QStringLiteral(" because of ") + because.join(QStringLiteral(", ")))
+      << '\n';
+  if (option.verdict == options::Verdict::unproven || option.verdict == options::Verdict::fails) {
+    out << "NOT CLEARED TO LIFT\n";
+  }
+  out << shownStack(option.key.stack) << (option.downfill ? " (with downfill)" : "") << '\n'
+      << "on " << shownBar(option.key) << ", " << option.key.hoist << ", points "
+      << option.key.points.join(QStringLiteral(", ")) << "; by the table " << option.key.table << '\n';
+  printSetting(option, out);
+  printPoints(option, out);
+  printAims(option, out);
+  printRules(option, out);
+  out << "\nThese figures support the maker's manual, local rules and a competent person's judgement; they "
+         "do not\nreplace them.\n";
+}
+
+} // namespace hangbook::terminal

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "terminal/table.h"
+
+#include <algorithm>
+#include <functional>
+
+namespace hangbook::terminal {
+namespace {
+
+constexpr int gap = 2;
+constexpr int narrowest = 12;
+
+bool takesNoPlace(char32_t letter) {
+  switch (QChar::category(letter)) {
+  case QChar::Mark_NonSpacing:
+  case QChar::Mark_Enclosing:
+  case QChar::Other_Format:
+    return true;
+  default:
+    return false;
+  }
+}
+
+/// Most terminals give these two places: East Asian wide letters and pictures.
+bool takesTwoPlaces(char32_t letter) {
+  return (letter >= 0x1100 && letter <= 0x115F) || (letter >= 0x2E80 && letter <= 0xA4CF) ||
+         (letter >= 0xAC00 && letter <= 0xD7A3) || (letter >= 0xF900 && letter <= 0xFAFF) ||
+         (letter >= 0xFE30 && letter <= 0xFE6F) || (letter >= 0xFF00 && letter <= 0xFF60) ||
+         (letter >= 0x1F300 && letter <= 0x1FAFF) || (letter >= 0x20000 && letter <= 0x3FFFD);
+}
+
+int widestWord(const QString& text) {
+  int width = 0;
+  for (const QString& word : text.split(QLatin1Char(' '))) {
+    width = std::max(width, shownWidth(word));
+  }
+  return width;
+}
+
+QString padded(const QString& text, int width, Column::Kind kind) {
+  const QString space(std::max(0, width - shownWidth(text)), QLatin1Char(' '));
+  return kind == Column::Kind::figure ? space + text : text + space;
+}
+
+} // namespace
+
+int shownWidth(const QString& text) {
+  int width = 0;
+  for (const char32_t letter : text.toStdU32String()) {
+    width += takesNoPlace(letter) ? 0 : takesTwoPlaces(letter) ? 2 : 1;
+  }
+  return width;
+}
+
+QStringList brokenInto(const QString& text, int width) {
+  QStringList lines;
+  QString line;
+  for (QString word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    if (!line.isEmpty() && shownWidth(line) + 1 + shownWidth(word) <= width) {
+      line += QLatin1Char(' ') + word;
+      continue;
+    }
+    if (!line.isEmpty()) {
+      lines << line;
+    }
+    line.clear();
+    for (const char32_t letter : word.toStdU32String()) {
+      const QString one = QString::fromUcs4(&letter, 1);
+      if (!line.isEmpty() && shownWidth(line) + shownWidth(one) > width) {
+        lines << line;
+        line.clear();
+      }
+      line += one;
+    }
+  }
+  if (!line.isEmpty() || lines.isEmpty()) {
+    lines << line;
+  }
+  return lines;
+}
+
+void Table::print(std::ostream& out, const QString& indent, int width) const {
+  std::vector<std::size_t> shown;
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const auto at = static_cast<qsizetype>(i);
+    if (std::any_of(rows_.begin(), rows_.end(), [&](const QStringList& row) { return !row[at].isEmpty(); })) {
+      shown.push_back(i);
+    }
+  }
+  std::vector<int> widths(columns_.size());
+  int total = shownWidth(indent);
+  for (const std::size_t i : shown) {
+    widths[i] = shownWidth(columns_[i].heading);
+    for (const QStringList& row : rows_) {
+      widths[i] = std::max(widths[i], shownWidth(row[static_cast<qsizetype>(i)]));
+    }
+    total += widths[i] + (i == shown.back() ? 0 : gap);
+  }
+  const auto least = [&](std::size_t i) { return std::max(widestWord(columns_[i].heading), narrowest); };
+  while (total > width) {
+    std::size_t widest = columns_.size();
+    for (const std::size_t i : shown) {
+      if (columns_[i].kind == Column::Kind::text && widths[i] > least(i) &&
+          (widest == columns_.size() || widths[i] > widths[widest])) {
+        widest = i;
+      }
+    }
+    if (widest == columns_.size()) {
+      break; // nothing can give way any more: better wide than cut
+    }
+    --widths[widest];
+    --total;
+  }
+
+  const auto printRow = [&](const std::function<QString(std::size_t)>& cell) {
+    std::vector<QStringList> lines(columns_.size());
+    qsizetype height = 1;
+    for (const std::size_t i : shown) {
+      lines[i] =
+          columns_[i].kind == Column::Kind::text ? brokenInto(cell(i), widths[i]) : QStringList{cell(i)};
+      height = std::max(height, lines[i].size());
+    }
+    for (qsizetype at = 0; at < height; ++at) {
+      QString line = indent;
+      for (const std::size_t i : shown) {
+        const QString part = at < lines[i].size() ? lines[i][at] : QString();
+        line += padded(part, widths[i], columns_[i].kind) + QString(gap, QLatin1Char(' '));
+      }
+      while (line.endsWith(QLatin1Char(' '))) {
+        line.chop(1);
+      }
+      out << line.toStdString() << '\n';
+    }
+  };
+  printRow([&](std::size_t i) { return columns_[i].heading; });
+  for (const QStringList& row : rows_) {
+    printRow([&](std::size_t i) { return row[static_cast<qsizetype>(i)]; });
+  }
+}
+
+} // namespace hangbook::terminal

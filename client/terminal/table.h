@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <ostream>
+#include <vector>
+
+#include <QString>
+#include <QStringList>
+
+/// Plain tables for people: aligned columns, a heading each, narrow enough for a small window.
+namespace hangbook::terminal {
+
+struct Column {
+  QString heading; ///< with its unit: "trim [m]"
+  enum class Kind {
+    words,  ///< flush left
+    figure, ///< flush right
+    text,   ///< flush left, broken between words where the table would be too wide
+  } kind = Kind::words;
+};
+
+class Table {
+public:
+  explicit Table(std::vector<Column> columns) : columns_(std::move(columns)) {}
+  /// One cell for each column.
+  void add(const QStringList& cells) { rows_.push_back(cells); }
+  bool empty() const { return rows_.empty(); }
+  /// Columns of the kind `text` give way until the table is `width` wide. A column without a filled cell is
+  /// left out.
+  void print(std::ostream& out, const QString& indent = {}, int width = 110) const;
+
+private:
+  std::vector<Column> columns_;
+  std::vector<QStringList> rows_;
+};
+
+/// How many places a text takes in a terminal: marks that sit on the letter before take none.
+int shownWidth(const QString& text);
+
+/// Breaks a text between words into lines of at most `width`; a longer word is cut.
+QStringList brokenInto(const QString& text, int width);
+
+} // namespace hangbook::terminal
