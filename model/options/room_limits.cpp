@@ -55,6 +55,9 @@ void addCeilings(const Case& option, RoomLimits& limits) {
 
 void addRigging(const Case& option, RoomLimits& limits) {
   double length = 0.0;
+  if (option.hang->rigging.isEmpty()) { // there always is some: a list left empty is not a length of 0
+    limits.riggingMissing.append(QStringLiteral("the rigging between point and hoist"));
+  }
   for (const QString& name : option.hang->rigging) {
     const auto* type = catalogue::find(option.snapshot->catalogue.hardware, name);
     if (type == nullptr || !type->length) {

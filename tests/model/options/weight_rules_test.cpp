@@ -342,6 +342,40 @@ BOOST_AUTO_TEST_CASE(pointsThatStandTooFarApart) {
   BOOST_TEST(std::tan(*lean.value * M_PI / 180.0) < 0.1 / 2.0);
 }
 
+BOOST_AUTO_TEST_CASE(windOutdoors) {
+  BOOST_TEST(!findingWith("wind", nothing).applies);
+  const auto blowing = [](std::optional<double> gust, calendar::WindBasis basis,
+                          const Change& also = nothing) {
+    return findingWith("wind", [&](Snapshot& s) {
+      s.venue.outdoors = true;
+      s.show.wind.reset();
+      if (gust) {
+        s.show.wind = metresPerSecond(*gust);
+      }
+      s.show.windBasis = basis;
+      s.show.house.push_back({QStringLiteral("wind-force-coefficient"), 2.0, {}, {}, {}, {}});
+      also(s);
+    });
+  };
+  using calendar::WindBasis;
+  const Finding light = blowing(4.0, WindBasis::gust);
+  BOOST_TEST(light.verdict == Verdict::holds);
+  BOOST_TEST(*light.limit == 5.0);
+  BOOST_TEST(blowing(40.0, WindBasis::gust).verdict == Verdict::fails);
+  BOOST_TEST(blowing(4.0, WindBasis::mean).verdict == Verdict::unproven);
+  BOOST_TEST(blowing(4.0, WindBasis::unknown).verdict == Verdict::unproven);
+  BOOST_TEST(blowing(std::nullopt, WindBasis::gust).verdict == Verdict::unproven);
+  BOOST_TEST(blowing(4.0, WindBasis::gust, [](Snapshot& s) {
+               s.catalogue.cabinets[0].faceArea.reset();
+             }).verdict == Verdict::unproven);
+  // By hand, from in front, where the faces are larger: each cabinet's face with 1.3 and the bar's frame with
+  // 2.0, at 1.25 · 4² / 2 = 10 N/m².
+  const double faces = 0.6 * static_cast<double>(chosen().option.key.stack.size());
+  const double force = 10.0 * (1.3 * faces + 2.0 * 0.22 * 1.2);
+  BOOST_TEST(*light.value == std::atan(force / (chosen().option.massKg * standardGravity)) * 180.0 / M_PI,
+             boost::test_tools::tolerance(1e-9));
+}
+
 /// Feet: the seated stack's own rules.
 BOOST_AUTO_TEST_CASE(seatedJoints) {
   const Snapshot snapshot = testing::harbourShow();
