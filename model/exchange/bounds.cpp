@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 #include <limits>
+#include <string>
+#include <string_view>
 
 #include "quantity/text.h"
 
@@ -24,25 +26,27 @@ constexpr std::array table = {
     Bounds{Bound::pitch, 0.001, 1, "m"},          // of links
     Bounds{Bound::venuePlace, -1000, 1000, "m"},  // along and across a venue
     Bounds{Bound::height, -100, 300, "m"},        // above a venue's datum
+    Bounds{Bound::limit, 1, 2'000'000, "N"},      // of a maker, up to about 200 t
     Bounds{Bound::force, 0, 2'000'000, "N"},      // up to about 200 t
-    Bounds{Bound::chainMass, 0, 50, "kg/m"},      //
+    Bounds{Bound::chainMass, 0.001, 50, "kg/m"},  //
     Bounds{Bound::hoistSpeed, 0.001, 2, "m/s"},   //
     Bounds{Bound::wind, 0, 100, "m/s"},           //
     Bounds{Bound::angle, -180, 180, "°"},         //
     Bounds{Bound::step, 0.01, 45, "°"},           // of a bar's tilt
     Bounds{Bound::cover, -90, 90, "°"},           //
     Bounds{Bound::level, 0, 200, "dB"},           //
-    Bounds{Bound::area, 0, 50, "m²"},             //
-    Bounds{Bound::coefficient, 0, 10, ""},        //
+    Bounds{Bound::area, 0.0001, 50, "m²"},        //
+    Bounds{Bound::coefficient, 0.01, 10, ""},     //
     Bounds{Bound::share, 0.5, 1, ""},             // the more loaded of two sides
-    Bounds{Bound::stretch, 0, 50, "%"},           //
+    Bounds{Bound::stretch, 0.01, 50, "%"},        //
     Bounds{Bound::throwDistance, 0.5, 2000, "m"}, //
     Bounds{Bound::temperature, -60, 60, "°C"},    //
     Bounds{Bound::humidity, 0, 100, "%"},         //
     Bounds{Bound::latitude, -90, 90, "°"},        //
     Bounds{Bound::longitude, -180, 180, "°"},     //
-    Bounds{Bound::links, 0, 100'000, ""},         //
+    Bounds{Bound::links, 1, 100'000, ""},         //
     Bounds{Bound::pieces, 0, 1000, ""},           // cabinets in a stack, places on a cart
+    Bounds{Bound::carried, 1, 1000, ""},          // by one cart
     Bounds{Bound::months, 1, 600, ""},            // between examinations
 };
 
@@ -57,8 +61,11 @@ QString complaint(Bound bound, double figure) {
   if (figure >= bounds.low && figure <= bounds.high) {
     return {};
   }
-  const std::string unit = *bounds.unit == '\0' ? "" : std::string(" ") + bounds.unit;
-  return QString::fromStdString(printNumber(bounds.low) + " to " + printNumber(bounds.high) + unit);
+  const bool newtons = std::string_view(bounds.unit) == "N"; // people think in kN
+  const double scale = newtons ? 1000.0 : 1.0;
+  const std::string unit = newtons ? "kN" : bounds.unit;
+  return QString::fromStdString(printNumber(bounds.low / scale) + " to " + printNumber(bounds.high / scale) +
+                                (unit.empty() ? "" : " " + unit));
 }
 
 } // namespace hangbook::exchange

@@ -18,6 +18,7 @@ enum class Bound {
   venuePlace,
   height,
   force,
+  limit,
   chainMass,
   hoistSpeed,
   wind,
@@ -36,6 +37,7 @@ enum class Bound {
   longitude,
   links,
   pieces,
+  carried,
   months,
 };
 

@@ -245,7 +245,7 @@ inline std::function<void(const Cell&)> lengthUnit() {
 
 /// One place, `x z`.
 template <class Line, class Get>
-Column<Line> place(const char* name, Get get) {
+Column<Line> place(const char* name, Get get, Need need = Need::optional) {
   auto made = detail::column<Line>(
       name, "m", get,
       [](const Cell& cell) {
@@ -258,7 +258,7 @@ Column<Line> place(const char* name, Get get) {
       [](const catalogue::Position& position) {
         return writePlaces({&position, 1});
       },
-      Need::optional);
+      need);
   made.checkHeading = detail::lengthUnit();
   return made;
 }

@@ -16,7 +16,7 @@ void checkHouseFigure(const At& at, const venue::HouseFigure& figure) {
       known << each.id;
     }
     at.fault("figure", figure.figure, QStringLiteral("one of: ") + known.join(QStringLiteral(", ")));
-  } else if (figure.unit != kind->unit) {
+  } else if (!figure.unit.isEmpty() && figure.unit != kind->unit) {
     at.fault("unit", figure.unit,
              kind->unit.isEmpty() ? QStringLiteral("no unit for this figure")
                                   : QStringLiteral("the unit ") + kind->unit);
@@ -24,7 +24,7 @@ void checkHouseFigure(const At& at, const venue::HouseFigure& figure) {
 }
 
 QString labelOfHouse(const venue::HouseFigure& figure) {
-  return figure.figure;
+  return joined({figure.figure, figure.signedBy, writeDate(figure.signedOn)});
 }
 
 } // namespace hangbook::exchange

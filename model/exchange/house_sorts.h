@@ -21,9 +21,9 @@ Columns<Line> houseColumns(Columns<Line> whose) {
       text<Line>(
           "because", [](auto& line) -> auto& { return line.value.source; }),
       text<Line>(
-          "signed by", [](auto& line) -> auto& { return line.value.signedBy; }),
+          "signed by", [](auto& line) -> auto& { return line.value.signedBy; }, Need::keyOrEmpty),
       date<Line>(
-          "signed on", [](auto& line) -> auto& { return line.value.signedOn; }),
+          "signed on", [](auto& line) -> auto& { return line.value.signedOn; }, Need::keyOrEmpty),
   };
   whose.insert(whose.end(), rest.begin(), rest.end());
   return whose;
@@ -32,6 +32,7 @@ Columns<Line> houseColumns(Columns<Line> whose) {
 /// A figure that no rule reads, or in another unit, would do nothing: it is a fault.
 void checkHouseFigure(const At& at, const venue::HouseFigure& figure);
 
+/// A later statement of a figure stands beside an earlier one: who signed it and when tell them apart.
 QString labelOfHouse(const venue::HouseFigure& figure);
 
 } // namespace hangbook::exchange

@@ -168,17 +168,22 @@ std::vector<venue::HouseFigure>* houseOf(Work& work, const HouseLine& line) {
   return show ? &show->house : nullptr;
 }
 
+std::vector<venue::HouseFigure>::iterator findHouse(std::vector<venue::HouseFigure>& house,
+                                                    const venue::HouseFigure& wanted) {
+  return std::ranges::find(house, labelOfHouse(wanted), labelOfHouse);
+}
+
 std::unique_ptr<Sort> houseSort() {
   using Line = HouseLine;
   Columns<Line> whose = {name<Line>("tour", HANGBOOK_FIELD(tour)),
                          name<Line>("show", HANGBOOK_FIELD(show), Need::keyOrEmpty)};
   Handling<Line> handling;
   handling.fetch = [](Work& work, const Line& keys) -> std::optional<Line> {
-    const auto* house = houseOf(work, keys);
+    auto* house = houseOf(work, keys);
     if (!house) {
       return std::nullopt;
     }
-    const auto found = std::ranges::find(*house, keys.value.figure, &venue::HouseFigure::figure);
+    const auto found = findHouse(*house, keys.value);
     return found == house->end() ? std::nullopt : std::optional(Line{keys.tour, keys.show, *found, {}});
   };
   handling.put = [](Work& work, Line& line, const At& at) {
@@ -188,7 +193,7 @@ std::unique_ptr<Sort> houseSort() {
                "a tour, or a show of that tour, that is in this file or in the store");
       return;
     }
-    const auto found = std::ranges::find(*house, line.value.figure, &venue::HouseFigure::figure);
+    const auto found = findHouse(*house, line.value);
     if (found == house->end()) {
       house->push_back(line.value);
     } else {

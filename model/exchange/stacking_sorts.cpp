@@ -22,8 +22,15 @@ const std::vector<StackingTable>& tablesOf(const Data& data) {
   return data.catalogue.tables;
 }
 
+/// The same bar may be picked up in the same way at other holes: then that is another way.
 QString labelOfPicks(const PickArrangement& picks) {
-  return writeWord<Picks>(picks.picks, arrangements);
+  QStringList label(writeWord<Picks>(picks.picks, arrangements));
+  label << (picks.spacing ? writeQuantity(*picks.spacing) : QString());
+  for (const auto& place : {picks.front, picks.rear, picks.only}) {
+    label << (place ? writePlaces({&*place, 1}) : QString());
+  }
+  label.removeAll(QString());
+  return label.join(QLatin1Char(' '));
 }
 
 QString labelOfJoin(const Join& join) {
@@ -49,11 +56,11 @@ std::unique_ptr<Sort> picksSort() {
   Columns<Line> columns = {
       name<Line>("bar", HANGBOOK_FIELD(parent)),
       word<Line>("arrangement", HANGBOOK_FIELD(value.picks), arrangements, Need::key),
-      figure<Line>("spacing", "m", HANGBOOK_FIELD(value.spacing), Bound::size),
-      place<Line>("front pick", HANGBOOK_FIELD(value.front)),
-      place<Line>("rear pick", HANGBOOK_FIELD(value.rear)),
-      place<Line>("only pick", HANGBOOK_FIELD(value.only)),
-      figure<Line>("limit", "kN", HANGBOOK_FIELD(value.limit), Bound::force),
+      figure<Line>("spacing", "m", HANGBOOK_FIELD(value.spacing), Bound::size, Need::keyOrEmpty),
+      place<Line>("front pick", HANGBOOK_FIELD(value.front), Need::keyOrEmpty),
+      place<Line>("rear pick", HANGBOOK_FIELD(value.rear), Need::keyOrEmpty),
+      place<Line>("only pick", HANGBOOK_FIELD(value.only), Need::keyOrEmpty),
+      figure<Line>("limit", "kN", HANGBOOK_FIELD(value.limit), Bound::limit),
       yesNo<Line>("limit includes factors", HANGBOOK_FIELD(value.limitIncludesFactors)),
       integer<Line>("most cabinets", HANGBOOK_FIELD(value.mostCabinets), Bound::pieces),
   };
@@ -96,8 +103,8 @@ std::unique_ptr<Sort> joinSort() {
       word<Line>("joint", HANGBOOK_FIELD(value.kind), joints, Need::key),
       angles<Line>("angles", HANGBOOK_FIELD(value.angles)),
       travel<Line>("travel", HANGBOOK_FIELD(value.travel)),
-      figure<Line>("pin limit", "kN", HANGBOOK_FIELD(value.pinLimit), Bound::force),
-      figure<Line>("contact limit", "kN", HANGBOOK_FIELD(value.contactLimit), Bound::force),
+      figure<Line>("pin limit", "kN", HANGBOOK_FIELD(value.pinLimit), Bound::limit),
+      figure<Line>("contact limit", "kN", HANGBOOK_FIELD(value.contactLimit), Bound::limit),
       number<Line>("side share", "", HANGBOOK_FIELD(value.sideShare), Bound::share),
       yesNo<Line>("limit includes factors", HANGBOOK_FIELD(value.limitIncludesFactors)),
       figure<Line>("opens to", "°", HANGBOOK_FIELD(value.opensTo), Bound::angle),

@@ -63,7 +63,7 @@ std::unique_ptr<Sort> cabinetSort() {
       },
       &Work::cabinets, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.cabinets; },
       [](Work&, const Line& line, const At& at) {
-        if (line.coverLowest && line.coverHighest && *line.coverLowest > *line.coverHighest) {
+        if (line.coverLowest && line.coverHighest && *line.coverLowest >= *line.coverHighest) {
           at.fault("cover highest", at.cell("cover highest"), "an angle above the cover's lowest");
         }
       });
@@ -98,13 +98,13 @@ std::unique_ptr<Sort> hoistSort() {
   return sortOf<Line>(
       "hoist",
       {
-          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::force),
+          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::limit),
           figure<Line>("body mass", "kg", HANGBOOK_FIELD(bodyMass), Bound::stackedMass),
           yesNo<Line>("body climbs", HANGBOOK_FIELD(bodyClimbs)),
           figure<Line>("chain mass", "kg/m", HANGBOOK_FIELD(chainMass), Bound::chainMass),
           figure<Line>("chain bag mass", "kg", HANGBOOK_FIELD(chainBagMass), Bound::pieceMass),
           figure<Line>("chain length", "m", HANGBOOK_FIELD(chainLength), Bound::chainLength),
-          figure<Line>("closed length", "m", HANGBOOK_FIELD(closedLength), Bound::smallLength),
+          figure<Line>("closed length", "m", HANGBOOK_FIELD(closedLength), Bound::size),
           figure<Line>("speed", "m/s", HANGBOOK_FIELD(speed), Bound::hoistSpeed),
           word<Line>("hoisting class", HANGBOOK_FIELD(hoistingClass), classes),
           yesNo<Line>("holds without secondary", HANGBOOK_FIELD(holdsWithoutSecondary)),
@@ -120,7 +120,7 @@ std::unique_ptr<Sort> chainSort() {
           figure<Line>("pitch", "m", HANGBOOK_FIELD(pitch), Bound::pitch),
           figure<Line>("fixed length", "m", HANGBOOK_FIELD(fixedLength), Bound::smallLength),
           integer<Line>("links", HANGBOOK_FIELD(links), Bound::links),
-          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::force),
+          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::limit),
           yesNo<Line>("limit includes factors", HANGBOOK_FIELD(limitIncludesFactors)),
           figure<Line>("mass per length", "kg/m", HANGBOOK_FIELD(mass), Bound::chainMass),
           number<Line>("discard stretch", "%", HANGBOOK_FIELD(discardStretchPercent), Bound::stretch),
@@ -133,7 +133,7 @@ std::unique_ptr<Sort> hardwareSort() {
   return sortOf<Line>("hardware",
                       {
                           word<Line>("kind", HANGBOOK_FIELD(kind), hardwareKinds, Need::needed),
-                          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::force),
+                          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::limit),
                           figure<Line>("mass", "kg", HANGBOOK_FIELD(mass), Bound::pieceMass),
                           figure<Line>("length", "m", HANGBOOK_FIELD(length), Bound::smallLength),
                       },
@@ -147,7 +147,7 @@ std::unique_ptr<Sort> cartSort() {
       "cart",
       {
           text<Line>("carries", HANGBOOK_FIELD(carries)),
-          integer<Line>("most", HANGBOOK_FIELD(most), Bound::pieces),
+          integer<Line>("most", HANGBOOK_FIELD(most), Bound::carried),
           figure<Line>("mass", "kg", HANGBOOK_FIELD(mass), Bound::stackedMass),
           figure<Line>("length", "m", HANGBOOK_FIELD(length), Bound::size),
           figure<Line>("width", "m", HANGBOOK_FIELD(width), Bound::size),

@@ -164,17 +164,16 @@ std::unique_ptr<Sort> sectionSort() {
   handling.check = [](Work&, const Line& line, const At& at) {
     mustNotFall(at, "y to", line.value.yFrom, line.value.yTo);
   };
-  return made<Section>(
-      "section",
-      {
-          name<Line>("venue", HANGBOOK_FIELD(parent)),
-          name<Line>("name", HANGBOOK_FIELD(value.name)),
-          profileColumn(),
-          figure<Line>("ear height", "m", HANGBOOK_FIELD(value.earHeight), Bound::smallLength),
-          figure<Line>("y from", "m", HANGBOOK_FIELD(value.yFrom), Bound::venuePlace),
-          figure<Line>("y to", "m", HANGBOOK_FIELD(value.yTo), Bound::venuePlace),
-      },
-      std::move(handling));
+  return made<Section>("section",
+                       {
+                           name<Line>("venue", HANGBOOK_FIELD(parent)),
+                           name<Line>("name", HANGBOOK_FIELD(value.name)),
+                           profileColumn(),
+                           figure<Line>("ear height", "m", HANGBOOK_FIELD(value.earHeight), Bound::size),
+                           figure<Line>("y from", "m", HANGBOOK_FIELD(value.yFrom), Bound::venuePlace),
+                           figure<Line>("y to", "m", HANGBOOK_FIELD(value.yTo), Bound::venuePlace),
+                       },
+                       std::move(handling));
 }
 
 std::unique_ptr<Sort> houseSort() {
