@@ -15,13 +15,6 @@ constexpr double longestChain = -std::numeric_limits<double>::infinity();
 /// Aims nearer to each other than this count as one.
 constexpr double aimStep = 1e-6;
 
-/// Uses of the rules that are the same at all settings.
-struct Fixed {
-  Verdict verdict = Verdict::holds;
-  int failing = 0;
-  int open = 0;
-};
-
 /// How far beyond its limit a failing value is, as a part of the limit; both in the rule's own unit.
 double beyond(const Use& use) {
   if (std::isnan(use.value) || std::isnan(use.limit)) {
@@ -38,19 +31,6 @@ void add(Score& score, const Use& use) {
     ++score.failing;
     score.beyond += beyond(use);
   }
-}
-
-Fixed fixedOf(const Case& option) {
-  Fixed fixed;
-  for (const Rule* rule : allRules()) {
-    if (!rule->needsSetting) {
-      const Verdict verdict = rule->evaluate(option, nullptr, notKnown).verdict;
-      fixed.verdict = std::max(fixed.verdict, verdict);
-      fixed.failing += verdict == Verdict::fails ? 1 : 0;
-      fixed.open += verdict == Verdict::unproven ? 1 : 0;
-    }
-  }
-  return fixed;
 }
 
 /// Topmost cabinet that is there to cover, counted from 0; −1: none.
@@ -141,11 +121,11 @@ std::vector<std::size_t> nearestFirst(const Case& option, const std::vector<Sett
 class Chooser {
 public:
   Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges)
-      : option_(option), settings_(settings), ranges_(ranges), fixed_(fixedOf(option)) {}
+      : option_(option), settings_(settings), ranges_(ranges) {}
 
   Best choose() {
     const std::vector<std::size_t> order = nearestFirst(option_, settings_);
-    Verdict least = fixed_.verdict;
+    Verdict least = Verdict::holds;
     bool leastProven = false;
     for (std::size_t n = 0; n < order.size(); ++n) {
       if (any_ && score_.verdict <= least && score_.cover >= everywhere) {
@@ -153,7 +133,7 @@ public:
         break;
       }
       if (n == nearTried && !leastProven) {
-        least = std::max(least, leastOverSettings());
+        least = leastOverSettings();
         leastProven = true;
       }
       if (n >= nearTried && least == Verdict::fails) {
@@ -171,7 +151,7 @@ public:
 
 private:
   Verdict weightVerdict(const Settled& settled, Verdict enough) const {
-    Verdict worst = fixed_.verdict;
+    Verdict worst = Verdict::holds;
     for (const Rule& rule : weightRules()) {
       if (rule.needsSetting) {
         worst = std::max(worst, rule.evaluate(option_, &settled, longestChain).verdict);
@@ -194,7 +174,7 @@ private:
 
   /// For each rule the best verdict over all settings; the worst of those bounds them all from below.
   Verdict leastOverSettings() {
-    Verdict least = fixed_.verdict;
+    Verdict least = Verdict::holds;
     for (const Rule& rule : weightRules()) {
       if (rule.needsSetting) {
         least = std::max(least, best(rule));
@@ -270,9 +250,7 @@ private:
     const Settled& settled = settings_[number];
     const double trim = trimFor(number);
     Score score;
-    score.verdict = fixed_.verdict;
-    score.failing = fixed_.failing;
-    score.open = fixed_.open;
+    score.verdict = Verdict::holds;
     for (const Rule* rule : allRules()) {
       if (rule->needsSetting) {
         const Use use = rule->evaluate(option_, &settled, trim);
@@ -309,7 +287,6 @@ private:
   const Case& option_;
   const std::vector<Settled>& settings_;
   CoverRanges& ranges_;
-  Fixed fixed_;
   Best best_;
   Score score_;
   bool any_ = false;

@@ -18,17 +18,17 @@ struct Best {
   qint64 byBound = 0; ///< settings that a bound decided
 };
 
-/// The best of a case's settings, of which there is at least one: least verdict; then most cover; then the
+/// The best of a case's settings, of which there is at least one: least verdict of the rules that depend on
+/// the setting (the others, such as stock, are the same at all of them); then most cover; then the
 /// topmost covering cabinet's aim nearest to the wanted one (its upper edge of cover on the last row); then
 /// the held cabinet's aim nearest to the one that lets its upper edge of cover meet the lower edge of the
 /// cabinet above it; then the shorter chain. Trim: the middle of the window; where no trim covers enough,
 /// that of nine places in the window without cover that covers most, the nearest to the middle of those.
 ///
 /// Settings are taken in the order of the last three, so the first that reaches both the least verdict that
-/// any setting can reach (the worst of the rules that do not depend on the setting, and of each rule's best
-/// over all settings) and full cover is the best; the rest is decided by that bound. Where that least verdict
-/// is `fails`, every setting fails; the one shown is then that of the `nearTried` first ones with the fewest
-/// failing rules, then the least beyond their limits.
+/// any setting can reach (the worst of each rule's best over all settings) and full cover is the best; the
+/// rest is decided by that bound. Where that least verdict is `fails`, every setting fails; the one shown is
+/// then that of the `nearTried` first ones with the fewest failing rules, then the least beyond their limits.
 Best bestOf(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges);
 
 inline constexpr std::size_t nearTried = 48;

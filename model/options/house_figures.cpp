@@ -102,8 +102,9 @@ const std::vector<HouseFigureKind>& allKinds() {
            Stricter::free),
       kind("trim-margin", "room to spare below which lowest edge is called tight", "m", 0.05, commonPractice,
            Stricter::free),
-      kind("wind-force-coefficient", "force coefficient of a face where the maker gives none", "",
-           std::nullopt, QStringLiteral("no usual value: the maker or the house states it"),
+      kind("wind-force-coefficient", "force coefficient of the bar's frame in the wind", "", 2.1,
+           QStringLiteral("handbook figure for a sharp-edged rectangle, about 2.0 to 2.1; not checked "
+                          "against a standard"),
            Stricter::higher),
   };
   return kinds;

@@ -26,9 +26,9 @@ Case caseOf(const Search& search, const catalogue::StackingTable& table, const S
             const catalogue::HoistType& hoist, const std::vector<const venue::Point*>& points,
             const QStringList& missing);
 
-/// How one setting and trim do, in numbers.
+/// How one setting and trim do by the rules that depend on them, in numbers.
 struct Score {
-  Verdict verdict = Verdict::unproven;
+  Verdict verdict = Verdict::holds;
   int failing = 0;     ///< rules that fail
   int open = 0;        ///< rules that are unproven
   double beyond = 0.0; ///< sum over failing rules of how far beyond, as a part of the limit

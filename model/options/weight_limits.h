@@ -51,7 +51,7 @@ struct WeightLimits {
   Factor leanMost;   ///< degrees
   Factor pickShare;  ///< per cent
   Factor sideUnlike; ///< per cent
-  Factor windFace;   ///< force coefficient where the maker gives none
+  Factor windFace;   ///< force coefficient of the bar's frame
 
   double hoistBody = notKnown;
   double hoistChain = notKnown; ///< its whole chain and the bag

@@ -37,10 +37,6 @@ struct Sum {
   Gust gust() const { return {force, force > 0.0 ? moment / force : 0.0}; }
 };
 
-double coefficientOf(const Case& option, const std::optional<double>& stated) {
-  return stated ? *stated : option.weight->windFace.value;
-}
-
 } // namespace
 
 double gustPressure(double metresPerSecond) {
@@ -66,8 +62,7 @@ WindForce windForce(const Case& option, const Settled& settled) {
   Sum side;
   for (std::size_t i = 0; i < option.cabinets.size(); ++i) {
     const catalogue::CabinetType& cabinet = *option.cabinets[i];
-    const double coefficient = coefficientOf(option, cabinet.forceCoefficient);
-    if (!cabinet.faceArea || std::isnan(coefficient) || cabinet.outline.size() < 3) {
+    if (!cabinet.faceArea || !cabinet.forceCoefficient || cabinet.outline.size() < 3) {
       wind.missing.append(QStringLiteral("face area, outline or force coefficient of %1").arg(cabinet.name));
       continue;
     }
@@ -75,8 +70,8 @@ WindForce windForce(const Case& option, const Settled& settled) {
     for (const hang::Vec3& corner : settled.layout.elements[i].outline) {
       middle += corner.z / static_cast<double>(settled.layout.elements[i].outline.size());
     }
-    front.add(pressure * coefficient * *cabinet.faceArea, picks - middle);
-    side.add(pressure * coefficient * areaOf(cabinet.outline), picks - middle);
+    front.add(pressure * *cabinet.forceCoefficient * *cabinet.faceArea, picks - middle);
+    side.add(pressure * *cabinet.forceCoefficient * areaOf(cabinet.outline), picks - middle);
   }
   const catalogue::BarType& bar = *option.bar;
   const double face = option.weight->windFace.value;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <chrono>
 #include <cmath>
+#include <map>
+#include <random>
 #include <set>
 
 #include <boost/test/unit_test.hpp>
@@ -139,6 +140,38 @@ BOOST_AUTO_TEST_CASE(judgingTheChosenSettingSaysTheSame) {
     BOOST_TEST(again.verdict == option.verdict);
     for (std::size_t i = 0; i < option.findings.size(); ++i) {
       BOOST_TEST((again.findings[i].text == option.findings[i].text));
+    }
+  }
+}
+
+/// The bound is right: settings taken at random, whether decided by it or not, never do better.
+BOOST_AUTO_TEST_CASE(noOtherSettingDoesBetter) {
+  options::Snapshot snapshot = testing::smallHarbourShow();
+  snapshot.venue.lowSteel = metres(14);
+  std::mt19937 random(3);
+  for (const double capacity : {11.8, 3.1, 2.5}) {
+    for (venue::Point& point : snapshot.venue.points) {
+      point.capacity = kilonewtons(capacity);
+    }
+    const auto all = options::decide(snapshot, QStringLiteral("left"));
+    for (const Option& option : all.hangs[0].options) {
+      BOOST_REQUIRE(option.setting.has_value());
+      for (int i = 0; i < 40; ++i) {
+        options::Setting other = *option.setting;
+        other.tiltDeg = 0.5 * static_cast<int>(random() % 41) - 10.0;
+        other.trimM = 5.0 + 0.25 * static_cast<int>(random() % 40);
+        if (other.mark) {
+          other.mark = *other.mark + static_cast<int>(random() % 21) - 10;
+        }
+        for (double& hole : other.holesDeg) {
+          hole = random() % 2 == 0 ? 0.0 : -3.0;
+        }
+        const Option judged = options::judge(snapshot, option.key, other);
+        BOOST_TEST(judged.verdict >= option.verdict);
+        if (judged.verdict == option.verdict && option.verdict < Verdict::unproven) {
+          BOOST_TEST(judged.coveredPercent <= option.coveredPercent + 1e-9);
+        }
+      }
     }
   }
 }
