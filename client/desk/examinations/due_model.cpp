@@ -62,19 +62,20 @@ Heading DueModel::headingOf(DueColumn column) const {
 }
 
 Cell DueModel::stateOf(const DueLine& line) const {
-  if (line.neverExamined()) {
-    return {.text = words("none recorded"),
+  if (!line.due.due.isValid()) {
+    const bool never = !line.due.last.isValid();
+    return {.text = never ? words("none recorded") : words("not met"),
             .number = 0,
-            .verdict = options::Verdict::unproven,
-            .toolTip = words("No examination under this rule is recorded; gear rules stay unproven.")};
+            .verdict = never ? options::Verdict::unproven : options::Verdict::fails,
+            .toolTip = line.due.note};
   }
-  if (line.overdue(today_)) {
+  if (line.due.overdue) {
     return {.text = words("overdue"),
             .number = 1,
             .verdict = options::Verdict::fails,
             .toolTip = words("The last examination no longer stands.")};
   }
-  if (today_.daysTo(line.due) <= soonDays) {
+  if (today_.daysTo(line.due.due) <= soonDays) {
     return {.text = words("due soon"),
             .number = 2,
             .verdict = options::Verdict::tight,
@@ -91,24 +92,24 @@ Cell DueModel::cellOf(const DueLine& line, DueColumn column) const {
   case DueColumn::state:
     return stateOf(line);
   case DueColumn::due:
-    return dayCell(line.due);
+    return dayCell(line.due.due);
   case DueColumn::days: {
-    if (line.neverExamined()) {
-      return {.text = notKnownText(), .missing = true};
+    if (!line.due.due.isValid()) {
+      return {.text = QStringLiteral("–"), .missing = true};
     }
-    const auto days = today_.daysTo(line.due);
+    const auto days = today_.daysTo(line.due.due);
     return {.text = QString::number(days), .number = static_cast<double>(days)};
   }
   case DueColumn::serial:
-    return {.text = line.serial, .strong = true};
+    return {.text = line.due.serial, .strong = true};
   case DueColumn::type:
-    return {.text = line.type};
+    return {.text = line.due.type};
   case DueColumn::rule:
-    return {.text = line.rule, .toolTip = line.rule};
+    return {.text = line.due.rule, .toolTip = line.due.rule};
   case DueColumn::last:
-    return dayCell(line.last);
+    return dayCell(line.due.last);
   case DueColumn::place:
-    return {.text = line.place};
+    return {.text = line.due.place};
   case DueColumn::stop:
     return {.text = line.stop.isEmpty() ? QStringLiteral("–") : line.stop};
   case DueColumn::count:

@@ -16,7 +16,7 @@ public:
 private:
   Heading headingOf(DueColumn column) const override;
   Cell cellOf(const DueLine& line, DueColumn column) const override;
-  QString keyOf(const DueLine& line) const override { return line.serial; }
+  QString keyOf(const DueLine& line) const override { return line.due.serial; }
   Cell stateOf(const DueLine& line) const;
 
   QDate today_;

@@ -40,10 +40,11 @@ void ExaminationsPlace::takeFocus() {
 void ExaminationsPlace::showFacts() {
   const QDate today = session_.overview().today;
   auto lines = dueLines(session_.overview());
-  const auto overdue =
-      std::count_if(lines.begin(), lines.end(), [&](const DueLine& each) { return each.overdue(today); });
   const auto never =
-      std::count_if(lines.begin(), lines.end(), [](const DueLine& each) { return each.neverExamined(); });
+      std::count_if(lines.begin(), lines.end(), [](const DueLine& each) { return !each.due.last.isValid(); });
+  const auto overdue = std::count_if(lines.begin(), lines.end(), [](const DueLine& each) {
+    return each.due.last.isValid() && (each.due.overdue || !each.due.due.isValid());
+  });
   setNote(tr("%1 overdue · %2 without a record").arg(overdue).arg(never));
   model_.setLines(std::move(lines), today);
 }

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "desk/examinations/due_list.h"
 #include "desk/words/plain_words.h"
 
 namespace hangbook::desk {
@@ -18,9 +19,9 @@ QString words(const char* text) {
 
 void FleetModel::setFacts(const Overview& overview) {
   today_ = overview.today;
-  std::map<QString, DueLine> first;
-  for (DueLine& line : dueLines(overview)) {
-    first.try_emplace(line.serial, std::move(line)); // the lines come earliest first
+  std::map<QString, fleet::Due> first;
+  for (const DueLine& line : dueLines(overview)) {
+    first.try_emplace(line.due.serial, line.due); // the lines come the most pressing first
   }
   std::vector<FleetLine> lines;
   lines.reserve(overview.units.size());
@@ -81,18 +82,19 @@ Cell FleetModel::dueOf(const FleetLine& line) const {
   if (!line.due) {
     return {.text = words("no rule"), .missing = true, .toolTip = words("No examination rule speaks of it.")};
   }
-  if (line.due->neverExamined()) {
-    return {.text = words("none recorded"),
+  if (!line.due->due.isValid()) {
+    const bool never = !line.due->last.isValid();
+    return {.text = never ? words("none recorded") : words("not met"),
             .number = 0,
-            .verdict = options::Verdict::unproven,
-            .toolTip = line.due->rule};
+            .verdict = never ? options::Verdict::unproven : options::Verdict::fails,
+            .toolTip = words("%1: %2").arg(line.due->rule, line.due->note)};
   }
   Cell cell{.text = dateText(line.due->due),
             .number = static_cast<double>(line.due->due.toJulianDay()),
             .toolTip = line.due->rule};
-  if (line.due->overdue(today_)) {
+  if (line.due->overdue) {
     cell.verdict = options::Verdict::fails;
-    cell.toolTip += words(" – overdue");
+    cell.toolTip = words("%1, overdue").arg(line.due->rule);
   }
   return cell;
 }

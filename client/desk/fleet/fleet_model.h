@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "desk/examinations/due_list.h"
 #include "desk/lists/table_model.h"
+#include "desk/source/overview.h"
 #include "desk/style/figures.h"
+#include "fleet/due.h"
 
 namespace hangbook::desk {
 
 /// A unit with what it owes next.
 struct FleetLine {
   fleet::Unit unit{};
-  std::optional<DueLine> due{}; ///< none: no rule speaks of it
+  std::optional<fleet::Due> due{}; ///< none: no rule speaks of it
 };
 
 enum class FleetColumn { serial, kind, type, state, place, cart, due, weighed, owner, count };

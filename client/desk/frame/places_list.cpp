@@ -59,12 +59,13 @@ PlacesList::PlacesList(QWidget* parent) : QListWidget(parent) {
 
 void PlacesList::addPlace(const QString& title, const QString& keys) {
   auto* item = new QListWidgetItem(title, this);
-  item->setData(keysRole, keys);
+  item->setData(keysRole, keys.right(1)); // the figure alone; the whole of it in the tooltip
+  item->setToolTip(keys);
   item->setData(Qt::AccessibleTextRole, QString(title + QStringLiteral(", ") + keys));
 }
 
 QSize PlacesList::sizeHint() const {
-  return {QFontMetrics(font()).averageCharWidth() * 23, 200};
+  return {QFontMetrics(font()).averageCharWidth() * 19, 200};
 }
 
 } // namespace hangbook::desk

@@ -14,6 +14,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "desk/building/build_place.h"
 #include "desk/data/data_place.h"
 #include "desk/examinations/examinations_place.h"
 #include "desk/first/first_page.h"
@@ -22,6 +23,7 @@
 #include "desk/frame/finder.h"
 #include "desk/frame/place_names.h"
 #include "desk/frame/places_list.h"
+#include "desk/options/options_place.h"
 #include "desk/route/route_place.h"
 #include "desk/style/colours.h"
 #include "desk/style/scale.h"
@@ -123,7 +125,11 @@ void Window::goTo(int index) {
 
 void Window::addPlaces() {
   auto* route = new RoutePlace(session_, this);
-  places_ = {route, new FleetPlace(session_, this), new ExaminationsPlace(session_, this),
+  places_ = {route,
+             new OptionsPlace(session_, this),
+             new BuildPlace(session_, this),
+             new FleetPlace(session_, this),
+             new ExaminationsPlace(session_, this),
              new DataPlace(session_, this)};
   int number = 0;
   for (Place* each : places_) {
@@ -147,6 +153,7 @@ void Window::addStatus() {
   storeText_->setObjectName(QStringLiteral("storeText"));
   savedText_->setObjectName(QStringLiteral("savedText"));
   statusBar()->setSizeGripEnabled(false);
+  statusBar()->setContentsMargins(space::step, 0, space::step, 0);
   statusBar()->addWidget(storeText_, 1);
   statusBar()->addPermanentWidget(savedText_);
 

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "desk/lists/flat_header.h"
 #include "desk/lists/row_painter.h"
 #include "desk/style/scale.h"
 
@@ -18,6 +19,7 @@ int rowHeight(const QFont& font) {
 }
 
 void prepareTable(QTableView& table, const TableModel& model, int stretchColumn) {
+  table.setHorizontalHeader(new FlatHeader(&table));
   table.setItemDelegate(new RowPainter(&table));
   table.setShowGrid(false);
   table.setFrameShape(QFrame::StyledPanel);
@@ -31,13 +33,12 @@ void prepareTable(QTableView& table, const TableModel& model, int stretchColumn)
   table.verticalHeader()->setMinimumSectionSize(1);
   table.verticalHeader()->setDefaultSectionSize(rowHeight(table.font()));
   QHeaderView& header = *table.horizontalHeader();
-  header.setHighlightSections(false);
   header.setSectionsMovable(true);
   header.setMinimumSectionSize(24);
   header.setFixedHeight(rowHeight(table.font()) + 3);
   const int character = QFontMetrics(table.font()).averageCharWidth();
   for (int column = 0; column < model.columnCount(); ++column) {
-    header.resizeSection(column, model.heading(column).characters * character + 2 * space::step);
+    header.resizeSection(column, model.heading(column).characters * character + 2 * space::cell);
   }
   if (stretchColumn >= 0) {
     header.setSectionResizeMode(stretchColumn, QHeaderView::Stretch);
@@ -54,9 +55,9 @@ ListPage::ListPage(const QString& name, const QString& title, TableModel& model,
   table_->setObjectName(name + QStringLiteral("Table"));
   table_->setAccessibleName(title);
   table_->setModel(proxy_);
+  prepareTable(*table_, model, stretchColumn);
   table_->setSortingEnabled(true);
   table_->sortByColumn(sortColumn, order);
-  prepareTable(*table_, model, stretchColumn);
   search_->setObjectName(name + QStringLiteral("Search"));
   search_->setAccessibleName(tr("Search in %1").arg(title));
   search_->setPlaceholderText(tr("Words to look for"));

@@ -60,7 +60,7 @@ void RowPainter::paint(QPainter* painter, const QStyleOptionViewItem& option,
   }
   painter->setFont(prepared.font);
   const QFontMetrics metrics(prepared.font);
-  QRect box = option.rect.adjusted(space::step, 0, -space::step, 0);
+  QRect box = option.rect.adjusted(space::cell, 0, -space::cell, 0);
   painter->setPen(colours.text);
   if (index.data(useRole).isValid()) {
     drawUse(*painter, box, index, colours, metrics);

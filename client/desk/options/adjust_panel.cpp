@@ -2,11 +2,12 @@
 #include "desk/options/adjust_panel.h"
 
 #include <QDoubleSpinBox>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QSpinBox>
+#include <QVBoxLayout>
 
 #include "desk/style/scale.h"
 #include "desk/style/verdict_label.h"
@@ -48,23 +49,31 @@ AdjustPanel::AdjustPanel(QWidget* parent)
   mark_->setRange(0, 100000);
   about_->setForegroundRole(QPalette::PlaceholderText);
 
-  auto* line = new QHBoxLayout(this);
-  line->setContentsMargins(0, 0, 0, 0);
-  line->setSpacing(space::small);
+  mark_->setSpecialValueText(QStringLiteral("–"));
+  auto* fields = new QHBoxLayout;
+  fields->setSpacing(space::small);
   const auto addField = [&](const QString& text, QWidget* field) {
     auto* label = new QLabel(text, this);
     label->setBuddy(field);
-    line->addWidget(label);
-    line->addWidget(field);
-    line->addSpacing(space::small);
+    fields->addWidget(label);
+    fields->addWidget(field);
+    fields->addSpacing(space::step);
   };
   addField(tr("T&ilt"), tilt_);
   addField(tr("T&rim"), trim_);
   addField(tr("&Mark"), mark_);
-  line->addWidget(verdict_);
-  line->addWidget(about_, 1);
-  line->addWidget(back_);
-  line->addWidget(choose_);
+  fields->addStretch(1);
+  fields->addWidget(back_);
+  auto* outcome = new QHBoxLayout;
+  outcome->setSpacing(space::small);
+  outcome->addWidget(verdict_);
+  outcome->addWidget(about_, 1);
+  outcome->addWidget(choose_);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->setSpacing(space::small);
+  all->addLayout(fields);
+  all->addLayout(outcome);
 
   // Only the field that was changed is taken from its box: what the search found keeps every digit.
   connect(tilt_, &QDoubleSpinBox::valueChanged, this, [this](double value) {

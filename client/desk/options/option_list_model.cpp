@@ -64,21 +64,23 @@ void OptionListModel::setFigures(const Figures& figures) {
 Heading OptionListModel::headingOf(OptionColumn column) const {
   switch (column) {
   case OptionColumn::verdict:
-    return {.title = words("Verdict"), .characters = 10};
+    return {.title = words("Verdict"),
+            .characters = 11,
+            .toolTip = words("Sorted by it, the options stand in the search's own order: what holds first")};
   case OptionColumn::stack:
-    return {.title = words("Stack, from the bar down"), .characters = 26};
+    return {.title = words("Stack, from the bar down"), .characters = 25};
   case OptionColumn::bar:
-    return {.title = words("Bar"), .characters = 12};
+    return {.title = words("Bar"), .characters = 10};
   case OptionColumn::picks:
-    return {.title = words("Picks"), .characters = 10};
+    return {.title = words("Picks"), .characters = 8};
   case OptionColumn::hoist:
     return {.title = words("Hoist"), .characters = 11};
   case OptionColumn::points:
-    return {.title = words("Points"), .characters = 9};
+    return {.title = words("Points"), .characters = 7};
   case OptionColumn::trim:
     return {.title = words("Trim window"),
             .figure = true,
-            .characters = 14,
+            .characters = 12,
             .toolTip = words("Where the lowest edge may be for every rule to hold")};
   case OptionColumn::mark:
     return {.title = words("Mark"),
@@ -87,18 +89,14 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
             .toolTip = words("Link that the chain is clipped at")};
   case OptionColumn::heaviest:
     return {.title = words("Point"),
-            .characters = 14,
-            .toolTip = words("Heaviest point in % of its limit; the stroke stands at 100 %")};
+            .figure = true,
+            .characters = 6,
+            .toolTip = words("Heaviest point in % of its limit")};
   case OptionColumn::cover:
     return {.title = words("Cover"),
             .figure = true,
             .characters = 6,
             .toolTip = words("Share of the audience that is covered")};
-  case OptionColumn::rank:
-    return {.title = words("Order"),
-            .figure = true,
-            .characters = 5,
-            .toolTip = words("Place in the search's own order")};
   case OptionColumn::count:
     break;
   }
@@ -123,12 +121,9 @@ Cell OptionListModel::heaviestOf(const OptionLine& line) const {
   if (!line.heaviestPercent) {
     return {.text = line.option.points.empty() ? dash() : words("no limit known"), .missing = true};
   }
-  Cell cell{.text = figures_.percent(line.heaviestPercent),
-            .number = line.heaviestPercent,
-            .usePercent = line.heaviestPercent};
+  Cell cell{.text = figures_.percent(line.heaviestPercent), .number = line.heaviestPercent};
   const options::Finding* finding = findingOf(line.option, "point-load");
   if (finding != nullptr) {
-    cell.verdict = finding->verdict;
     cell.toolTip = finding->text;
   }
   return cell;
@@ -139,7 +134,7 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
   switch (column) {
   case OptionColumn::verdict:
     return {.text = verdictWord(option.verdict),
-            .number = static_cast<double>(option.verdict),
+            .number = static_cast<double>(line.rank),
             .verdict = option.verdict,
             .strong = line.chosen};
   case OptionColumn::stack:
@@ -168,8 +163,6 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
     return heaviestOf(line);
   case OptionColumn::cover:
     return {.text = figures_.percent(option.coveredPercent), .number = option.coveredPercent};
-  case OptionColumn::rank:
-    return {.text = QString::number(line.rank), .number = static_cast<double>(line.rank)};
   case OptionColumn::count:
     break;
   }

@@ -24,20 +24,7 @@ struct OptionLine {
 
 OptionLine optionLine(options::Option option, int rank, bool chosen, const catalogue::Catalogue& catalogue);
 
-enum class OptionColumn {
-  verdict,
-  stack,
-  bar,
-  picks,
-  hoist,
-  points,
-  trim,
-  mark,
-  heaviest,
-  cover,
-  rank,
-  count
-};
+enum class OptionColumn { verdict, stack, bar, picks, hoist, points, trim, mark, heaviest, cover, count };
 
 class OptionListModel : public ListOf<OptionLine, OptionColumn> {
 public:

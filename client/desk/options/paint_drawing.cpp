@@ -103,7 +103,7 @@ QRectF labelBox(const QPointF& at, Side side, const QSizeF& size) {
 bool paintText(QPainter& painter, QRectF place, const QString& text, const QRectF& box,
                std::vector<QRectF>& taken, const Colours& colours) {
   place.moveLeft(
-      std::clamp(place.left(), box.left() + 2, std::max(box.left() + 2, box.right() - place.width() - 2)));
+      std::clamp(place.left(), box.left() + 6, std::max(box.left() + 6, box.right() - place.width() - 6)));
   const QRectF plate = place.adjusted(-2, 0, 2, 0);
   if (!box.contains(place) ||
       std::any_of(taken.begin(), taken.end(), [&](const QRectF& each) { return each.intersects(plate); })) {
@@ -190,7 +190,11 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Scale& scale,
     own.setBold(each.strong);
     painter.setFont(own);
     const QSizeF size(painter.fontMetrics().horizontalAdvance(each.text) + 2, painter.fontMetrics().height());
-    paintText(painter, labelBox(scale.toScreen(each.at), each.side, size), each.text, box, taken, colours);
+    for (const Side side : {each.side, Side::left, Side::right}) {
+      if (paintText(painter, labelBox(scale.toScreen(each.at), side, size), each.text, box, taken, colours)) {
+        break;
+      }
+    }
   }
   painter.restore();
 }

@@ -71,7 +71,9 @@ Cell RuleSheetModel::cellOf(const options::Finding& finding, RuleColumn column) 
   case RuleColumn::value:
   case RuleColumn::limit: {
     const auto& figure = column == RuleColumn::value ? finding.value : finding.limit;
-    if (!figure && (!finding.applies || finding.unit.isEmpty())) {
+    const bool missed =
+        finding.applies && finding.verdict == options::Verdict::unproven && !finding.unit.isEmpty();
+    if (!figure && !missed) {
       return {.text = QStringLiteral("–"), .missing = true};
     }
     return {.text = figures_.inUnit(figure, finding.unit),

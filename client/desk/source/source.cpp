@@ -43,6 +43,16 @@ options::Option Source::judge(const options::Snapshot& snapshot, const options::
   return judgeOption(snapshot, key, setting);
 }
 
+options::Scene Source::scene(const options::Snapshot& snapshot, const options::Option& option) {
+  refuseWindowThread("a scene");
+  return drawScene(snapshot, option);
+}
+
+options::Option Source::frozenResults(const options::Choice& choice) {
+  refuseWindowThread("a frozen choice");
+  return thawResults(choice);
+}
+
 void Source::choose(const ChoiceRequest& request) {
   refuseWindowThread("a choice");
   writeChoice(request);

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "desk/source/overview.h"
+#include "options/scene.h"
 #include "options/search.h"
 #include "options/snapshot.h"
 
@@ -43,6 +44,10 @@ public:
                               const options::Progress& progress);
   options::Option judge(const options::Snapshot& snapshot, const options::OptionKey& key,
                         const options::Setting& setting);
+  options::Scene scene(const options::Snapshot& snapshot, const options::Option& option);
+
+  /// The results as they were frozen with a choice.
+  options::Option frozenResults(const options::Choice& choice);
 
   void choose(const ChoiceRequest& request);
   void recordMark(const marks::MarkUsed& used);
@@ -58,6 +63,8 @@ private:
                                              const options::Progress& progress) = 0;
   virtual options::Option judgeOption(const options::Snapshot& snapshot, const options::OptionKey& key,
                                       const options::Setting& setting) = 0;
+  virtual options::Scene drawScene(const options::Snapshot& snapshot, const options::Option& option) = 0;
+  virtual options::Option thawResults(const options::Choice& choice) = 0;
   virtual void writeChoice(const ChoiceRequest& request) = 0;
   virtual void writeMark(const marks::MarkUsed& used) = 0;
   virtual void writeDemo() = 0;

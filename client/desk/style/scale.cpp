@@ -16,6 +16,9 @@ QFont fontFor(TextSize size, const QFont& base) {
     share = 1.08;
     font.setWeight(QFont::Bold);
     break;
+  case TextSize::reading:
+    share = 1.3;
+    break;
   case TextSize::title:
     share = 1.5;
     break;

@@ -9,6 +9,7 @@ namespace hangbook::desk {
 namespace space {
 inline constexpr int hair = 2;
 inline constexpr int small = 4;
+inline constexpr int cell = 5; ///< left and right of a text in a list
 inline constexpr int step = 8;
 inline constexpr int wide = 16;
 inline constexpr int broad = 28;
@@ -20,6 +21,7 @@ enum class TextSize {
   note,    ///< units, sources, counts
   body,    ///< lists, fields
   heading, ///< of a part of a page
+  reading, ///< what is read standing, at arm's length
   title,   ///< of the place
   figure,  ///< one figure that is read across a room
 };

@@ -61,7 +61,7 @@ QString wordOf(fleet::ExaminationResult result) {
 }
 
 QString wordOf(catalogue::Picks picks) {
-  return nth(picks, std::array{"side pair", "fore-aft pair", "single"});
+  return nth(picks, std::array{"side pair", "fore-aft", "single"});
 }
 
 QString wordOf(catalogue::Basis basis) {

@@ -70,6 +70,38 @@ options::Option sampleOption(int number, Verdict verdict) {
   return option;
 }
 
+options::Scene sampleScene(double trim) {
+  options::Scene scene;
+  scene.hang = QStringLiteral("left");
+  scene.from = {-4.0, -0.5};
+  scene.to = {40.0, 14.0};
+  scene.lowSteel = 11.0;
+  scene.sections.push_back(
+      {QStringLiteral("floor"), {{4.0, 0.0}, {36.0, 2.0}}, {{4.0, 1.2}, {36.0, 3.2}}, true});
+  scene.missed.push_back({QStringLiteral("floor"), {{35.5, 3.1}, {36.0, 3.2}}});
+  scene.hoists.push_back({QStringLiteral("P1"),
+                          {0.0, 12.0},
+                          {0.0, trim + 2.0},
+                          options::ScenePlace{0.0, trim + 2.6},
+                          options::ScenePlace{0.0, trim + 2.0}});
+  scene.barOutline = {{-0.6, trim + 1.6}, {0.4, trim + 1.6}, {0.4, trim + 1.8}, {-0.6, trim + 1.8}};
+  for (int i = 0; i < 2; ++i) {
+    const double top = trim + 1.4 - 0.7 * i;
+    scene.cabinets.push_back({QStringLiteral("Marram bass"),
+                              i + 1,
+                              {{-0.7, top}, {0.1, top}, {0.1, top - 0.7}, {-0.7, top - 0.7}},
+                              -4.5,
+                              true});
+  }
+  scene.chain = options::SceneChain{{-0.6, trim + 1.6}, {-0.7, trim + 0.4}, 37, 0.3};
+  scene.centreOfGravity = options::ScenePlace{-0.2, trim + 0.8};
+  scene.pickLine = {{0.0, trim + 2.0}, {0.0, trim}};
+  scene.dimensions.push_back({QStringLiteral("trim"), {1.5, 0.0}, {1.5, trim}, trim});
+  scene.edges.push_back({1, true, {0.1, trim + 1.0}, {36.0, trim - 2.0}});
+  scene.edges.push_back({1, false, {0.1, trim + 1.0}, {6.0, 0.0}});
+  return scene;
+}
+
 desk::Overview smallOverview() {
   desk::Overview all;
   all.today = QDate(2027, 4, 1);
@@ -202,10 +234,37 @@ options::Option FixtureSource::judgeOption(const options::Snapshot&, const optio
   return option;
 }
 
+options::Scene FixtureSource::drawScene(const options::Snapshot&, const options::Option& option) {
+  return sampleScene(option.setting ? option.setting->trimM : 0.0);
+}
+
+options::Option FixtureSource::thawResults(const options::Choice& choice) {
+  options::Option option = sampleOption(0, choice.verdict);
+  option.key = choice.key;
+  option.setting = choice.setting;
+  option.pickLoads = {{QStringLiteral("left"), 3.0, {QStringLiteral("P1")}}};
+  option.datumHeightM = 9.1;
+  return option;
+}
+
 void FixtureSource::writeChoice(const desk::ChoiceRequest& request) {
   const std::lock_guard lock(mutex_);
   throwIfAsked();
   chosen_.push_back(request);
+  std::erase_if(overview_.choices, [&](const options::Choice& each) {
+    return each.show == request.show.show && each.hang == request.hang;
+  });
+  options::Choice choice;
+  choice.revision = request.expectedRevision + 1;
+  choice.tour = request.show.tour;
+  choice.show = request.show.show;
+  choice.hang = request.hang;
+  choice.key = request.key;
+  choice.setting = request.setting;
+  choice.verdict = request.reason.isEmpty() ? Verdict::holds : Verdict::unproven;
+  choice.reason = request.reason;
+  choice.by = request.by;
+  overview_.choices.push_back(choice);
 }
 
 void FixtureSource::writeMark(const marks::MarkUsed& used) {

@@ -29,6 +29,8 @@ private:
                                      const options::Progress& progress) override;
   options::Option judgeOption(const options::Snapshot& snapshot, const options::OptionKey& key,
                               const options::Setting& setting) override;
+  options::Scene drawScene(const options::Snapshot& snapshot, const options::Option& option) override;
+  options::Option thawResults(const options::Choice& choice) override;
   void writeChoice(const desk::ChoiceRequest& request) override;
   void writeMark(const marks::MarkUsed& used) override;
   void writeDemo() override;
@@ -42,6 +44,9 @@ private:
   std::vector<desk::ChoiceRequest> chosen_;
   std::vector<marks::MarkUsed> recorded_;
 };
+
+/// A small room with a hang of two cabinets in it, one of its rows not covered.
+options::Scene sampleScene(double trim);
 
 /// An option with every kind of figure, with that verdict; `number` makes it unlike the others.
 options::Option sampleOption(int number, options::Verdict verdict);

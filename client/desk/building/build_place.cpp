@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/building/build_place.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "desk/building/build_sheet.h"
+#include "desk/building/record_form.h"
+#include "desk/frame/place_names.h"
+#include "desk/options/show_chooser.h"
+#include "desk/style/scale.h"
+
+namespace hangbook::desk {
+
+BuildPlace::BuildPlace(Session& session, QWidget* parent)
+    : Place(place::build, tr("Build"), parent), session_(session), sheet_(new BuildSheet),
+      nothing_(new QLabel), left_(new QStackedWidget(this)),
+      before_(new ListPage(QStringLiteral("marksList"), tr("Marks used before"), marks_,
+                           static_cast<int>(MarkColumn::place), static_cast<int>(MarkColumn::date),
+                           Qt::DescendingOrder, this)),
+      form_(new RecordForm(this)) {
+  nothing_->setObjectName(QStringLiteral("buildNothing"));
+  nothing_->setAlignment(Qt::AlignCenter);
+  nothing_->setWordWrap(true);
+  nothing_->setForegroundRole(QPalette::PlaceholderText);
+  nothing_->setText(
+      tr("Nothing is chosen for this hang. Go to Options (Ctrl+2) and choose one; what is to be built then "
+         "stands here."));
+  left_->addWidget(nothing_);
+  left_->addWidget(sheet_);
+  before_->setEmptyTexts(tr("No mark is recorded for this stack, bar and chain."),
+                         tr("No mark contains these words."));
+  addToTitle(new ShowChooser(QStringLiteral("build"), session_, this));
+
+  auto* beforeHead = new QLabel(tr("Marks used before – records, not verdicts"), this);
+  beforeHead->setFont(fontFor(TextSize::heading, font()));
+  auto* formHead = new QLabel(tr("What was used today"), this);
+  formHead->setFont(fontFor(TextSize::heading, font()));
+  auto* right = new QVBoxLayout;
+  right->setSpacing(space::step);
+  right->addWidget(beforeHead);
+  right->addWidget(before_, 1);
+  right->addWidget(formHead);
+  right->addWidget(form_);
+  auto* content = new QWidget(this);
+  auto* halves = new QHBoxLayout(content);
+  halves->setContentsMargins(0, 0, 0, 0);
+  halves->setSpacing(space::broad);
+  halves->addWidget(left_, 5);
+  halves->addLayout(right, 4);
+  setContent(content);
+
+  connect(&session_, &Session::overviewChanged, this, &BuildPlace::showFacts);
+  connect(&session_, &Session::showChanged, this, &BuildPlace::showFacts);
+  connect(&session_, &Session::unitsChanged, this, [this] {
+    if (choice_ && results_) {
+      sheet_->setChoice(*choice_, *results_, session_.overview().catalogue, session_.figures());
+    }
+  });
+  connect(form_, &RecordForm::recordAsked, this, &BuildPlace::record);
+  showFacts();
+}
+
+QString BuildPlace::explanation() const {
+  return tr(
+      "What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the "
+      "links beside it "
+      "would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. "
+      "Beside it the marks that were used before with the same stack: they are records, not verdicts. Record "
+      "below what was really used; a record is never changed, only corrected by a later one. A mark is never "
+      "changed in the air.");
+}
+
+void BuildPlace::showKey(const QString& key) {
+  const QStringList parts = key.split(QLatin1Char('\n'));
+  if (parts.size() == 2) {
+    session_.setShow({parts[0], parts[1]});
+  }
+}
+
+void BuildPlace::takeFocus() {
+  before_->table().setFocus();
+}
+
+void BuildPlace::showFacts() {
+  if (watch_) {
+    watch_->cancel();
+    watch_.reset();
+  }
+  results_.reset();
+  form_->setPeople(session_.overview().people);
+  const options::Choice* choice = findChoice(session_.overview(), session_.show(), session_.hang());
+  choice_ = choice == nullptr ? std::nullopt : std::optional(*choice);
+  if (!choice_) {
+    left_->setCurrentWidget(nothing_);
+    marks_.setRows({});
+    form_->setComputed({});
+    return;
+  }
+  marks_.setRows(marksBefore(session_.overview(), choice_->key));
+  form_->setComputed(choice_->setting.mark);
+  watch_ = session_.judging().start(
+      this, [source = session_.source(), frozen = *choice_](Watch&) { return source->frozenResults(frozen); },
+      [this](const options::Option& results) {
+        watch_.reset();
+        showResults(results);
+      },
+      [this](const std::exception_ptr& what) {
+        watch_.reset();
+        Q_EMIT session_.trouble(
+            wordsFor(what, tr("The choice itself still stands. Choose the option again to freeze it anew.")));
+      });
+}
+
+void BuildPlace::showResults(const options::Option& results) {
+  results_ = results;
+  sheet_->setChoice(*choice_, *results_, session_.overview().catalogue, session_.figures());
+  left_->setCurrentWidget(sheet_);
+}
+
+void BuildPlace::record() {
+  if (!choice_) {
+    return;
+  }
+  const calendar::Show* show = findShow(session_.overview(), session_.show());
+  const venue::Venue* venue = show == nullptr ? nullptr : findVenue(session_.overview(), show->venue);
+  const catalogue::StackingTable* table =
+      catalogue::find(session_.overview().catalogue.tables, choice_->key.table);
+  marks::MarkUsed used = form_->typed();
+  used.stack = choice_->key.stack;
+  used.bar = choice_->key.bar;
+  used.chain = table == nullptr ? QString() : table->chain;
+  used.tilt = degrees(choice_->setting.tiltDeg);
+  used.tour = choice_->tour;
+  used.show = choice_->show;
+  used.hang = choice_->hang;
+  used.place = venue == nullptr ? QString() : venue->name + QStringLiteral(", ") + venue->town;
+  used.date = session_.overview().today;
+  session_.work().start(
+      this,
+      [source = session_.source(), used](Watch&) {
+        source->recordMark(used);
+        return true;
+      },
+      [this](bool) {
+        form_->clearTyped();
+        Q_EMIT session_.saved();
+        session_.reload();
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(
+            wordsFor(what, tr("The mark was not recorded; what you typed is still there. Try again.")));
+      });
+}
+
+} // namespace hangbook::desk

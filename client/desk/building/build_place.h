@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "desk/building/marks_before.h"
+#include "desk/frame/place.h"
+#include "desk/lists/list_page.h"
+#include "desk/source/session.h"
+
+class QLabel;
+class QStackedWidget;
+
+namespace hangbook::desk {
+
+class BuildSheet;
+class RecordForm;
+
+/// What is built today: the chosen option with its chain mark, marks used before, and what was really used.
+class BuildPlace : public Place {
+  Q_OBJECT
+public:
+  explicit BuildPlace(Session& session, QWidget* parent = nullptr);
+
+  QString explanation() const override;
+  void showKey(const QString& key) override;
+  void takeFocus() override;
+
+private:
+  void showFacts();
+  void showResults(const options::Option& results);
+  void record();
+
+  Session& session_;
+  MarkModel marks_;
+  std::shared_ptr<Watch> watch_;
+  std::optional<options::Choice> choice_;
+  std::optional<options::Option> results_;
+  BuildSheet* sheet_;
+  QLabel* nothing_;
+  QStackedWidget* left_;
+  ListPage* before_;
+  RecordForm* form_;
+};
+
+} // namespace hangbook::desk

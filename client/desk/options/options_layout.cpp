@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include "desk/options/adjust_panel.h"
+#include "desk/options/elevation.h"
+#include "desk/options/options_place.h"
+#include "desk/options/show_chooser.h"
+#include "desk/style/scale.h"
+#include "desk/style/verdict_mark.h"
+
+namespace hangbook::desk {
+namespace {
+
+QWidget* column(std::initializer_list<std::pair<QWidget*, int>> parts) {
+  auto* widget = new QWidget;
+  auto* inside = new QVBoxLayout(widget);
+  inside->setContentsMargins(0, 0, 0, 0);
+  inside->setSpacing(space::small);
+  for (const auto& [part, stretch] : parts) {
+    inside->addWidget(part, stretch);
+  }
+  return widget;
+}
+
+QSplitter* splitter(Qt::Orientation orientation, const QString& name) {
+  auto* made = new QSplitter(orientation);
+  made->setObjectName(name);
+  made->setChildrenCollapsible(false);
+  made->setHandleWidth(space::step);
+  return made;
+}
+
+} // namespace
+
+void OptionsPlace::layOut() {
+  addToTitle(new ShowChooser(QStringLiteral("options"), session_, this));
+  progress_->setObjectName(QStringLiteral("optionsProgress"));
+  progress_->setAccessibleName(tr("How far the search is"));
+  progress_->setRange(0, 100);
+  progress_->setMaximumWidth(120);
+  progress_->setTextVisible(false);
+  cancel_->setObjectName(QStringLiteral("optionsCancel"));
+  addToTitle(progress_);
+  addToTitle(cancel_);
+  progress_->hide();
+  cancel_->hide();
+
+  verdicts_->setObjectName(QStringLiteral("optionsVerdict"));
+  verdicts_->setAccessibleName(tr("Verdict"));
+  verdicts_->addItem(tr("every verdict"));
+  for (const auto each : {options::Verdict::holds, options::Verdict::tight, options::Verdict::unproven,
+                          options::Verdict::fails}) {
+    verdicts_->addItem(verdictWord(each), static_cast<int>(each));
+  }
+  page_->addControl(verdicts_);
+
+  rules_->setObjectName(QStringLiteral("ruleSheet"));
+  rules_->setAccessibleName(tr("Rule sheet"));
+  rules_->setModel(&sheet_);
+  prepareTable(*rules_, sheet_, static_cast<int>(RuleColumn::text));
+  const int lowRow = QFontMetrics(font()).height() + 2;
+  rules_->verticalHeader()->setDefaultSectionSize(lowRow);
+  ruleHead_->setObjectName(QStringLiteral("ruleHead"));
+  ruleHead_->setFont(fontFor(TextSize::heading, font()));
+  sentence_->setObjectName(QStringLiteral("ruleSentence"));
+  sentence_->setAccessibleName(tr("The selected rule in full"));
+  sentence_->setWordWrap(true);
+  sentence_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  sentence_->setFixedHeight(2 * QFontMetrics(font()).lineSpacing() + 2);
+
+  auto* above = splitter(Qt::Horizontal, QStringLiteral("optionsAbove"));
+  above->addWidget(page_);
+  above->addWidget(column({{adjust_, 0}, {elevation_, 1}}));
+  above->setStretchFactor(0, 3);
+  above->setStretchFactor(1, 2);
+  above->setSizes({6200, 3800});
+  auto* all = splitter(Qt::Vertical, QStringLiteral("optionsAll"));
+  all->addWidget(above);
+  all->addWidget(column({{ruleHead_, 0}, {rules_, 1}, {sentence_, 0}}));
+  all->setStretchFactor(0, 1);
+  all->setStretchFactor(1, 1);
+  all->setSizes({4500, 5500});
+  setContent(all);
+}
+
+} // namespace hangbook::desk

@@ -1,0 +1,297 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/options/options_place.h"
+
+#include <algorithm>
+
+#include <QComboBox>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+
+#include "desk/frame/place_names.h"
+#include "desk/options/adjust_panel.h"
+#include "desk/options/choose_dialog.h"
+#include "desk/options/elevation.h"
+#include "desk/options/scene_drawing.h"
+#include "desk/words/plain_words.h"
+#include "desk/words/stack_text.h"
+
+namespace hangbook::desk {
+
+OptionsPlace::OptionsPlace(Session& session, QWidget* parent)
+    : Place(place::options, tr("Options"), parent), session_(session), search_(session), judge_(session),
+      asker_([](ChooseDialog& dialog) { return dialog.exec() == QDialog::Accepted; }),
+      page_(new ListPage(QStringLiteral("optionList"), tr("Options"), list_,
+                         static_cast<int>(OptionColumn::stack), static_cast<int>(OptionColumn::verdict),
+                         Qt::AscendingOrder, this)),
+      verdicts_(new QComboBox(this)), elevation_(new Elevation(this)), adjust_(new AdjustPanel(this)),
+      rules_(new QTableView(this)), ruleHead_(new QLabel(this)), sentence_(new QLabel(this)),
+      progress_(new QProgressBar(this)), cancel_(new QPushButton(tr("Cancel"), this)) {
+  layOut();
+  connectAll();
+  showStopped({});
+}
+
+void OptionsPlace::connectAll() {
+  connect(&session_, &Session::showChanged, this, &OptionsPlace::lookIfShown);
+  connect(&session_, &Session::overviewChanged, this, &OptionsPlace::lookIfShown);
+  connect(&session_, &Session::unitsChanged, this, &OptionsPlace::showFigures);
+  connect(&search_, &OptionSearch::started, this, [this] {
+    progress_->setValue(0);
+    progress_->show();
+    cancel_->show();
+    page_->setEmptyTexts(tr("Looking at every stack that the makers' tables allow …"), {});
+  });
+  connect(&search_, &OptionSearch::progressed, progress_, &QProgressBar::setValue);
+  connect(&search_, &OptionSearch::ended, this, &OptionsPlace::showFound);
+  connect(&search_, &OptionSearch::stopped, this, &OptionsPlace::showStopped);
+  connect(cancel_, &QPushButton::clicked, &search_, &OptionSearch::cancel);
+  connect(verdicts_, &QComboBox::currentIndexChanged, this, [this] {
+    const QVariant wanted = verdicts_->currentData();
+    page_->proxy().setVerdict(wanted.isValid() ? std::optional(static_cast<options::Verdict>(wanted.toInt()))
+                                               : std::nullopt,
+                              static_cast<int>(OptionColumn::verdict));
+  });
+  connect(page_, &ListPage::currentRowChanged, this, &OptionsPlace::showOption);
+  connect(adjust_, &AdjustPanel::settingAsked, this, &OptionsPlace::judge);
+  connect(adjust_, &AdjustPanel::backAsked, this, [this] { showOption(page_->currentRow()); });
+  connect(adjust_, &AdjustPanel::chooseAsked, this, &OptionsPlace::choose);
+  connect(rules_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+          [this](const QModelIndex& index) { showSentence(index.row()); });
+  connect(&judge_, &SettingJudge::answered, this, &OptionsPlace::showAnswer);
+  connect(&judge_, &SettingJudge::failed, &session_, &Session::trouble);
+}
+
+QString OptionsPlace::explanation() const {
+  return tr(
+      "Every option that makers' data, venue and fleet allow for this hang, each with its verdict at its "
+      "best setting. "
+      "Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: "
+      "everything is judged again while you do. Choosing asks for a name; an option that fails cannot be "
+      "chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.\n\nIn the drawing: wheel "
+      "or "
+      "+ and − zoom, drag or arrow keys move, 0 shows the room, H the hang, Ctrl+C copies the picture.");
+}
+
+void OptionsPlace::showKey(const QString& key) {
+  const QStringList parts = key.split(QLatin1Char('\n'));
+  if (parts.size() == 2) {
+    session_.setShow({parts[0], parts[1]});
+  }
+}
+
+void OptionsPlace::takeFocus() {
+  page_->table().setFocus();
+}
+
+void OptionsPlace::showEvent(QShowEvent* event) {
+  Place::showEvent(event);
+  if (stale_) {
+    lookIfShown();
+  }
+}
+
+/// A search costs; it begins only where somebody looks at its result.
+void OptionsPlace::lookIfShown() {
+  stale_ = true;
+  if (isVisible() && session_.loaded()) {
+    stale_ = false;
+    list_.setRows({});
+    showOption(-1);
+    setNote({});
+    search_.look();
+  }
+}
+
+void OptionsPlace::showFound() {
+  progress_->hide();
+  cancel_->hide();
+  const options::HangOptions* found = search_.found();
+  const options::Choice* chosen = findChoice(session_.overview(), session_.show(), session_.hang());
+  std::vector<OptionLine> lines;
+  if (found != nullptr) {
+    int rank = 0;
+    for (const options::Option& each : found->options) {
+      lines.push_back(optionLine(each, ++rank, chosen != nullptr && chosen->option == each.id,
+                                 search_.snapshot()->catalogue));
+    }
+  }
+  page_->setEmptyTexts(
+      tr("No option at all: no maker's stacking table, bar and hoist fit the points that this hang may use. "
+         "Enter them in Data."),
+      tr("No option fits these words and this verdict."));
+  list_.setRows(std::move(lines));
+  tellCounts();
+  if (chosen == nullptr || !page_->showKey(chosen->option)) {
+    page_->table().selectRow(0);
+  }
+}
+
+void OptionsPlace::tellCounts() {
+  const options::HangOptions* found = search_.found();
+  if (found == nullptr) {
+    setNote({});
+    return;
+  }
+  const auto count = [&](options::Verdict verdict) {
+    return std::count_if(found->options.begin(), found->options.end(),
+                         [&](const options::Option& each) { return each.verdict == verdict; });
+  };
+  setNote(tr("%1 options: %2 hold, %3 tight, %4 unproven, %5 fail · %6 settings decided")
+              .arg(found->options.size())
+              .arg(count(options::Verdict::holds))
+              .arg(count(options::Verdict::tight))
+              .arg(count(options::Verdict::unproven))
+              .arg(count(options::Verdict::fails))
+              .arg(found->decided.settings));
+}
+
+void OptionsPlace::showStopped(const QString& why) {
+  progress_->hide();
+  cancel_->hide();
+  list_.setRows({});
+  page_->setEmptyTexts(
+      why.isEmpty() ? tr("No show with a hang is chosen. Enter a show with its hangs, or import a tour.")
+                    : why,
+      {});
+  showOption(-1);
+}
+
+void OptionsPlace::showOption(int row) {
+  judge_.drop();
+  scene_.reset();
+  if (row < 0) {
+    looked_.reset();
+    setFindings({});
+    adjust_->setOption({});
+    ruleHead_->setText(tr("Rules"));
+    elevation_->setDrawing({});
+    elevation_->setEmptyText(tr("Select an option to see it in the room."));
+    return;
+  }
+  looked_ = list_.at(row).option;
+  setFindings(looked_->findings);
+  adjust_->setOption(looked_);
+  ruleHead_->setText(wordsFor(*looked_));
+  judge_.ask({search_.snapshot(), *looked_, false});
+}
+
+/// The rule that was looked at stays looked at while its setting is changed.
+void OptionsPlace::setFindings(const std::vector<options::Finding>& findings) {
+  const QString rule = rules_->currentIndex().data(keyRole).toString();
+  sheet_.setFindings(findings);
+  for (int row = 0; row < sheet_.rowCount(); ++row) {
+    if (sheet_.at(row).rule == rule) {
+      rules_->setCurrentIndex(sheet_.index(row, 0));
+      return;
+    }
+  }
+  if (sheet_.rowCount() > 0) {
+    rules_->setCurrentIndex(sheet_.index(0, 0));
+  }
+  showSentence(sheet_.rowCount() > 0 ? 0 : -1);
+}
+
+void OptionsPlace::showSentence(int row) {
+  if (row < 0) {
+    sentence_->clear();
+    return;
+  }
+  const options::Finding& finding = sheet_.at(row);
+  sentence_->setText(finding.source.isEmpty() ? finding.text
+                                              : tr("%1 Limit from: %2").arg(finding.text, finding.source));
+}
+
+void OptionsPlace::judge(const options::Setting& setting) {
+  if (!looked_ || !search_.snapshot()) {
+    return;
+  }
+  options::Option wanted = *looked_;
+  wanted.setting = setting;
+  judge_.ask({search_.snapshot(), std::move(wanted), true});
+}
+
+void OptionsPlace::showAnswer(const SettingJudge::Answer& answer) {
+  if (!looked_) {
+    return;
+  }
+  scene_ = answer.scene;
+  elevation_->setDrawing(drawingOf(*scene_, session_.figures()));
+  if (answer.judged) {
+    looked_ = answer.option;
+    setFindings(answer.option.findings);
+    adjust_->setJudged(answer.option);
+    ruleHead_->setText(wordsFor(answer.option));
+  }
+}
+
+void OptionsPlace::showFigures() {
+  list_.setFigures(session_.figures());
+  sheet_.setFigures(session_.figures());
+  adjust_->setFigures(session_.figures());
+  elevation_->setUnits(session_.figures().system());
+  if (looked_) {
+    ruleHead_->setText(wordsFor(*looked_));
+  }
+  if (scene_) {
+    elevation_->setDrawing(drawingOf(*scene_, session_.figures()));
+  }
+}
+
+QString OptionsPlace::settingWords(const options::Setting& setting) const {
+  const Figures& figures = session_.figures();
+  const QString words =
+      tr("tilt %1, trim %2").arg(figures.angle(setting.tiltDeg), figures.length(setting.trimM));
+  return setting.mark ? tr("%1, mark %2").arg(words).arg(*setting.mark) : words;
+}
+
+QString OptionsPlace::wordsFor(const options::Option& option) const {
+  const Figures& figures = session_.figures();
+  QStringList says{stackText(option.key.stack, search_.snapshot()->catalogue), option.key.bar,
+                   wordOf(option.key.picks), option.key.hoist,
+                   tr("points %1").arg(option.key.points.join(QStringLiteral(", ")))};
+  if (option.setting) {
+    says << tr("%1 below the hooks").arg(figures.mass(option.massKg, 0));
+  }
+  return says.join(QStringLiteral("  ·  "));
+}
+
+void OptionsPlace::choose() {
+  if (!looked_ || !looked_->setting || looked_->verdict == options::Verdict::fails) {
+    return;
+  }
+  QStringList people;
+  for (const people::Person& each : session_.overview().people) {
+    people << each.name;
+  }
+  ChooseDialog dialog(*looked_, wordsFor(*looked_) + QLatin1Char('\n') + settingWords(*looked_->setting),
+                      people, this);
+  if (!asker_(dialog)) {
+    return;
+  }
+  const options::Choice* before = findChoice(session_.overview(), session_.show(), session_.hang());
+  ChoiceRequest request{.show = session_.show(),
+                        .hang = session_.hang(),
+                        .key = looked_->key,
+                        .setting = *looked_->setting,
+                        .by = dialog.by(),
+                        .reason = dialog.reason(),
+                        .expectedRevision = before == nullptr ? 0 : before->revision};
+  session_.work().start(
+      this,
+      [source = session_.source(), request](Watch&) {
+        source->choose(request);
+        return true;
+      },
+      [this](bool) {
+        Q_EMIT session_.saved();
+        session_.reload();
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(hangbook::desk::wordsFor(
+            what,
+            tr("Nothing was chosen; what was chosen before still stands. Read the store again with F5.")));
+      });
+}
+
+} // namespace hangbook::desk

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+
+#include "desk/frame/place.h"
+#include "desk/lists/list_page.h"
+#include "desk/options/option_list_model.h"
+#include "desk/options/option_search.h"
+#include "desk/options/rule_sheet_model.h"
+#include "desk/options/setting_judge.h"
+
+class QComboBox;
+class QLabel;
+class QProgressBar;
+class QPushButton;
+
+namespace hangbook::desk {
+
+class AdjustPanel;
+class ChooseDialog;
+class Elevation;
+
+/// For one show and hang: the options, beside them the elevation, under them the rule sheet of the one that
+/// is looked at.
+class OptionsPlace : public Place {
+  Q_OBJECT
+public:
+  explicit OptionsPlace(Session& session, QWidget* parent = nullptr);
+
+  QString explanation() const override;
+  void showKey(const QString& key) override;
+  void takeFocus() override;
+
+  /// Asks who and why; true: choose it. Tests put a function of their own here.
+  using Asker = std::function<bool(ChooseDialog&)>;
+  void setAsker(Asker asker) { asker_ = std::move(asker); }
+
+protected:
+  void showEvent(QShowEvent* event) override;
+
+private:
+  void layOut();
+  void connectAll();
+  void lookIfShown();
+  void showFound();
+  void showStopped(const QString& why);
+  void showOption(int row);
+  void setFindings(const std::vector<options::Finding>& findings);
+  void showSentence(int row);
+  void showAnswer(const SettingJudge::Answer& answer);
+  void showFigures();
+  void judge(const options::Setting& setting);
+  void choose();
+  void tellCounts();
+  QString wordsFor(const options::Option& option) const;
+  QString settingWords(const options::Setting& setting) const;
+
+  Session& session_;
+  OptionSearch search_;
+  SettingJudge judge_;
+  OptionListModel list_;
+  RuleSheetModel sheet_;
+  Asker asker_;
+  ListPage* page_;
+  QComboBox* verdicts_;
+  Elevation* elevation_;
+  AdjustPanel* adjust_;
+  QTableView* rules_;
+  QLabel* ruleHead_;
+  QLabel* sentence_;
+  QProgressBar* progress_;
+  QPushButton* cancel_;
+  std::optional<options::Option> looked_; ///< as found or as judged last
+  std::optional<options::Scene> scene_;
+  bool stale_ = true; ///< what is shown is not of the present show, hang and facts
+};
+
+} // namespace hangbook::desk
