@@ -77,6 +77,118 @@ catalogue::CabinetType cabinet(Draw& draw, const QString& name) {
   return type;
 }
 
+/// A stacking table with joins of each kind, over the types and the bar that are there.
+void addTable(Draw& draw, catalogue::Catalogue& into) {
+  catalogue::BarType bar;
+  bar.name = QStringLiteral("bar, ") + draw.words();
+  bar.tiltTravel = {degrees(draw.figure(-30, 0)), degrees(draw.figure(0, 30))};
+  bar.frameMass = draw.maybe<Mass>(5, 90);
+  bar.stackPin = draw.place();
+  bar.hoistOffsetLimit = draw.maybe<Length>(0, 1);
+  for (int hole = 0; hole < 3; ++hole) { // the same way of picking up, at other holes
+    catalogue::PickArrangement way;
+    way.picks = catalogue::Picks::single;
+    way.only = catalogue::Position{metres(draw.figure(-1, 1)), metres(0)};
+    way.limit = draw.maybe<Force>(1e3, 1e5);
+    way.mostCabinets = draw.whole(1, 20);
+    bar.arrangements.push_back(way);
+  }
+  into.bars.push_back(bar);
+  catalogue::StackingTable table;
+  table.name = QStringLiteral("table ") + draw.words();
+  table.bars = {bar.name};
+  const QString type = into.cabinets.front().name;
+  for (const auto kind :
+       {catalogue::JointKind::seated, catalogue::JointKind::pinned, catalogue::JointKind::pivot}) {
+    catalogue::Join join;
+    join.above = draw.chance(0.5) ? type : QString();
+    join.below = type;
+    join.kind = kind;
+    join.angles = {degrees(draw.figure(-9, 9)), degrees(draw.figure(-9, 9))};
+    join.pinLimit = draw.maybe<Force>(1e3, 1e5);
+    join.sideShare = draw.figure(0.5, 1);
+    join.limitIncludesFactors = draw.chance(0.5);
+    join.opensTo = draw.maybe<Angle>(0, 9);
+    table.joins.push_back(join);
+  }
+  table.counts = {{type, draw.whole(0, 2), draw.whole(3, 9)}};
+  table.lowest = {type};
+  into.tables.push_back(table);
+}
+
+void addFleet(Draw& draw, Data& into) {
+  into.examinationRules.push_back(
+      {{}, QStringLiteral("yearly"), fleet::UnitKind::cabinet, {}, draw.whole(1, 24)});
+  for (int number = 1; number <= 12; ++number) {
+    fleet::Unit unit;
+    unit.serial = QStringLiteral("S-%1").arg(number);
+    unit.type = into.catalogue.cabinets.front().name;
+    unit.owner = draw.words();
+    unit.place = draw.words();
+    unit.state = static_cast<fleet::UnitState>(draw.whole(0, 4));
+    unit.hiredUntil = draw.chance(0.5) ? draw.day() : QDate();
+    unit.cartPosition = draw.chance(0.5) ? std::optional(draw.whole(1, 4)) : std::nullopt;
+    unit.weighed = draw.maybe<Mass>(1, 200);
+    into.units.push_back(unit);
+    fleet::Examination fact;
+    fact.id = QUuid::createUuid();
+    fact.serial = unit.serial;
+    fact.rule = QStringLiteral("yearly");
+    fact.date = draw.day();
+    fact.result = static_cast<fleet::ExaminationResult>(draw.whole(0, 2));
+    fact.certificate = draw.words();
+    fact.remark = draw.words();
+    fact.by = draw.words();
+    fact.recordedAt = QDateTime(draw.day(), QTime(draw.whole(0, 23), 5, 7, draw.whole(0, 999)), Qt::UTC);
+    into.examinations.push_back(fact);
+  }
+}
+
+venue::HouseFigure statement(Draw& draw) {
+  return {QStringLiteral("least-trim"),
+          draw.figure(2, 9),
+          QStringLiteral("m"),
+          draw.words(),
+          draw.words(),
+          draw.day()};
+}
+
+void addShows(Draw& draw, Data& into) {
+  calendar::Tour tour;
+  tour.name = QStringLiteral("tour ") + draw.words();
+  tour.act = draw.words();
+  tour.house = {{QStringLiteral("dynamic-factor"), draw.figure(1, 2), {}, draw.words(), {}, {}}};
+  into.tours.push_back(tour);
+  calendar::Show show;
+  show.tour = tour.name;
+  show.name = draw.words();
+  show.venue = into.venues.front().name;
+  show.from = draw.day();
+  show.to = show.from.addDays(draw.whole(0, 3));
+  show.awayFrom = show.from.addDays(-2);
+  show.awayTo = show.to.addDays(2);
+  show.loadIn = QDateTime(show.from, QTime(draw.whole(0, 23), draw.whole(0, 59)), Qt::UTC);
+  show.peopleBeneath = draw.chance() ? std::optional(draw.chance(0.5)) : std::nullopt;
+  show.temperature = draw.figure(-20, 40);
+  show.wind = draw.maybe<Speed>(0, 30);
+  show.windBasis = static_cast<calendar::WindBasis>(draw.whole(0, 2));
+  for (const char* name : {"left", "right"}) {
+    calendar::Hang hang;
+    hang.name = QString::fromLatin1(name);
+    hang.mirrors = hang.name == QStringLiteral("right") ? QStringLiteral("left") : QString();
+    hang.points = {QStringLiteral("P1"), QStringLiteral("P4")};
+    hang.pan = degrees(draw.figure(-9, 9));
+    hang.tables = {into.catalogue.tables.front().name};
+    hang.leastTrim = draw.maybe<Length>(2, 9);
+    hang.cableMass = draw.maybe<Mass>(0, 60);
+    show.hangs.push_back(hang);
+  }
+  show.house = {statement(draw)};
+  into.shows.push_back(show);
+  into.chosen.push_back({show.tour, show.name, QStringLiteral("left"), QStringLiteral("0123456789abcdef"),
+                         draw.words(), draw.words(), show.loadIn});
+}
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(exchange_round_trip)
@@ -126,6 +238,7 @@ BOOST_AUTO_TEST_CASE(random_figures_to_the_bit) {
     hoist.speed = draw.maybe<Speed>(0.01, 1);
     hoist.bodyClimbs = draw.chance() ? std::optional(draw.chance(0.5)) : std::nullopt;
     data.catalogue.hoists.push_back(hoist);
+    addTable(draw, data.catalogue);
     venue::Venue venue;
     venue.name = draw.words() + QStringLiteral(" hall");
     venue.timeZone = QStringLiteral("Europe/Oslo");
@@ -144,7 +257,10 @@ BOOST_AUTO_TEST_CASE(random_figures_to_the_bit) {
       point.source = {draw.words(), draw.day()};
       venue.points.push_back(point);
     }
+    venue.house = {statement(draw), statement(draw)};
     data.venues.push_back(venue);
+    addFleet(draw, data);
+    addShows(draw, data);
     const Data again = throughFiles(data);
     BOOST_TEST((again == data), "seed " << seed);
   }
