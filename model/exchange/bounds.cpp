@@ -52,20 +52,25 @@ constexpr std::array table = {
 
 } // namespace
 
+std::span<const Bounds> allBounds() {
+  return table;
+}
+
 const Bounds& boundsOf(Bound bound) {
   return *std::ranges::find(table, bound, &Bounds::bound);
 }
 
-QString complaint(Bound bound, double figure) {
-  const Bounds& bounds = boundsOf(bound);
-  if (figure >= bounds.low && figure <= bounds.high) {
-    return {};
-  }
+QString rangeText(const Bounds& bounds) {
   const bool newtons = std::string_view(bounds.unit) == "N"; // people think in kN
   const double scale = newtons ? 1000.0 : 1.0;
   const std::string unit = newtons ? "kN" : bounds.unit;
   return QString::fromStdString(printNumber(bounds.low / scale) + " to " + printNumber(bounds.high / scale) +
                                 (unit.empty() ? "" : " " + unit));
+}
+
+QString complaint(Bound bound, double figure) {
+  const Bounds& bounds = boundsOf(bound);
+  return figure >= bounds.low && figure <= bounds.high ? QString() : rangeText(bounds);
 }
 
 } // namespace hangbook::exchange

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <span>
+
 #include <QString>
 
 namespace hangbook::exchange {
@@ -49,7 +51,11 @@ struct Bounds {
   const char* unit;
 };
 
+std::span<const Bounds> allBounds();
 const Bounds& boundsOf(Bound bound);
+
+/// "0.1 to 5000 kg"; forces in kN.
+QString rangeText(const Bounds& bounds);
 
 /// Empty where the figure is within its bounds, else what is expected: "0.01 to 5000 kg".
 QString complaint(Bound bound, double figure);

@@ -54,6 +54,7 @@ void putChosen(Work& work, HangLine& line, const At& at) {
   line.chosen.show = line.show;
   line.chosen.hang = line.hang.name;
   work.chosen.put(line.chosen);
+  work.linesOfChosen[joined({line.tour, line.show, line.hang.name})] = at.line();
 }
 
 void putHang(Work& work, HangLine& line, const At& at) {

@@ -81,6 +81,11 @@ void sortCounts(std::vector<Count>& counts, const Sorts& sorts) {
 
 } // namespace
 
+int Import::lineOfChosen(const Chosen& chosen) const {
+  const auto found = linesOfChosen.find(joined({chosen.tour, chosen.show, chosen.hang}));
+  return found == linesOfChosen.end() ? 0 : found->second;
+}
+
 Import readFile(Kind kind, const QByteArray& bytes, const Data& before, const Importer& importer,
                 const CsvForm& form) {
   Import import;
@@ -96,6 +101,7 @@ Import readFile(Kind kind, const QByteArray& bytes, const Data& before, const Im
     import.changes = changesBetween(before, import.after);
     import.counts = std::move(work.counts);
     sortCounts(import.counts, sortsOf(kind));
+    import.linesOfChosen = std::move(work.linesOfChosen);
   } else {
     import.after = before;
     import.faults = std::move(work.faults);

@@ -34,6 +34,10 @@ struct Import {
   std::vector<Count> counts; ///< by sort of line, in the order of the dictionary
   std::vector<Fault> faults; ///< in the order of lines; not empty: nothing may be written
   QString form;              ///< how the file was read: its separator and decimal mark
+  /// Lines on which options are chosen, by joined({tour, show, hang}): a choice is checked by computing it.
+  std::map<QString, int> linesOfChosen;
+
+  int lineOfChosen(const Chosen& chosen) const;
 };
 
 /// Takes a file in, on paper: same data, file and importer in, same answer out. Content never throws.

@@ -114,6 +114,7 @@ public:
   std::vector<std::function<void()>> later;
   /// Sort and key of each line so far, with its number.
   QHash<QString, int> seen;
+  std::map<QString, int> linesOfChosen; ///< by tour, show and hang
 
   Register<catalogue::CabinetType> cabinets;
   Register<catalogue::BarType> bars;

@@ -8,6 +8,7 @@
 #include <QFile>
 
 #include "demo_data.h"
+#include "exchange/bounds.h"
 
 namespace data = boost::unit_test::data;
 using namespace hangbook;
@@ -151,6 +152,7 @@ BOOST_AUTO_TEST_CASE(a_choice_stands_on_the_line_of_its_hang) {
   BOOST_TEST_REQUIRE(import.changes.added.chosen.size() == 1U);
   const Chosen& chosen = import.changes.added.chosen.front();
   BOOST_TEST(chosen.option.toStdString() == "0123456789abcdef");
+  BOOST_TEST(import.lineOfChosen(chosen) == 2);
   BOOST_TEST((chosen.on == QDateTime(QDate(2026, 11, 20), QTime(0, 0), Qt::UTC)));
   // An empty cell does not take it back.
   const Import later = take(
@@ -181,6 +183,18 @@ BOOST_AUTO_TEST_CASE(the_dictionary_lists_every_heading) {
     for (const QString& heading : headingsOf(kind)) {
       const QString name = heading.section(QStringLiteral(" ["), 0, 0);
       BOOST_TEST(readme.contains(name), name.toStdString());
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(the_dictionary_lists_every_bound) {
+  QFile file(QStringLiteral(HANGBOOK_SOURCE_DIR "/model/exchange/README.md"));
+  BOOST_REQUIRE(file.open(QIODevice::ReadOnly));
+  const QString readme = QString::fromUtf8(file.readAll());
+  for (const Bounds& bounds : allBounds()) {
+    if (bounds.bound != Bound::any) {
+      BOOST_TEST(readme.contains(QStringLiteral("| %1 |").arg(rangeText(bounds))),
+                 rangeText(bounds).toStdString());
     }
   }
 }
