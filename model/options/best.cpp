@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "options/cover.h"
 #include "options/room_limits.h"
 
 namespace hangbook::options {
@@ -188,7 +189,7 @@ private:
     bool covered = false;
     bool room = false;
     for (std::size_t i = 0; i < settings_.size() && !(covered && room); ++i) {
-      covered = covered || coverRange(i).low <= coverRange(i).high;
+      covered = covered || !stretches(i).empty();
       room = room || windowOf(option_, settings_[i], false).open();
     }
     return covered && room ? least : Verdict::fails;
@@ -205,12 +206,12 @@ private:
     return best;
   }
 
-  const TrimRange& coverRange(std::size_t number) {
-    std::optional<TrimRange>& range = ranges_[number];
-    if (!range) {
-      range = coverRule.trimRange(option_, settings_[number]);
+  const std::vector<TrimRange>& stretches(std::size_t number) {
+    std::optional<std::vector<TrimRange>>& known = ranges_[number];
+    if (!known) {
+      known = coverStretches(option_, settings_[number]);
     }
-    return *range;
+    return *known;
   }
 
   double coverAt(const Settled& settled, double trimM) const {
@@ -221,7 +222,7 @@ private:
   double trimFor(std::size_t number) {
     const Settled& settled = settings_[number];
     Window window = windowOf(option_, settled, false);
-    const TrimRange& cover = coverRange(number);
+    const TrimRange cover = widestWithin(stretches(number), {window.low, window.high});
     Window both = window;
     both.low = std::max(both.low, cover.low);
     both.high = std::min(both.high, cover.high);

@@ -10,7 +10,7 @@ namespace hangbook::options {
 
 /// Where cover lets each setting of a rig hang: the same for every hoist on the same points, so worked out
 /// once.
-using CoverRanges = std::vector<std::optional<TrimRange>>;
+using CoverRanges = std::vector<std::optional<std::vector<TrimRange>>>;
 
 struct Best {
   std::size_t setting = 0; ///< in Settings::settled

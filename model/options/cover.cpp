@@ -190,10 +190,11 @@ Covered coveredAt(const Audience& audience, const CoverView& view, double trimM)
   return result;
 }
 
-TrimRange trimsThatCoverShare(const Audience& audience, const CoverView& view, double percent) {
+std::vector<TrimRange> stretchesThatCoverShare(const Audience& audience, const CoverView& view,
+                                               double percent) {
   const std::size_t wanted = positionsFor(percent, audience.positions.size());
   if (wanted == 0) {
-    return {};
+    return {TrimRange{}};
   }
   // Each position is covered over a few stretches of trim; the number covered rises where one starts and
   // falls behind where one ends.
@@ -219,7 +220,7 @@ TrimRange trimsThatCoverShare(const Audience& audience, const CoverView& view, d
   std::sort(starts.begin(), starts.end());
   std::sort(ends.begin(), ends.end());
 
-  TrimRange widest{infinite, -infinite};
+  std::vector<TrimRange> stretches;
   std::size_t covered = 0;
   std::size_t start = 0;
   double since = infinite;
@@ -229,11 +230,36 @@ TrimRange trimsThatCoverShare(const Audience& audience, const CoverView& view, d
         since = starts[start];
       }
     }
-    if (covered-- == wanted && (widest.low > widest.high || end - since > widest.high - widest.low)) {
-      widest = {since, end};
+    if (covered-- == wanted) {
+      stretches.push_back({since, end});
     }
   }
-  return widest;
+  return stretches;
+}
+
+TrimRange widestWithin(const std::vector<TrimRange>& stretches, const TrimRange& room) {
+  TrimRange best{infinite, -infinite};
+  double most = -infinite;
+  for (const TrimRange& each : stretches) {
+    const double inside = std::min(each.high, room.high) - std::max(each.low, room.low);
+    if (inside > most && inside >= 0.0) {
+      most = inside;
+      best = each;
+    }
+  }
+  if (most >= 0.0) {
+    return best;
+  }
+  for (const TrimRange& each : stretches) {
+    if (best.low > best.high || each.high - each.low > best.high - best.low) {
+      best = each;
+    }
+  }
+  return best;
+}
+
+TrimRange trimsThatCoverShare(const Audience& audience, const CoverView& view, double percent) {
+  return widestWithin(stretchesThatCoverShare(audience, view, percent), {});
 }
 
 double aimAboveWantedDeg(const Case& option, const Settled& settled, double trimM) {

@@ -81,9 +81,15 @@ Covered coveredAt(const Audience&, const CoverView&, double trimM);
 /// The same for one position, counted from 0.
 bool isCovered(const Audience&, const CoverView&, std::size_t position, double trimM);
 
-/// Where at least `percent` of the positions are covered. The covered share is a step function of the trim;
-/// where it is reached in several separate stretches, the widest is given (the lowest of equally wide ones).
-/// Empty (low above high) where no trim reaches it.
+/// All stretches of trim in which at least `percent` of the positions are covered, from the lowest up: the
+/// covered share is a step function of the trim, and it may be reached in several separate stretches.
+std::vector<TrimRange> stretchesThatCoverShare(const Audience&, const CoverView&, double percent);
+
+/// The stretch of which most lies within `room` (the lowest of equally good ones); where none reaches into
+/// it, the widest of all. Empty (low above high) where there is none.
+TrimRange widestWithin(const std::vector<TrimRange>& stretches, const TrimRange& room);
+
+/// The widest of those stretches. Empty (low above high) where no trim reaches the share.
 TrimRange trimsThatCoverShare(const Audience&, const CoverView&, double percent);
 
 /// How far the topmost covering cabinet aims above (positive) the aim that puts its upper edge of cover on

@@ -40,11 +40,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
 }
 
 TrimRange trimRange(const Case& option, const Settled& settled) {
-  const RoomLimits& limits = *option.room;
-  if (!limits.audience.missing.isEmpty() || std::isnan(limits.coverShare)) {
-    return {};
-  }
-  return trimsThatCoverShare(limits.audience, viewOf(option, limits.audience, settled), limits.coverShare);
+  return widestWithin(coverStretches(option, settled), {});
 }
 
 QString rowAt(const Audience& audience, int position) {
@@ -86,6 +82,15 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
 }
 
 } // namespace
+
+std::vector<TrimRange> coverStretches(const Case& option, const Settled& settled) {
+  const RoomLimits& limits = *option.room;
+  if (!limits.audience.missing.isEmpty() || std::isnan(limits.coverShare)) {
+    return {TrimRange{}};
+  }
+  return stretchesThatCoverShare(limits.audience, viewOf(option, limits.audience, settled),
+                                 limits.coverShare);
+}
 
 const Rule coverRule{ruleId, true, evaluate, trimRange, explain};
 

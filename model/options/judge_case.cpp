@@ -6,6 +6,7 @@
 #include <cstring>
 
 #include "hang/chain.h"
+#include "options/cover.h"
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/room_limits.h"
@@ -181,19 +182,23 @@ Case caseOf(const Search& search, const catalogue::StackingTable& table, const S
 
 Window windowOf(const Case& option, const Settled& settled, bool withCover) {
   Window window{-std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity(), "", ""};
-  for (const Rule* rule : allRules()) {
-    if (rule->trimRange == nullptr || (!withCover && rule->trimRange == coverRule.trimRange)) {
-      continue;
-    }
-    const TrimRange range = rule->trimRange(option, settled);
+  const auto narrow = [&window](const TrimRange& range, const Rule& rule) {
     if (range.low > window.low) {
       window.low = range.low;
-      window.lowSetBy = rule->id;
+      window.lowSetBy = rule.id;
     }
     if (range.high < window.high) {
       window.high = range.high;
-      window.highSetBy = rule->id;
+      window.highSetBy = rule.id;
     }
+  };
+  for (const Rule* rule : allRules()) {
+    if (rule->trimRange != nullptr && rule->trimRange != coverRule.trimRange) {
+      narrow(rule->trimRange(option, settled), *rule);
+    }
+  }
+  if (withCover) { // last: of its stretches the one that the others leave most of
+    narrow(widestWithin(coverStretches(option, settled), {window.low, window.high}), coverRule);
   }
   return window;
 }

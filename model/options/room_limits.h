@@ -55,6 +55,9 @@ extern const Rule headroomRule;
 extern const Rule liftHeightRule;
 extern const Rule travelRule;
 extern const Rule coverRule;
+/// Every stretch of trim in which cover holds; one without ends where cover cannot be judged. The rule's own
+/// `trimRange` is the widest of them.
+std::vector<TrimRange> coverStretches(const Case&, const Settled&);
 extern const Rule levelDropRule;
 
 } // namespace hangbook::options

@@ -183,4 +183,16 @@ BOOST_AUTO_TEST_CASE(through_files_and_back_the_options_are_the_same) {
   }
 }
 
+BOOST_DATA_TEST_CASE(what_passes_has_a_window_and_hangs_in_it, data::make(stops), stop) {
+  for (const options::HangOptions& hang : demoOptions(QString::fromLatin1(stop.show)).hangs) {
+    for (const options::Option& option : hang.options) {
+      if (option.verdict == Verdict::holds || option.verdict == Verdict::tight) {
+        BOOST_REQUIRE(option.trimWindow.has_value());
+        BOOST_TEST(option.setting->trimM >= option.trimWindow->lowM);
+        BOOST_TEST(option.setting->trimM <= option.trimWindow->highM);
+      }
+    }
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()

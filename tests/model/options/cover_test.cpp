@@ -175,6 +175,17 @@ BOOST_AUTO_TEST_CASE(a_share_of_the_house_is_a_wider_window) {
   BOOST_TEST(most.high > all.high);
 }
 
+BOOST_AUTO_TEST_CASE(of_several_stretches_the_one_that_the_room_leaves_most_of_counts) {
+  const std::vector<TrimRange> stretches{{2.0, 3.0}, {4.0, 9.0}, {12.0, 13.5}};
+  const auto within = [&](double low, double high) { return widestWithin(stretches, {low, high}); };
+  BOOST_TEST(within(0.0, 20.0).low == 4.0);
+  BOOST_TEST(within(0.0, 3.5).high == 3.0);   // the widest lies out of reach
+  BOOST_TEST(within(8.5, 14.0).low == 12.0);  // 0.5 m of the widest is left, 1.5 m of the last
+  BOOST_TEST(within(3.0, 3.5).high == 3.0);   // a single trim still counts
+  BOOST_TEST(within(10.0, 11.0).high == 9.0); // none: the widest of all, and the window is shut
+  BOOST_TEST(widestWithin({}, {0.0, 1.0}).low > widestWithin({}, {0.0, 1.0}).high);
+}
+
 BOOST_AUTO_TEST_CASE(what_is_not_known_is_unproven) {
   const auto dropped = [](const auto& change) {
     Room room;
