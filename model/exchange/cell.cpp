@@ -6,7 +6,21 @@
 namespace hangbook::exchange {
 namespace {
 
-const QString dateForm = QStringLiteral("yyyy-MM-dd");
+const QString usualDates = QStringLiteral("yyyy-MM-dd");
+
+QString dateFormatOf(const Cell& cell) {
+  return cell.dateFormat.isEmpty() ? usualDates : cell.dateFormat;
+}
+
+/// Null where the text is not exactly how that day is written.
+QDate strictDate(const QString& text, const QString& format) {
+  const QDate date = QDate::fromString(text, format);
+  return date.isValid() && date.toString(format) == text ? date : QDate();
+}
+
+QString dateLike(const Cell& cell) {
+  return QDate(2027, 4, 2).toString(dateFormatOf(cell));
+}
 
 bool isNumber(const QString& text, NumberForm form) {
   try {
@@ -35,7 +49,7 @@ QStringList parts(const QString& text) {
 
 /// One piece of a cell, read in the cell's manner; the fault shows the piece.
 Cell piece(const Cell& cell, const QString& text) {
-  return {text, cell.unit, cell.form};
+  return {text, cell.unit, cell.form, cell.dateFormat};
 }
 
 } // namespace
@@ -75,9 +89,9 @@ int readInteger(const Cell& cell, Bound bound) {
 }
 
 QDate readDate(const Cell& cell) {
-  const QDate date = QDate::fromString(cell.text, dateForm);
-  if (!date.isValid() || cell.text.size() != dateForm.size()) {
-    throw Unreadable{cell.text, QStringLiteral("a date such as 2027-04-02")};
+  const QDate date = strictDate(cell.text, dateFormatOf(cell));
+  if (!date.isValid()) {
+    throw Unreadable{cell.text, QStringLiteral("a date such as ") + dateLike(cell)};
   }
   if (date.year() < 1950 || date.year() > 2150) {
     throw Unreadable{cell.text, QStringLiteral("a date from 1950 to 2150")};
@@ -108,14 +122,15 @@ QDateTime readInstant(const Cell& cell) {
 }
 
 QDateTime readLocal(const Cell& cell) {
-  static const QRegularExpression form(
-      QStringLiteral("^(\\d{4}-\\d\\d-\\d\\d)(?:[ T](\\d\\d:\\d\\d(?::\\d\\d)?))?$"));
+  static const QRegularExpression form(QStringLiteral("^(.*?)(?:[ T](\\d\\d:\\d\\d(?::\\d\\d)?))?$"));
   const auto match = form.match(cell.text);
-  const QDate date = QDate::fromString(match.captured(1), dateForm);
+  const QDate date = strictDate(match.captured(1), dateFormatOf(cell));
   const QString clock = match.captured(2).isEmpty() ? QStringLiteral("00:00") : match.captured(2);
   const QTime time = QTime::fromString(clock, Qt::ISODate);
   if (!match.hasMatch() || !date.isValid() || !time.isValid()) {
-    throw Unreadable{cell.text, QStringLiteral("a date and time such as 2027-04-02 08:00, or with Z")};
+    throw Unreadable{
+        cell.text,
+        QStringLiteral("a date and time such as %1 08:00, or 2027-04-02T08:00Z").arg(dateLike(cell))};
   }
   return QDateTime(date, time, Qt::UTC); // the zone is put to it later
 }
@@ -159,7 +174,7 @@ QString writeNumber(double value) {
 }
 
 QString writeDate(const QDate& date) {
-  return date.toString(dateForm);
+  return date.toString(usualDates);
 }
 
 QString writeInstant(const QDateTime& instant) {

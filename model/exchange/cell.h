@@ -23,8 +23,9 @@ namespace hangbook::exchange {
 /// A cell under its heading. `text` has no spaces around it.
 struct Cell {
   QString text;
-  QString unit;    ///< the heading's, empty where it has none
-  NumberForm form; ///< decimal mark of the file
+  QString unit;            ///< the heading's, empty where it has none
+  NumberForm form;         ///< decimal mark of the file
+  QString dateFormat = {}; ///< of the file; empty = 2027-04-02
 };
 
 /// What was read and what is expected, in words.

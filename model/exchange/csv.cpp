@@ -16,6 +16,11 @@ void mustBeKnown(const CsvForm& form) {
   if (form.decimalMark && *form.decimalMark != '.' && *form.decimalMark != ',') {
     throw Error(Trouble::badInput, "the decimal mark is a point or a comma");
   }
+  if (!form.dateFormat.isEmpty() && !tellsEveryDay(form.dateFormat)) {
+    throw Error(Trouble::badInput, "\"" + form.dateFormat.toStdString() +
+                                       "\" does not tell every day: a date format with day, month and a year "
+                                       "of four digits is expected, such as dd.MM.yyyy");
+  }
 }
 
 /// Some programs say the separator on a line of its own: sep=;
@@ -95,6 +100,7 @@ QString CsvTable::unit(const QString& name) const {
 CsvTable readCsv(const QByteArray& bytes, const CsvForm& form) {
   mustBeKnown(form);
   CsvTable table;
+  table.dateFormat = form.dateFormat;
   QString text = decodeCsv(bytes, table.faults);
   if (!table.faults.empty()) {
     return table;

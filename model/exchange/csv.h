@@ -19,6 +19,7 @@ namespace hangbook::exchange {
 struct CsvForm {
   std::optional<char> separator;   ///< ',' ';' or '\t'
   std::optional<char> decimalMark; ///< '.' or ','
+  QString dateFormat = {};         ///< as QDate reads it: "dd.MM.yyyy"; empty = 2027-04-02
 };
 
 /// A file as a table. Where there are faults nothing of it may be taken over.
@@ -28,6 +29,7 @@ struct CsvTable {
   std::vector<CsvRecord> rows; ///< each with one cell per heading, spaces around it away; none is all empty
   char separator = ',';
   NumberForm numbers;
+  QString dateFormat = {}; ///< as it was said
   std::vector<Fault> faults;
 
   /// The column of that name in any spelling, or of that name with a unit ("mass" finds "mass_kg").
@@ -39,9 +41,10 @@ struct CsvTable {
 /// Reads a file. Separator: as said, or by a first line "sep=;", or the one that the headings hold outside
 /// quotes; where they hold several, the only one that gives every line as many cells, else a fault. Decimal
 /// mark: as said; "." where commas separate; else the one that the figures show, "." where they show none;
-/// both, or only such as "1,234" which may be grouped, are a fault. A row with fewer cells than headings has
-/// empty ones; filled cells beyond the headings, and two headings of one name, are faults. Content never
-/// throws; a form with other marks throws Error.
+/// both, or only such as "1,234" which may be grouped, are a fault. A date format must tell every day by its
+/// text alone: with a year of four digits, and none that two days share ("dMyyyy"). A row with fewer cells
+/// than headings has empty ones; filled cells beyond the headings, and two headings of one name, are faults.
+/// Content never throws; a form with other marks or such a date format throws Error.
 CsvTable readCsv(const QByteArray& bytes, const CsvForm& form = {});
 
 /// "separated by “;”, decimal mark “,”": what was taken, for the report.

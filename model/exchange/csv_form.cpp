@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <array>
 
+#include <QDate>
+#include <QSet>
+
 namespace hangbook::exchange {
 namespace {
 
@@ -133,6 +136,22 @@ std::optional<char> findDecimalMark(const std::vector<CsvRecord>& rows, std::vec
     return std::nullopt;
   }
   return commas.line > 0 ? ',' : '.';
+}
+
+bool tellsEveryDay(const QString& format) {
+  if (!format.contains(QLatin1String("yyyy"))) {
+    return false;
+  }
+  // Two years, one of them a leap year, show every form that a day's text can take.
+  QSet<QString> texts;
+  for (QDate day(2027, 1, 1); day.year() < 2029; day = day.addDays(1)) {
+    const QString text = day.toString(format);
+    if (texts.contains(text) || QDate::fromString(text, format) != day) {
+      return false;
+    }
+    texts.insert(text);
+  }
+  return true;
 }
 
 } // namespace hangbook::exchange

@@ -15,4 +15,7 @@ std::optional<char> findSeparator(QStringView text, std::vector<Fault>& faults);
 /// The decimal mark that the figures show.
 std::optional<char> findDecimalMark(const std::vector<CsvRecord>& rows, std::vector<Fault>& faults);
 
+/// Whether a date format has a year of four digits and gives each day a text of its own that reads back.
+bool tellsEveryDay(const QString& format);
+
 } // namespace hangbook::exchange

@@ -59,7 +59,8 @@ void readLines(const CsvTable& table, const Sorts& sorts, Work& work) {
     const SortColumns& places = columns.of(*sort);
     for (const auto& [of, row] : lines) {
       if (of == sort.get()) {
-        sort->read(work, {row->line, &row->cells, &places.where, &places.headings, table.numbers});
+        sort->read(
+            work, {row->line, &row->cells, &places.where, &places.headings, table.numbers, table.dateFormat});
       }
     }
   }

@@ -36,6 +36,7 @@ struct LineView {
   const std::vector<int>* where = nullptr;            ///< for each column of the sort: its cell, or -1
   const std::vector<FileHeading>* headings = nullptr; ///< for each cell
   NumberForm form;
+  QString dateFormat = {};
 };
 
 /// Where a fault about a line is put down. Lives as long as the file's rows and the sort do.
@@ -177,7 +178,8 @@ private:
       return;
     }
     try {
-      column.read(line, {words, (*view.headings)[static_cast<std::size_t>(cell)].unit, view.form});
+      column.read(line,
+                  {words, (*view.headings)[static_cast<std::size_t>(cell)].unit, view.form, view.dateFormat});
     } catch (const Unreadable& trouble) {
       at.fault(column.name, trouble.read, trouble.expected);
     }
