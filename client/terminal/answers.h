@@ -15,10 +15,6 @@ void printJson(Context& context, const QJsonObject& object);
 /// --as-of, else today's date here.
 QDate today(const Context& context);
 
-/// --by without the spaces around it; throws Error(badInput) where it is left out or empty, saying `why` a
-/// name is needed ("to sign what was chosen").
-QString signedBy(const Context& context, const std::string& why);
-
 /// Text for people.
 inline std::ostream& operator<<(std::ostream& out, const QString& text) {
   return out << text.toStdString();

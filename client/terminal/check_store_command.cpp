@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QJsonArray>
 
+#include "store/snapshot_store.h"
 #include "terminal/answers.h"
 #include "terminal/commands.h"
 #include "terminal/store_door.h"
@@ -10,7 +11,7 @@ namespace {
 
 Ending run(const Given&, Context& context) {
   const auto store = openStore(context);
-  const QStringList faults = store->faults();
+  const QStringList faults = store::checkStore(*store);
   if (context.json) {
     printJson(context, {{QStringLiteral("format"), QStringLiteral("hangbook.check-store/1")},
                         {QStringLiteral("store"), store->place().shown()},

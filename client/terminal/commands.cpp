@@ -6,8 +6,17 @@ namespace hangbook::terminal {
 const std::vector<Command>& commands() {
   // clang-format off
   static const std::vector<Command> all{
+      routeCommand(),
+      optionsCommand(),
+      chooseCommand(),
+      markCommand(),
+      markRecordCommand(),
+      dueCommand(),
       staticsCommand(),
       settledCommand(),
+      importCommand(),
+      exportCommand(),
+      demoCommand(),
       backupCommand(),
       checkStoreCommand(),
       helpCommand(),

@@ -11,7 +11,16 @@ namespace hangbook::terminal {
 
 Command backupCommand();
 Command checkStoreCommand();
+Command chooseCommand();
+Command demoCommand();
+Command dueCommand();
+Command exportCommand();
 Command helpCommand();
+Command importCommand();
+Command markCommand();
+Command markRecordCommand();
+Command optionsCommand();
+Command routeCommand();
 Command settledCommand();
 Command staticsCommand();
 

@@ -95,15 +95,15 @@ void printHang(const options::HangOptions& hang, std::ostream& out, int most) {
   }
   Table table({{QStringLiteral("option")},
                {QStringLiteral("verdict")},
-               {QStringLiteral("stack, from the bar down"), Column::Kind::text},
+               {QStringLiteral("stack, bar down"), Column::Kind::text},
                {QStringLiteral("bar"), Column::Kind::text},
                {QStringLiteral("hoist"), Column::Kind::text},
                {QStringLiteral("points"), Column::Kind::text},
-               {QStringLiteral("tilt[°]"), Column::Kind::figure},
-               {QStringLiteral("trim[m]"), Column::Kind::figure},
+               {QStringLiteral("tilt °"), Column::Kind::figure},
+               {QStringLiteral("trim m"), Column::Kind::figure},
                {QStringLiteral("mark"), Column::Kind::figure},
-               {QStringLiteral("point[kN]"), Column::Kind::figure},
-               {QStringLiteral("cover[%]"), Column::Kind::figure},
+               {QStringLiteral("most kN"), Column::Kind::figure},
+               {QStringLiteral("cover %"), Column::Kind::figure},
                {QStringLiteral("because of"), Column::Kind::text}});
   const int digits = tellingDigits(hang.options);
   int printed = 0;
@@ -121,7 +121,7 @@ void printHang(const options::HangOptions& hang, std::ostream& out, int most) {
                decidingRules(option).join(QStringLiteral(", "))});
   }
   if (!table.empty()) {
-    table.print(out, QStringLiteral("  "));
+    table.print(out);
   }
   if (printed < static_cast<int>(hang.options.size())) {
     out << "  … and " << counted(static_cast<qint64>(hang.options.size()) - printed) << " more\n";

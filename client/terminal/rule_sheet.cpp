@@ -43,12 +43,12 @@ void printPoints(const options::Option& option, std::ostream& out) {
   }
   QStringList parts;
   std::vector<Column> columns{{QStringLiteral("point")},
-                              {QStringLiteral("at rest [kN]"), Column::Kind::figure},
-                              {QStringLiteral("dynamic [kN]"), Column::Kind::figure},
-                              {QStringLiteral("capacity [kN]"), Column::Kind::figure}};
+                              {QStringLiteral("at rest kN"), Column::Kind::figure},
+                              {QStringLiteral("dynamic kN"), Column::Kind::figure},
+                              {QStringLiteral("capacity kN"), Column::Kind::figure}};
   for (const options::LoadPart& part : option.points.front().parts) {
     parts << part.what;
-    columns.push_back({part.what + QStringLiteral(" [kN]"), Column::Kind::figure});
+    columns.push_back({part.what + QStringLiteral(" kN"), Column::Kind::figure});
   }
   Table table(columns);
   for (const options::PointResult& point : option.points) {
@@ -73,7 +73,7 @@ void printAims(const options::Option& option, std::ostream& out) {
   }
   Table table({{QStringLiteral("cabinet"), Column::Kind::figure},
                {QStringLiteral("type")},
-               {QStringLiteral("aim [°]"), Column::Kind::figure}});
+               {QStringLiteral("aim °"), Column::Kind::figure}});
   for (const options::Aim& aim : option.aims) {
     const bool named = aim.element >= 1 && aim.element <= option.key.stack.size();
     table.add({QString::number(aim.element), named ? option.key.stack[aim.element - 1] : QString(),
@@ -89,7 +89,7 @@ void printRules(const options::Option& option, std::ostream& out) {
                {QStringLiteral("value"), Column::Kind::figure},
                {QStringLiteral("limit"), Column::Kind::figure},
                {QStringLiteral("unit")},
-               {QStringLiteral("use[%]"), Column::Kind::figure},
+               {QStringLiteral("use %"), Column::Kind::figure},
                {QStringLiteral("what it says"), Column::Kind::text},
                {QStringLiteral("limit from"), Column::Kind::text}});
   for (const options::Finding& finding : option.findings) {

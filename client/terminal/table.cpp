@@ -2,13 +2,15 @@
 #include "terminal/table.h"
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 
 namespace hangbook::terminal {
 namespace {
 
 constexpr int gap = 2;
-constexpr int narrowest = 12;
+constexpr int narrowest = 6;
+constexpr int widestKept = 13; ///< longer words are cut where room is short
 
 bool takesNoPlace(char32_t letter) {
   switch (QChar::category(letter)) {
@@ -29,10 +31,26 @@ bool takesTwoPlaces(char32_t letter) {
          (letter >= 0x1F300 && letter <= 0x1FAFF) || (letter >= 0x20000 && letter <= 0x3FFFD);
 }
 
+/// Where a line may end: behind a space, or behind a hyphen between letters.
+QStringList pieces(const QString& text) {
+  QStringList all;
+  for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    qsizetype from = 0;
+    for (qsizetype at = 1; at + 1 < word.size(); ++at) {
+      if (word[at] == QLatin1Char('-') && word[at - 1].isLetter() && word[at + 1].isLetter()) {
+        all << word.mid(from, at + 1 - from);
+        from = at + 1;
+      }
+    }
+    all << word.mid(from) + QLatin1Char(' ');
+  }
+  return all;
+}
+
 int widestWord(const QString& text) {
   int width = 0;
-  for (const QString& word : text.split(QLatin1Char(' '))) {
-    width = std::max(width, shownWidth(word));
+  for (const QString& piece : pieces(text)) {
+    width = std::max(width, shownWidth(piece.trimmed()));
   }
   return width;
 }
@@ -55,28 +73,28 @@ int shownWidth(const QString& text) {
 QStringList brokenInto(const QString& text, int width) {
   QStringList lines;
   QString line;
-  for (QString word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-    if (!line.isEmpty() && shownWidth(line) + 1 + shownWidth(word) <= width) {
-      line += QLatin1Char(' ') + word;
-      continue;
-    }
-    if (!line.isEmpty()) {
-      lines << line;
+  const auto end = [&] {
+    if (!line.trimmed().isEmpty()) {
+      lines << line.trimmed();
     }
     line.clear();
-    for (const char32_t letter : word.toStdU32String()) {
+  };
+  for (const QString& piece : pieces(text)) {
+    if (shownWidth(line) + shownWidth(piece.trimmed()) <= width) {
+      line += piece;
+      continue;
+    }
+    end();
+    for (const char32_t letter : piece.toStdU32String()) {
       const QString one = QString::fromUcs4(&letter, 1);
-      if (!line.isEmpty() && shownWidth(line) + shownWidth(one) > width) {
-        lines << line;
-        line.clear();
+      if (shownWidth(line) + shownWidth(one.trimmed()) > width) {
+        end();
       }
       line += one;
     }
   }
-  if (!line.isEmpty() || lines.isEmpty()) {
-    lines << line;
-  }
-  return lines;
+  end();
+  return lines.isEmpty() ? QStringList{QString()} : lines;
 }
 
 void Table::print(std::ostream& out, const QString& indent, int width) const {
@@ -96,17 +114,32 @@ void Table::print(std::ostream& out, const QString& indent, int width) const {
     }
     total += widths[i] + (i == shown.back() ? 0 : gap);
   }
-  const auto least = [&](std::size_t i) { return std::max(widestWord(columns_[i].heading), narrowest); };
+  const std::vector<int> natural = widths;
+  std::vector<int> least(columns_.size());
+  for (const std::size_t i : shown) {
+    least[i] = std::max(widestWord(columns_[i].heading), narrowest);
+    for (const QStringList& row : rows_) {
+      least[i] = std::max(least[i], std::min(widestWord(row[static_cast<qsizetype>(i)]), widestKept));
+    }
+  }
+  // What is long keeps more of its width, though not in proportion: the rows then stay low.
+  const auto roomOf = [&](std::size_t i) { return widths[i] / std::sqrt(static_cast<double>(natural[i])); };
+  bool wordsCut = false;
   while (total > width) {
     std::size_t widest = columns_.size();
     for (const std::size_t i : shown) {
-      if (columns_[i].kind == Column::Kind::text && widths[i] > least(i) &&
-          (widest == columns_.size() || widths[i] > widths[widest])) {
+      if (columns_[i].kind == Column::Kind::text && widths[i] > least[i] &&
+          (widest == columns_.size() || roomOf(i) > roomOf(widest))) {
         widest = i;
       }
     }
     if (widest == columns_.size()) {
-      break; // nothing can give way any more: better wide than cut
+      if (wordsCut) {
+        break; // nothing can give way any more: better wide than without a column
+      }
+      wordsCut = true;
+      std::fill(least.begin(), least.end(), narrowest);
+      continue;
     }
     --widths[widest];
     --total;
