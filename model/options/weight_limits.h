@@ -25,9 +25,11 @@ struct Piece {
   QString source;
 };
 
-/// A truss, beam or bay that carries at least one of the option's points.
+/// A truss, beam or bay that carries at least one of the option's points, or one of these points itself where
+/// another hang uses it too.
 struct ZoneLoad {
   QString name;
+  bool onePoint = false; ///< `name` is a point's
   double capacity = notKnown;
   catalogue::Basis basis = catalogue::Basis::unknown;
   QString source;

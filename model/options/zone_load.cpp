@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// zone-load: all that hangs on one truss, beam or bay (this hang, the show's other hangs, every other
-// department) is within its capacity.
+// zone-load: all that hangs on one truss, beam or bay, or on one point that two hangs use (this hang, the
+// show's other hangs, every other department), is within its capacity.
 #include <algorithm>
 #include <cmath>
 
@@ -59,7 +59,8 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst = any ? worseOf(worst, use) : use;
     any = true;
   }
-  if ((!limits.zonesUnknown.isEmpty() || limits.pointsWithoutZone) && worst.verdict < Verdict::unproven) {
+  const bool outside = limits.pointsWithoutZone && (limits.zonesStated || !limits.pointsHaveSource);
+  if ((!limits.zonesUnknown.isEmpty() || outside) && worst.verdict < Verdict::unproven) {
     worst = Use{};
     worst.why = limits.zonesUnknown.isEmpty() ? pointOutside : zoneUnknown;
   }
@@ -86,7 +87,8 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   const ZoneLoad& zone = limits.zones[static_cast<std::size_t>(use.which)];
   finding.source = QStringLiteral("venue's sheet: %1").arg(zone.source);
   const double own = ownAtRest(option, *settled, trimM, zone);
-  QString text = QStringLiteral("%1 carries %2 of this hang").arg(zone.name, inKn(own));
+  QString text = QStringLiteral("%1 carries %2 of this hang")
+                     .arg(zone.onePoint ? QStringLiteral("Point ") + zone.name : zone.name, inKn(own));
   if (!zone.otherHangs.isEmpty()) {
     text += QStringLiteral(" (with %1)").arg(zone.otherHangs.join(QStringLiteral(", ")));
   }
@@ -94,8 +96,10 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   if (others != 0.0) {
     text += QStringLiteral(" + %1 of other hangs").arg(inKn(others));
   }
-  text += std::isnan(zone.others) ? QStringLiteral("; %1").arg(zone.othersWhy)
-                                  : QStringLiteral(" + %1 (%2)").arg(inKn(zone.others), zone.othersWhy);
+  if (!zone.onePoint) {
+    text += std::isnan(zone.others) ? QStringLiteral("; %1").arg(zone.othersWhy)
+                                    : QStringLiteral(" + %1 (%2)").arg(inKn(zone.others), zone.othersWhy);
+  }
   if (dynamicBasis(zone)) {
     text += QStringLiteral(", this hang × dynamic factor %1").arg(inTimes(limits.dynamic.value));
   }

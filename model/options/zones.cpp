@@ -18,7 +18,7 @@ ZoneLoad loadOn(const venue::Venue& venue, const venue::Zone& zone) {
   load.basis = zone.basis;
   load.capacity = zone.capacity ? inNewtons(*zone.capacity) : notKnown;
   load.source = venue.source.text;
-  if (!zone.othersLoad) {
+  if (!zone.othersLoad || inNewtons(*zone.othersLoad) < 0.0) { // a load below 0 is a slip, not a figure
     load.othersWhy = QStringLiteral("what other departments hang there is not stated");
   } else if (inNewtons(*zone.othersLoad) == 0.0 && (zone.othersBy.isEmpty() || !zone.othersOn.isValid())) {
     load.othersWhy = QStringLiteral("that nothing else hangs there is stated without a name and a date");
@@ -28,6 +28,23 @@ ZoneLoad loadOn(const venue::Venue& venue, const venue::Zone& zone) {
                                              : QStringLiteral("other departments, by %1").arg(zone.othersBy);
   }
   return load;
+}
+
+/// A point that two hangs share. What other departments hang on it is the venue's to take off its capacity,
+/// as where one hang uses it alone.
+ZoneLoad loadOn(const venue::Point& point) {
+  ZoneLoad load;
+  load.name = point.name;
+  load.onePoint = true;
+  load.basis = point.basis;
+  load.capacity = point.capacity ? inNewtons(*point.capacity) : notKnown;
+  load.source = point.source.text;
+  load.others = 0.0;
+  return load;
+}
+
+bool belongs(const venue::Point& point, const ZoneLoad& zone) {
+  return zone.onePoint ? point.name == zone.name : point.zone == zone.name;
 }
 
 const Choice* choiceOf(const Snapshot& snapshot, const QString& hang) {
@@ -65,7 +82,7 @@ void addChoice(const Snapshot& snapshot, const Choice& choice, ZoneLoad& zone) {
   bool any = false;
   for (const PointResult& result : choice.points) {
     const venue::Point* point = pointNamed(snapshot.venue, result.point);
-    if (point != nullptr && point->zone == zone.name) {
+    if (point != nullptr && belongs(*point, zone)) {
       zone.otherHangsAtRest += result.staticKn * 1000.0;
       zone.otherHangsDynamic += result.dynamicKn * 1000.0;
       any = true;
@@ -84,9 +101,9 @@ void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
   }
   const CandidatePoints theirs = candidatePoints(snapshot.venue, other);
   const bool mayUseIt = std::any_of(theirs.points.begin(), theirs.points.end(),
-                                    [&zone](const venue::Point* point) { return point->zone == zone.name; });
+                                    [&zone](const venue::Point* point) { return belongs(*point, zone); });
   if (!mayUseIt) {
-    return; // none of its points is on this structure
+    return; // none of its points is on this structure, or is this point
   }
   if (other.mirrors != option.hang->name && option.hang->mirrors != other.name) {
     zone.otherHangsAtRest = zone.otherHangsDynamic = notKnown;
@@ -102,7 +119,7 @@ void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
                                  .arg(other.name, option.points[pick]->name));
       return;
     }
-    if (image->zone == zone.name) {
+    if (belongs(*image, zone)) {
       ++zone.times[pick];
       any = true;
     }
@@ -146,6 +163,19 @@ void lookUpZones(const Case& option, WeightLimits& limits) {
       if (other.name != option.hang->name) {
         addOther(option, other, zone);
       }
+    }
+  }
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    ZoneLoad shared = loadOn(*option.points[pick]);
+    shared.times.assign(option.points.size(), 0);
+    shared.times[pick] = 1;
+    for (const calendar::Hang& other : snapshot.show.hangs) {
+      if (other.name != option.hang->name) {
+        addOther(option, other, shared);
+      }
+    }
+    if (!shared.otherHangs.isEmpty()) {
+      limits.zones.push_back(std::move(shared));
     }
   }
 }
