@@ -74,13 +74,16 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   finding.source = named.source.isEmpty()
                        ? QString()
                        : QStringLiteral("maker's data for %1: %2").arg(named.name, named.source);
+  const double caught = pickLoad(*settled, pick);
+  const bool catching = use.value == caught * limits.secondary.value / 1000.0;
   QString text =
       secondary
-          ? QStringLiteral(
-                "%1 of the secondary suspension at the %2 pick must hold %3 (load at rest %4; dynamic "
-                "factor and share, or %5 for catching it)")
-                .arg(named.name, pickName(*settled, pick), inKn(use.value * 1000.0),
-                     inKn(pickLoad(*settled, pick)), inTimes(limits.secondary.value))
+          ? QStringLiteral("%1 of the secondary suspension at the %2 pick must hold %3 at rest, with %4: %5")
+                .arg(named.name, pickName(*settled, pick), inKn(caught),
+                     catching
+                         ? QStringLiteral("factor %1 for catching it").arg(inTimes(limits.secondary.value))
+                         : factorWords(limits, false),
+                     inKn(use.value * 1000.0))
           : QStringLiteral("%1 under point %2 takes %3 at rest, with %4: %5")
                 .arg(named.name, option.points[pick]->name, inKn(pointAtRest(option, *settled, trimM, pick)),
                      factorWords(limits, false), inKn(use.value * 1000.0));

@@ -139,9 +139,10 @@ private:
     const auto rectangle = rectangleAround(places, along_);
     for (std::size_t k = 0; k < limits_.ceilings.size(); ++k) {
       const Ceiling& ceiling = limits_.ceilings[k];
-      missing(!widthKnown && !std::isinf(ceiling.xTo),
-              what == What::bar ? QStringLiteral("the bar's width")
-                                : QStringLiteral("the width of cabinet %1").arg(number + 1));
+      if (!widthKnown && !std::isinf(ceiling.xTo)) { // the words only where they are needed: searched often
+        missing(true, what == What::bar ? QStringLiteral("the bar's width")
+                                        : QStringLiteral("the width of cabinet %1").arg(number + 1));
+      }
       if (isOver(ceiling, rectangle, along_)) {
         result_.checks.push_back(
             {what, number, static_cast<int>(k), highest - lowest_.z, limits_.clearance, ceiling.underside});

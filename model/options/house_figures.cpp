@@ -144,6 +144,10 @@ QString faultOf(const HouseFigureKind& kind, const HouseFigure& figure) {
   if (!std::isfinite(figure.value)) {
     return QStringLiteral("is no number");
   }
+  if (figure.value <
+      0.0) { // a factor, share, room, margin or number to spare: below 0 it would loosen a rule
+    return QStringLiteral("is below 0");
+  }
   if (!figure.unit.isEmpty() && figure.unit != kind.unit) {
     return QStringLiteral("is stated in “%1”, expected “%2”").arg(figure.unit, kind.unit);
   }

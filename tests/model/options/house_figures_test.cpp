@@ -68,6 +68,13 @@ BOOST_AUTO_TEST_CASE(a_statement_that_cannot_be_read_is_not_known_rather_than_us
   BOOST_TEST(wrongUnit.figure("least-trim").source.contains("ft"));
   const House noNumber(states("lift-share", std::numeric_limits<double>::quiet_NaN()), {}, {});
   BOOST_TEST(!noNumber.figure("lift-share").value.has_value());
+  // Fewer spares than none, or a clearance into the steel, would let through what the rules are there to
+  // stop.
+  for (const HouseFigureKind& kind : houseFigureKinds()) {
+    const House below({}, {}, states(kind.id.toUtf8().constData(), -0.5));
+    BOOST_TEST(!below.figure(kind.id).value.has_value(), kind.id.toStdString());
+    BOOST_TEST(below.figure(kind.id).source.contains("below 0"), kind.id.toStdString());
+  }
   BOOST_TEST(!House({}, {}, {}).figure("no-such").value.has_value());
 }
 
