@@ -5,13 +5,18 @@
 
 #include <QCoreApplication>
 
+#include "desk/run.h"
+#include "desk/source/store_source.h"
 #include "terminal/run.h"
 
 int main(int argc, char** argv) {
+  const std::vector<std::string> words(argv + 1, argv + argc);
+  if (hangbook::desk::wantsWindow(words)) {
+    return hangbook::desk::runWindow(argc, argv, &hangbook::desk::openStoreSource);
+  }
   // A word in the terminal needs no screen.
   QCoreApplication application(argc, argv);
   QCoreApplication::setApplicationName(QStringLiteral("hangbook"));
   std::ios::sync_with_stdio(false);
-  const std::vector<std::string> words(argv + 1, argv + argc);
   return static_cast<int>(hangbook::terminal::run(words, std::cin, std::cout, std::cerr));
 }

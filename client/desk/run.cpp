@@ -16,6 +16,17 @@ namespace {
 constexpr int badInput = 2;
 constexpr int storeTrouble = 3;
 
+/// Qt would end the program without a word that helps.
+void refuseWithoutDisplay() {
+  for (const char* each : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) {
+    if (!qEnvironmentVariableIsEmpty(each)) {
+      return;
+    }
+  }
+  throw Error(Trouble::badInput,
+              "the window needs a display; without one `hangbook help` lists the words of the terminal");
+}
+
 int open(const WindowWords& words, const std::shared_ptr<Source>& source) {
   Window window(source);
   window.resize(words.size);
@@ -46,6 +57,10 @@ int runWindow(int& argc, char** argv, SourceMaker makeSource) {
   const std::vector<std::string> given(argv + 1, argv + argc);
   try {
     const WindowWords words = readWindowWords(given);
+    if (!words.picture.isEmpty() && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+      qputenv("QT_QPA_PLATFORM", "offscreen"); // a picture needs no display
+    }
+    refuseWithoutDisplay();
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("hangbook"));
     QApplication::setApplicationDisplayName(QStringLiteral("Hangbook"));
@@ -55,7 +70,7 @@ int runWindow(int& argc, char** argv, SourceMaker makeSource) {
       fixLooks(application);
     }
     applyTheme(application, words.picture.isEmpty() ? theme : (words.dark ? Theme::dark : Theme::light));
-    return open(words, makeSource(words.store));
+    return open(words, makeSource(words));
   } catch (const Error& error) {
     std::cerr << error.what() << '\n';
     return error.trouble() == Trouble::store ? storeTrouble : badInput;

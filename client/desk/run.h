@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include <QDate>
 #include <QSize>
 #include <QString>
 
@@ -15,15 +16,16 @@ namespace hangbook::desk {
 
 /// What the window may be told on the command line.
 struct WindowWords {
-  std::optional<QString> store; ///< file or address; the usual place where left out
-  bool demo = false;            ///< fill an empty store with the demo tour
-  QString picture;              ///< make a picture into this PNG file and end
-  QString place;                ///< object name of a place
-  QString show;
-  QString hang;
+  std::optional<QString> store{}; ///< file or address; the usual place where left out
+  bool demo = false;              ///< fill an empty store with the demo tour
+  QString picture{};              ///< make a picture into this PNG file and end
+  QString place{};                ///< object name of a place
+  QString show{};
+  QString hang{};
   bool dark = false;
   bool us = false;
   QSize size{1440, 900};
+  QDate asOf{}; ///< the day that counts as today; null: today
 };
 
 /// Whether these words are for the window: none at all, or the first is one of the window's own options.
@@ -32,8 +34,8 @@ bool wantsWindow(const std::vector<std::string>& words);
 /// Reads the words. Throws Error (badInput) with what was expected.
 WindowWords readWindowWords(const std::vector<std::string>& words);
 
-/// Makes the source for a store. The window does not know which kind it is.
-using SourceMaker = std::shared_ptr<Source> (*)(const std::optional<QString>& store);
+/// Makes the source that the words ask for. The window does not know which kind it is.
+using SourceMaker = std::shared_ptr<Source> (*)(const WindowWords& words);
 
 /// Opens the window (or makes one picture) and answers the exit status.
 int runWindow(int& argc, char** argv, SourceMaker makeSource);

@@ -10,7 +10,7 @@ namespace hangbook::desk {
 namespace {
 
 constexpr std::array plainOptions{"--demo", "--dark", "--us"};
-constexpr std::array textOptions{"--store", "--picture", "--place", "--show", "--hang", "--size"};
+constexpr std::array textOptions{"--store", "--picture", "--place", "--show", "--hang", "--size", "--as-of"};
 
 template <class List>
 bool contains(const List& list, const std::string& word) {
@@ -44,6 +44,11 @@ void take(WindowWords& words, const std::string& word, const QString& text) {
     words.show = text;
   } else if (word == "--hang") {
     words.hang = text;
+  } else if (word == "--as-of") {
+    words.asOf = QDate::fromString(text, Qt::ISODate);
+    if (!words.asOf.isValid()) {
+      throw Error(Trouble::badInput, "a date such as 2027-04-02 is expected", word);
+    }
   } else {
     words.size = readSize(text);
   }
@@ -66,11 +71,11 @@ WindowWords readWindowWords(const std::vector<std::string>& words) {
       continue;
     }
     if (!contains(textOptions, word)) {
-      throw Error(
-          Trouble::badInput,
-          "the window takes --store, --demo, --dark, --us, --place, --show, --hang, --picture and --size; "
-          "`hangbook help` lists the words of the terminal",
-          word);
+      throw Error(Trouble::badInput,
+                  "the window takes --store, --demo, --dark, --us, --place, --show, --hang, --picture, "
+                  "--size and --as-of; "
+                  "`hangbook help` lists the words of the terminal",
+                  word);
     }
     if (i + 1 == words.size()) {
       throw Error(Trouble::badInput, "something must follow", word);

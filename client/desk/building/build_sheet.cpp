@@ -64,19 +64,20 @@ Cell AimModel::cellOf(const AimLine& line, AimColumn column) const {
 BuildSheet::BuildSheet(QWidget* parent)
     : QWidget(parent), notCleared_(new QLabel(tr("NOT CLEARED TO LIFT"), this)),
       verdict_(new VerdictLabel(this)), chosen_(new QLabel(this)), mark_(new QLabel(this)),
-      neighbours_(new QLabel(this)), facts_(new QFormLayout), aimTable_(new QTableView(this)) {
+      caption_(new QLabel(tr("Chain mark"), this)), neighbours_(new QLabel(this)), facts_(new QFormLayout),
+      aimTable_(new QTableView(this)) {
   setObjectName(QStringLiteral("buildSheet"));
   notCleared_->setObjectName(QStringLiteral("buildNotCleared"));
   notCleared_->setFont(fontFor(TextSize::title, font()));
   mark_->setObjectName(QStringLiteral("buildMark"));
   mark_->setFont(fontFor(TextSize::figure, font()));
   neighbours_->setObjectName(QStringLiteral("buildNeighbours"));
+  neighbours_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
   neighbours_->setFont(fontFor(TextSize::reading, font()));
   chosen_->setObjectName(QStringLiteral("buildChosen"));
   chosen_->setWordWrap(true);
   chosen_->setForegroundRole(QPalette::PlaceholderText);
-  auto* caption = new QLabel(tr("Chain mark"), this);
-  caption->setFont(fontFor(TextSize::heading, font()));
+  caption_->setFont(fontFor(TextSize::heading, font()));
   aimTable_->setObjectName(QStringLiteral("buildAims"));
   aimTable_->setAccessibleName(tr("Cabinets and their angles"));
   aimTable_->setFont(fontFor(TextSize::reading, font()));
@@ -88,7 +89,7 @@ BuildSheet::BuildSheet(QWidget* parent)
   status->addWidget(chosen_, 1);
   auto* beside = new QVBoxLayout;
   beside->addStretch(1);
-  beside->addWidget(caption);
+  beside->addWidget(caption_);
   beside->addWidget(neighbours_);
   beside->addStretch(1);
   auto* markLine = new QHBoxLayout;
@@ -130,6 +131,7 @@ void BuildSheet::setChoice(const options::Choice& choice, const options::Option&
   const auto& mark = choice.setting.mark;
   mark_->setText(mark ? QString::number(*mark) : QString());
   mark_->setVisible(mark.has_value());
+  caption_->setVisible(mark.has_value());
   mark_->setAccessibleName(mark ? tr("Chain mark %1").arg(*mark) : tr("No chain in this stack"));
   neighbours_->setText(mark ? neighbourText(results.marks, figures) : tr("No chain in this stack"));
 

@@ -53,6 +53,7 @@ private:
   VerdictLabel* verdict_;
   QLabel* chosen_;
   QLabel* mark_;
+  QLabel* caption_;
   QLabel* neighbours_;
   QFormLayout* facts_;
   AimModel aims_;

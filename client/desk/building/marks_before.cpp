@@ -40,13 +40,13 @@ std::vector<marks::MarkUsed> marksBefore(const Overview& overview, const options
 Heading MarkModel::headingOf(MarkColumn column) const {
   switch (column) {
   case MarkColumn::date:
-    return {.title = words("Date"), .characters = 11};
+    return {.title = words("Date"), .characters = 12};
   case MarkColumn::mark:
     return {.title = words("Mark"), .figure = true, .characters = 6};
   case MarkColumn::measured:
     return {.title = words("Measured"),
             .figure = true,
-            .characters = 9,
+            .characters = 11,
             .toolTip = words("Angle of the held cabinet's joint, as measured")};
   case MarkColumn::tilt:
     return {.title = words("Tilt"), .figure = true, .characters = 7};

@@ -51,11 +51,15 @@ FigureLines& FigureLines::travel(const QString& what, const std::optional<std::a
                value ? std::optional((*value)[1]) : std::nullopt);
 }
 
-FigureLines& FigureLines::position(const QString& what, const std::optional<catalogue::Position>& value) {
+FigureLines& FigureLines::position(const QString& what, const std::optional<catalogue::Position>& value,
+                                   bool mayBeLeftOut) {
   length(QCoreApplication::translate("Record", "%1, forward").arg(what),
          value ? std::optional(value->x) : std::nullopt);
-  return length(QCoreApplication::translate("Record", "%1, up").arg(what),
-                value ? std::optional(value->z) : std::nullopt);
+  lines_.back().optional = mayBeLeftOut;
+  length(QCoreApplication::translate("Record", "%1, up").arg(what),
+         value ? std::optional(value->z) : std::nullopt);
+  lines_.back().optional = mayBeLeftOut;
+  return *this;
 }
 
 FigureLines& FigureLines::number(const QString& what, std::optional<double> value, Measure measure) {

@@ -19,7 +19,9 @@ public:
   FigureLines& force(const QString& what, std::optional<Force> value);
   FigureLines& angle(const QString& what, std::optional<Angle> value);
   FigureLines& travel(const QString& what, const std::optional<std::array<Angle, 2>>& value);
-  FigureLines& position(const QString& what, const std::optional<catalogue::Position>& value);
+  /// `optional`: both lines may be left out without any rule going unproven.
+  FigureLines& position(const QString& what, const std::optional<catalogue::Position>& value,
+                        bool optional = false);
   FigureLines& number(const QString& what, std::optional<double> value, Measure measure = Measure::plain);
   FigureLines& yesNo(const QString& what, std::optional<bool> value);
   /// The last line may be left out without any rule going unproven.

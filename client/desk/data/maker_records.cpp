@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include <QCoreApplication>
 
 #include "desk/data/figure_lines.h"
@@ -38,12 +40,12 @@ RecordLine recordOf(const catalogue::CabinetType& type) {
   lines.words(words("Family"), type.family).optional();
   lines.mass(words("Mass"), type.mass);
   lines.position(words("Centre of gravity"), type.centreOfGravity);
-  lines.position(words("Pin of the cabinet below"), type.nextPin);
+  lines.position(words("Pin of the cabinet below"), type.nextPin, type.downfill);
   lines.count(words("Corners of the outline"),
               type.outline.empty() ? std::nullopt : std::optional(static_cast<int>(type.outline.size())));
   lines.length(words("Width"), type.width);
-  lines.position(words("Chain eye"), type.chainEye);
-  lines.position(words("Rear contact"), type.rearContact);
+  lines.position(words("Chain eye"), type.chainEye, true);
+  lines.position(words("Rear contact"), type.rearContact, true);
   lines.yesNo(words("Covers the audience"), type.coversAudience);
   if (type.coversAudience) {
     lines.angle(words("Cover, lower edge"), type.coverLowest)
@@ -60,10 +62,16 @@ RecordLine recordOf(const catalogue::BarType& type) {
   lines.mass(words("Frame mass"), type.frameMass)
       .position(words("Frame centre of gravity"), type.frameCentreOfGravity);
   lines.position(words("Stack pin"), type.stackPin).position(words("Chain anchor"), type.chainAnchor);
-  lines.mass(words("Head mass"), type.headMass)
-      .position(words("Head centre of gravity"), type.headCentreOfGravity);
-  lines.position(words("Tilt axis"), type.tiltAxis).travel(words("Tilt travel"), type.tiltTravel);
-  lines.travel(words("Pan travel"), type.panTravel).angle(words("Most swing"), type.swingLimit);
+  // Only a bar that is picked up side by side has a head that it can tilt and pan against.
+  const bool hasHead = std::any_of(
+      type.arrangements.begin(), type.arrangements.end(),
+      [](const catalogue::PickArrangement& each) { return each.picks == catalogue::Picks::sidePair; });
+  if (hasHead) {
+    lines.mass(words("Head mass"), type.headMass)
+        .position(words("Head centre of gravity"), type.headCentreOfGravity);
+    lines.position(words("Tilt axis"), type.tiltAxis).travel(words("Tilt travel"), type.tiltTravel);
+    lines.travel(words("Pan travel"), type.panTravel).angle(words("Most swing"), type.swingLimit);
+  }
   lines.angle(words("Tilt step"), type.tiltStep).optional();
   lines.position(words("Datum for the tape"), type.datum).length(words("Width"), type.width);
   for (const catalogue::PickArrangement& each : type.arrangements) {

@@ -33,16 +33,16 @@ Heading RecordModel::headingOf(RecordColumn column) const {
   case RecordColumn::kind:
     return {.title = words("Kind"), .characters = 15};
   case RecordColumn::name:
-    return {.title = words("Name"), .characters = 28};
+    return {.title = words("Name"), .characters = 20, .wish = 30};
   case RecordColumn::belongsTo:
-    return {.title = words("Maker, town, whose"), .characters = 24};
+    return {.title = words("Maker, town, whose"), .characters = 18, .wish = 24};
   case RecordColumn::unknown:
     return {.title = words("Not known"),
             .figure = true,
             .characters = 11,
             .toolTip = words("Figures without which a rule may stay unproven")};
   case RecordColumn::source:
-    return {.title = words("Source"), .characters = 30};
+    return {.title = words("Source"), .characters = 16, .wish = 40};
   case RecordColumn::date:
     return {.title = words("Dated"), .characters = 12};
   case RecordColumn::count:
@@ -83,11 +83,11 @@ void FigureModel::setFigures(const Figures& figures) {
 Heading FigureModel::headingOf(FigureColumn column) const {
   switch (column) {
   case FigureColumn::what:
-    return {.title = words("Figure"), .characters = 38};
+    return {.title = words("Figure"), .characters = 26, .wish = 40};
   case FigureColumn::value:
-    return {.title = words("Value"), .figure = true, .characters = 18};
+    return {.title = words("Value"), .figure = true, .characters = 16, .wish = 28};
   case FigureColumn::source:
-    return {.title = words("Source"), .characters = 24};
+    return {.title = words("Source"), .characters = 16, .wish = 40};
   case FigureColumn::date:
     return {.title = words("Dated"), .characters = 12};
   case FigureColumn::count:
@@ -101,7 +101,7 @@ Cell FigureModel::valueOf(const FigureLine& line) const {
     return {.text = line.text, .toolTip = line.text};
   }
   if (!line.value) {
-    Cell cell{.text = notKnownText(), .missing = true};
+    Cell cell{.text = line.optional ? words("none stated") : notKnownText(), .missing = true};
     if (!line.optional) {
       cell.verdict = options::Verdict::unproven;
     }

@@ -34,26 +34,28 @@ void DueModel::setLines(std::vector<DueLine> lines, QDate today) {
 Heading DueModel::headingOf(DueColumn column) const {
   switch (column) {
   case DueColumn::state:
-    return {.title = words("State"), .characters = 17};
+    return {.title = words("State"), .characters = 16, .wish = 17};
   case DueColumn::due:
     return {.title = words("Stands until"),
-            .characters = 12,
+            .characters = 15,
+            .wish = 15,
             .toolTip = words("The last day on which the last examination stands")};
   case DueColumn::days:
     return {.title = words("Days"), .figure = true, .characters = 7};
   case DueColumn::serial:
     return {.title = words("Serial"), .characters = 13};
   case DueColumn::type:
-    return {.title = words("Type"), .characters = 22};
+    return {.title = words("Type"), .characters = 18, .wish = 24};
   case DueColumn::rule:
-    return {.title = words("Examination"), .characters = 28};
+    return {.title = words("Examination"), .characters = 20, .wish = 28};
   case DueColumn::last:
-    return {.title = words("Last done"), .characters = 12};
+    return {.title = words("Last done"), .characters = 13, .wish = 13};
   case DueColumn::place:
-    return {.title = words("Is at"), .characters = 20};
+    return {.title = words("Is at"), .characters = 16, .wish = 24};
   case DueColumn::stop:
     return {.title = words("Last stop before"),
-            .characters = 24,
+            .characters = 18,
+            .wish = 26,
             .toolTip = words("The last stop of the route at which it can still be done in time")};
   case DueColumn::count:
     break;

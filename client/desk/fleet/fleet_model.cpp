@@ -40,26 +40,26 @@ void FleetModel::setFigures(const Figures& figures) {
 Heading FleetModel::headingOf(FleetColumn column) const {
   switch (column) {
   case FleetColumn::serial:
-    return {.title = words("Serial"), .characters = 14};
+    return {.title = words("Serial"), .characters = 12, .wish = 14};
   case FleetColumn::kind:
     return {.title = words("Kind"), .characters = 11};
   case FleetColumn::type:
-    return {.title = words("Type"), .characters = 26};
+    return {.title = words("Type"), .characters = 20, .wish = 26};
   case FleetColumn::state:
-    return {.title = words("State"), .characters = 14};
+    return {.title = words("State"), .characters = 15, .wish = 16};
   case FleetColumn::place:
-    return {.title = words("Is at"), .characters = 22};
+    return {.title = words("Is at"), .characters = 18, .wish = 24};
   case FleetColumn::cart:
-    return {.title = words("On cart"), .characters = 16};
+    return {.title = words("On cart"), .characters = 13, .wish = 16};
   case FleetColumn::due:
-    return {.title = words("Next examination"), .characters = 18};
+    return {.title = words("Next examination"), .characters = 18, .wish = 19};
   case FleetColumn::weighed:
     return {.title = words("Weighed"),
             .figure = true,
             .characters = 11,
             .toolTip = words("Mass as weighed by the crew; it stands before the maker's figure")};
   case FleetColumn::owner:
-    return {.title = words("Owner"), .characters = 24};
+    return {.title = words("Owner"), .characters = 14, .wish = 24};
   case FleetColumn::count:
     break;
   }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QActionGroup>
 #include <QApplication>
+#include <QFileDialog>
 #include <QMenuBar>
 
+#include "desk/first/first_page.h"
 #include "desk/frame/finder.h"
 #include "desk/frame/window.h"
 #include "desk/style/theme.h"
@@ -13,6 +15,13 @@ void Window::addMenus() {
   auto* store = menuBar()->addMenu(tr("&Store"));
   auto* reload = store->addAction(tr("&Read again"), &session_, &Session::reload);
   reload->setShortcut(Qt::Key_F5);
+  auto* import = store->addAction(tr("&Import spreadsheets…"), this, [this] {
+    const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder with CSV files"));
+    if (!folder.isEmpty()) {
+      first_->importFrom(folder);
+    }
+  });
+  import->setObjectName(QStringLiteral("import"));
   store->addSeparator();
   auto* quit = store->addAction(tr("&Quit"), this, &QWidget::close);
   quit->setShortcut(QKeySequence::Quit);

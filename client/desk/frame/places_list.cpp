@@ -22,7 +22,8 @@ public:
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     const Colours& colours = coloursOf(option.palette);
-    const bool here = option.state.testFlag(QStyle::State_Selected);
+    const bool enabled = option.state.testFlag(QStyle::State_Enabled);
+    const bool here = enabled && option.state.testFlag(QStyle::State_Selected);
     painter->save();
     painter->fillRect(option.rect, here ? colours.chosen : colours.raised);
     if (here) {
@@ -31,7 +32,7 @@ public:
     QFont name(option.font);
     name.setBold(here);
     painter->setFont(name);
-    painter->setPen(colours.text);
+    painter->setPen(enabled ? colours.text : colours.quiet);
     const QRect box = option.rect.adjusted(space::wide, 0, -space::step, 0);
     painter->drawText(box, Qt::AlignVCenter | Qt::AlignLeft, index.data().toString());
     painter->setFont(fontFor(TextSize::note, option.font));
@@ -65,7 +66,7 @@ void PlacesList::addPlace(const QString& title, const QString& keys) {
 }
 
 QSize PlacesList::sizeHint() const {
-  return {QFontMetrics(font()).averageCharWidth() * 19, 200};
+  return {QFontMetrics(font()).averageCharWidth() * 21, 200};
 }
 
 } // namespace hangbook::desk

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "desk/lists/column_fitter.h"
 #include "desk/lists/flat_header.h"
 #include "desk/lists/row_painter.h"
 #include "desk/style/scale.h"
@@ -36,13 +37,7 @@ void prepareTable(QTableView& table, const TableModel& model, int stretchColumn)
   header.setSectionsMovable(true);
   header.setMinimumSectionSize(24);
   header.setFixedHeight(rowHeight(table.font()) + 3);
-  const int character = QFontMetrics(table.font()).averageCharWidth();
-  for (int column = 0; column < model.columnCount(); ++column) {
-    header.resizeSection(column, model.heading(column).characters * character + 2 * space::cell);
-  }
-  if (stretchColumn >= 0) {
-    header.setSectionResizeMode(stretchColumn, QHeaderView::Stretch);
-  }
+  new ColumnFitter(table, model, stretchColumn); // lives with the table
 }
 
 ListPage::ListPage(const QString& name, const QString& title, TableModel& model, int stretchColumn,
@@ -137,7 +132,8 @@ bool ListPage::eventFilter(QObject* watched, QEvent* event) {
 void ListPage::refreshCount() {
   const int shown = proxy_->rowCount();
   const int all = model_.rowCount();
-  count_->setText(shown == all ? tr("%1 rows").arg(all) : tr("%1 of %2 rows").arg(shown).arg(all));
+  const QString rows = all == 1 ? tr("1 row") : tr("%1 rows").arg(all);
+  count_->setText(shown == all ? rows : tr("%1 of %2").arg(shown).arg(rows));
   empty_->setText(all == 0 ? none_ : noneFits_);
   empty_->setVisible(shown == 0);
   empty_->setGeometry(table_->viewport()->rect());

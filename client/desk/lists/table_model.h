@@ -34,7 +34,8 @@ struct Cell {
 struct Heading {
   QString title{};
   bool figure = false;
-  int characters = 12; ///< the width that it usually needs
+  int characters = 12; ///< the least width that it can do with
+  int wish = 0;        ///< the width that it would have, where there is room
   QString toolTip{};
 };
 

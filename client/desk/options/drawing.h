@@ -44,6 +44,7 @@ struct Label {
   Side side = Side::right;
   bool strong = false;
   int rank = 5;
+  bool mayMove = false; ///< to the other side, where there is no room on this one
 };
 
 /// A measured distance with its end marks.

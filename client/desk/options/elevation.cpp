@@ -77,8 +77,26 @@ void Elevation::fit() {
     const QRectF box = QRectF(rect()).adjusted(margin, margin, -margin, -margin - 6);
     const QRectF& metres = fit_ == Fit::room || drawing_.hang.isEmpty() ? drawing_.room : drawing_.hang;
     scale_ = fitted(metres, box);
+    if (fit_ == Fit::room) {
+      // A long room leaves height over: it stands on the lower edge, and the hang is shown larger above it.
+      const double over = box.height() - metres.height() * scale_.pixelsPerMetre;
+      scale_.origin.ry() += over / 2.0;
+    }
   }
   update();
+}
+
+/// Where the hang is shown larger while the whole room is; empty where there is no height left for it.
+QRectF Elevation::lensBox() const {
+  constexpr double leastHeight = 96.0;
+  if (fit_ != Fit::room || drawing_.hang.isEmpty()) {
+    return {};
+  }
+  const double roomTop =
+      scale_.toScreen({0.0, drawing_.room.bottom()}).y(); // metres count up: bottom() is the top
+  const double height = roomTop - 2.0 * space::step - 14.0;
+  return height < leastHeight ? QRectF()
+                              : QRectF(width() * 0.4, space::step, width() * 0.6 - space::step, height);
 }
 
 void Elevation::zoom(double factor, QPointF about) {
@@ -104,8 +122,16 @@ void Elevation::paintInto(QPainter& painter) const {
     painter.drawText(rect().adjusted(space::broad, 0, -space::broad, 0), Qt::AlignCenter | Qt::TextWordWrap,
                      emptyText_);
   } else {
-    paintDrawing(painter, drawing_, scale_, rect(), colours, font(),
-                 units_ == UnitSystem::metric ? &metricBar : &customaryBar);
+    const auto barText = units_ == UnitSystem::metric ? &metricBar : &customaryBar;
+    paintDrawing(painter, drawing_, scale_, rect(), colours, font(), barText);
+    if (const QRectF lens = lensBox(); !lens.isEmpty()) {
+      painter.fillRect(lens, colours.sheet);
+      paintDrawing(painter, drawing_, fitted(drawing_.hang, lens.adjusted(4, 4, -4, -18)), lens, colours,
+                   font(), barText);
+      painter.setPen(QPen(colours.line, 1));
+      painter.setBrush(Qt::NoBrush);
+      painter.drawRect(lens);
+    }
   }
   painter.setPen(hasFocus() ? QPen(colours.accent, 2) : QPen(colours.frame, 1));
   painter.drawRect(rect().adjusted(0, 0, -1, -1));

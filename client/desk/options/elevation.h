@@ -43,6 +43,7 @@ protected:
 private:
   enum class Fit { room, hang, own };
   void fit();
+  QRectF lensBox() const;
   void paintInto(QPainter& painter) const;
 
   Drawing drawing_;

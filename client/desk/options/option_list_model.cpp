@@ -66,36 +66,41 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
   case OptionColumn::verdict:
     return {.title = words("Verdict"),
             .characters = 11,
+            .wish = 11,
             .toolTip = words("Sorted by it, the options stand in the search's own order: what holds first")};
   case OptionColumn::stack:
-    return {.title = words("Stack, from the bar down"), .characters = 25};
+    return {.title = words("Stack, from the bar down"), .characters = 19, .wish = 42};
   case OptionColumn::bar:
-    return {.title = words("Bar"), .characters = 10};
+    return {.title = words("Bar"), .characters = 8, .wish = 13};
   case OptionColumn::picks:
-    return {.title = words("Picks"), .characters = 8};
+    return {.title = words("Picks"), .characters = 10, .wish = 10};
   case OptionColumn::hoist:
-    return {.title = words("Hoist"), .characters = 11};
+    return {.title = words("Hoist"), .characters = 8, .wish = 16};
   case OptionColumn::points:
-    return {.title = words("Points"), .characters = 7};
+    return {.title = words("Points"), .characters = 6, .wish = 9};
   case OptionColumn::trim:
-    return {.title = words("Trim window"),
+    return {.title = words("Trim, %1").arg(QString::fromUtf8(unitOf<Length>(figures_.system()))),
             .figure = true,
-            .characters = 12,
+            .characters = 13,
+            .wish = 13,
             .toolTip = words("Where the lowest edge may be for every rule to hold")};
   case OptionColumn::mark:
     return {.title = words("Mark"),
             .figure = true,
-            .characters = 5,
+            .characters = 6,
+            .wish = 6,
             .toolTip = words("Link that the chain is clipped at")};
   case OptionColumn::heaviest:
     return {.title = words("Point"),
             .figure = true,
             .characters = 6,
+            .wish = 7,
             .toolTip = words("Heaviest point in % of its limit")};
   case OptionColumn::cover:
     return {.title = words("Cover"),
             .figure = true,
-            .characters = 6,
+            .characters = 7,
+            .wish = 7,
             .toolTip = words("Share of the audience that is covered")};
   case OptionColumn::count:
     break;
@@ -108,10 +113,11 @@ Cell OptionListModel::trimOf(const options::Option& option) const {
     return {.text = dash(), .missing = true, .toolTip = words("There is no trim at which every rule holds.")};
   }
   const options::TrimWindow& window = *option.trimWindow;
-  const QString unit = QLatin1Char(' ') + QString::fromUtf8(unitOf<Length>(figures_.system()));
-  QString low = figures_.length(window.lowM);
-  low.chop(low.endsWith(unit) ? unit.size() : 0);
-  return {.text = low + QStringLiteral("–") + figures_.length(window.highM),
+  const auto bare = [this](double metres) { // the unit stands in the heading
+    QString text = figures_.length(metres);
+    return text.left(text.indexOf(QLatin1Char(' ')));
+  };
+  return {.text = bare(window.lowM) + QStringLiteral("–") + bare(window.highM),
           .number = window.highM - window.lowM,
           .toolTip = words("Not lower: %1. Not higher: %2.")
                          .arg(ruleWords(window.lowSetBy), ruleWords(window.highSetBy))};

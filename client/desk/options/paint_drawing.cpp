@@ -77,7 +77,7 @@ void paintShape(QPainter& painter, const Shape& shape, const Scale& scale, const
       painter.drawEllipse(each, 3.0, 3.0);
     }
   } else if (shape.closed) {
-    painter.drawPolygon(onScreen);
+    painter.drawPolygon(onScreen, Qt::WindingFill);
   } else {
     painter.drawPolyline(onScreen);
   }
@@ -192,6 +192,9 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Scale& scale,
     const QSizeF size(painter.fontMetrics().horizontalAdvance(each.text) + 2, painter.fontMetrics().height());
     for (const Side side : {each.side, Side::left, Side::right}) {
       if (paintText(painter, labelBox(scale.toScreen(each.at), side, size), each.text, box, taken, colours)) {
+        break;
+      }
+      if (!each.mayMove) {
         break;
       }
     }

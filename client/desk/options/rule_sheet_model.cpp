@@ -39,18 +39,20 @@ Heading RuleSheetModel::headingOf(RuleColumn column) const {
   case RuleColumn::verdict:
     return {.title = words("Verdict"), .characters = 12};
   case RuleColumn::rule:
-    return {.title = words("Rule"), .characters = 20};
+    return {.title = words("Rule"), .characters = 20, .wish = 24};
   case RuleColumn::value:
-    return {.title = words("Value"), .figure = true, .characters = 10};
+    return {.title = words("Value"), .figure = true, .characters = 10, .wish = 11};
   case RuleColumn::limit:
-    return {.title = words("Limit"), .figure = true, .characters = 10};
+    return {.title = words("Limit"), .figure = true, .characters = 10, .wish = 11};
   case RuleColumn::use:
-    return {
-        .title = words("Use of the limit"), .characters = 18, .toolTip = words("The stroke stands at 100 %")};
+    return {.title = words("Use of the limit"),
+            .characters = 17,
+            .wish = 20,
+            .toolTip = words("The stroke stands at 100 %")};
   case RuleColumn::text:
-    return {.title = words("What it says"), .characters = 50};
+    return {.title = words("What it says"), .characters = 50, .wish = 100};
   case RuleColumn::source:
-    return {.title = words("Where the limit comes from"), .characters = 34};
+    return {.title = words("Where the limit comes from"), .characters = 24, .wish = 50};
   case RuleColumn::count:
     break;
   }

@@ -141,7 +141,8 @@ void addRigging(Drawing& drawing, const Scene& scene) {
                                 true});
     }
     drawing.shapes.push_back({Ink::point, QPolygonF({at(each.pointAt)}), false});
-    drawing.labels.push_back({.at = at(each.pointAt), .text = each.point, .side = Side::above, .rank = 3});
+    drawing.labels.push_back(
+        {.at = at(each.pointAt), .text = each.point, .side = Side::above, .rank = 3, .mayMove = true});
   }
   if (!scene.head.empty()) {
     drawing.shapes.push_back({Ink::bar, line(scene.head), false});

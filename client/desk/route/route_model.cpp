@@ -32,22 +32,25 @@ void RouteModel::setFigures(const Figures& figures) {
 Heading RouteModel::headingOf(RouteColumn column) const {
   switch (column) {
   case RouteColumn::from:
-    return {.title = words("From"), .characters = 11};
+    return {.title = words("From"), .characters = 12, .wish = 13};
   case RouteColumn::to:
-    return {.title = words("To"), .characters = 11};
+    return {.title = words("To"), .characters = 12, .wish = 13};
   case RouteColumn::gap:
     return {.title = words("Days on"),
             .figure = true,
             .characters = 9,
             .toolTip = words("Days since the stop before")};
   case RouteColumn::show:
-    return {.title = words("Show"), .characters = 18};
+    return {.title = words("Show"), .characters = 17, .wish = 21};
   case RouteColumn::venue:
-    return {.title = words("Venue"), .characters = 24};
+    return {.title = words("Venue"), .characters = 21, .wish = 31};
   case RouteColumn::town:
-    return {.title = words("Town"), .characters = 16};
+    return {.title = words("Town"), .characters = 15, .wish = 19};
   case RouteColumn::loadIn:
-    return {.title = words("Load-in"), .characters = 12, .toolTip = words("By the venue's own clock")};
+    return {.title = words("Load-in"),
+            .characters = 13,
+            .wish = 15,
+            .toolTip = words("By the venue's own clock")};
   case RouteColumn::verdict:
     return {.title = words("Verdict"), .characters = 14, .toolTip = words("The worst of the chosen options")};
   case RouteColumn::chosen:
@@ -58,10 +61,11 @@ Heading RouteModel::headingOf(RouteColumn column) const {
   case RouteColumn::heaviest:
     return {.title = words("Heaviest point"),
             .figure = true,
-            .characters = 14,
+            .characters = 16,
+            .wish = 17,
             .toolTip = words("Static load of the heaviest point of the chosen options")};
   case RouteColumn::stacks:
-    return {.title = words("Stacks"), .characters = 30};
+    return {.title = words("Stacks"), .characters = 27, .wish = 61};
   case RouteColumn::count:
     break;
   }

@@ -17,7 +17,8 @@ struct Stop {
   QString stacks{};                          ///< "left: 3 bass · 1 upper; right: the same"
   std::optional<double> heaviestKn{};        ///< static load of the heaviest point
   QString heaviestPoint{};
-  std::optional<qint64> daysBefore{}; ///< from the stop before
+  std::optional<double> heaviestCapacityKn{}; ///< of that point; none: not known
+  std::optional<qint64> daysBefore{};         ///< from the stop before
 };
 
 /// The stops in order of date.

@@ -3,9 +3,11 @@
 
 #include <algorithm>
 
-#include <QLineEdit>
+#include <QSplitter>
 
 #include "desk/frame/place_names.h"
+#include "desk/route/load_chart.h"
+#include "desk/style/scale.h"
 
 namespace hangbook::desk {
 
@@ -13,12 +15,23 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
     : Place(place::route, tr("Route"), parent), session_(session),
       page_(new ListPage(QStringLiteral("routeList"), tr("Shows"), model_,
                          static_cast<int>(RouteColumn::stacks), static_cast<int>(RouteColumn::from),
-                         Qt::AscendingOrder, this)) {
+                         Qt::AscendingOrder, this)),
+      chart_(new LoadChart(this)) {
   page_->setEmptyTexts(tr("No shows yet. Import a tour as a CSV file to see its stops here."),
                        tr("No stop contains these words."));
-  setContent(page_);
+  auto* halves = new QSplitter(Qt::Vertical, this);
+  halves->setObjectName(QStringLiteral("routeHalves"));
+  halves->setChildrenCollapsible(false);
+  halves->setHandleWidth(space::step);
+  halves->addWidget(page_);
+  halves->addWidget(chart_);
+  halves->setSizes({6200, 3800});
+  setContent(halves);
   connect(&session_, &Session::overviewChanged, this, &RoutePlace::showFacts);
-  connect(&session_, &Session::unitsChanged, this, [this] { model_.setFigures(session_.figures()); });
+  connect(&session_, &Session::unitsChanged, this, [this] {
+    model_.setFigures(session_.figures());
+    chart_->setStops(model_.all(), session_.figures());
+  });
   connect(&page_->table(), &QTableView::activated, this, [this] {
     if (const int row = page_->currentRow(); row >= 0) {
       Q_EMIT optionsWanted({model_.at(row).show.tour, model_.at(row).show.name});
@@ -48,6 +61,7 @@ void RoutePlace::showFacts() {
   });
   setNote(tr("%1 of %2 stops chosen").arg(done).arg(stops.size()));
   model_.setRows(std::move(stops));
+  chart_->setStops(model_.all(), session_.figures());
 }
 
 } // namespace hangbook::desk

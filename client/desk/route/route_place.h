@@ -8,6 +8,8 @@
 
 namespace hangbook::desk {
 
+class LoadChart;
+
 /// The tour's shows in order of date.
 class RoutePlace : public Place {
   Q_OBJECT
@@ -28,6 +30,7 @@ private:
   Session& session_;
   RouteModel model_;
   ListPage* page_;
+  LoadChart* chart_;
 };
 
 } // namespace hangbook::desk

@@ -30,6 +30,7 @@ void addChoice(Stop& stop, const options::Choice& choice, const Overview& overvi
     if (!stop.heaviestKn || point.staticKn > *stop.heaviestKn) {
       stop.heaviestKn = point.staticKn;
       stop.heaviestPoint = point.point;
+      stop.heaviestCapacityKn = point.capacityKn;
     }
   }
 }

@@ -8,7 +8,10 @@
 namespace hangbook::desk {
 
 Session::Session(std::shared_ptr<Source> source, QObject* parent)
-    : QObject(parent), source_(std::move(source)) {}
+    : QObject(parent), source_(std::move(source)) {
+  // A connection belongs to the thread that opened it.
+  work_.setLast([kept = source_] { kept->close(); });
+}
 
 Session::~Session() = default;
 

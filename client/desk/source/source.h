@@ -55,7 +55,11 @@ public:
   /// Reads every spreadsheet of a folder in one transaction; answers what was read, in words.
   QString importFolder(const QString& folder, const QString& by);
 
+  /// Lets go of the store: the last thing that the thread which asked for all of this does.
+  void close() { closeStore(); }
+
 private:
+  virtual void closeStore() {}
   virtual StoreLine readStoreLine() = 0;
   virtual Overview readOverview() = 0;
   virtual options::Snapshot readSnapshot(const ShowKey& show) = 0;

@@ -33,6 +33,10 @@ void Work::run() {
       std::unique_lock lock(mutex_);
       wake_.wait(lock, [this] { return stopping_ || !tasks_.empty(); });
       if (stopping_) {
+        lock.unlock();
+        if (last_) {
+          last_();
+        }
         return;
       }
       task = std::move(tasks_.front());

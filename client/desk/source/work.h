@@ -73,6 +73,9 @@ public:
   /// with an event on the window's thread.
   bool busy() const { return *pending_ > 0; }
 
+  /// What the worker does at the very end, on its own thread, even where jobs are left over.
+  void setLast(std::function<void()> last) { last_ = std::move(last); }
+
 private:
   void add(std::function<void()> task);
   void run();
@@ -82,6 +85,7 @@ private:
   std::condition_variable wake_;
   std::deque<std::function<void()>> tasks_;
   bool stopping_ = false;
+  std::function<void()> last_; ///< set before the first job
   /// Counted on the window's thread alone; shared with messages that may arrive after this has gone.
   std::shared_ptr<int> pending_ = std::make_shared<int>(0);
   std::thread thread_;

@@ -3,12 +3,14 @@
 #include <boost/test/unit_test.hpp>
 
 #include <QAbstractItemModelTester>
+#include <QCoreApplication>
 
 #include "desk/data/record_models.h"
 #include "desk/examinations/due_model.h"
 #include "desk/fleet/fleet_model.h"
 #include "desk/lists/list_page.h"
 #include "desk/lists/natural.h"
+#include "desk/route/load_chart.h"
 #include "desk/route/route_model.h"
 #include "desk/words/stack_text.h"
 #include "fixture_source.h"
@@ -95,6 +97,10 @@ BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
   BOOST_TEST(stops[0].heaviestPoint.toStdString() == "P2");
   BOOST_TEST(stops[0].stacks.toStdString() == "left: 2 bass; right: 2 bass");
   BOOST_TEST((!stops[1].verdict.has_value()));
+  BOOST_TEST((stops[0].heaviestCapacityKn == 5.0));
+  BOOST_TEST(describeLoads(stops, Figures()).toStdString() ==
+             "Oxmere night: point P2 carries 4.00 kN of 5.00 kN.");
+  BOOST_TEST(!describeLoads({}, Figures()).isEmpty());
   BOOST_TEST((stops[1].daysBefore == 2));
   RouteModel model;
   const QAbstractItemModelTester tester(&model, fatal);
@@ -132,6 +138,32 @@ BOOST_AUTO_TEST_CASE(a_stack_reads_as_crew_say_it) {
   BOOST_TEST(stackText({bass, upper, bass}, catalogue).toStdString() == "1 bass · 1 upper · 1 bass");
   BOOST_TEST(stackText({QStringLiteral("unheard of")}, catalogue).toStdString() == "1 unheard of");
   BOOST_TEST(stackText({}, catalogue).isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(columns_share_what_is_over_and_keep_their_least_width) {
+  FleetModel model;
+  model.setFacts(smallOverview());
+  ListPage page(QStringLiteral("fitList"), QStringLiteral("Units"), model,
+                static_cast<int>(FleetColumn::owner), 0, Qt::AscendingOrder);
+  const auto widths = [&](int width) {
+    page.resize(width, 300);
+    page.show();
+    QCoreApplication::processEvents();
+    std::vector<int> all;
+    for (int column = 0; column < model.columnCount(); ++column) {
+      all.push_back(page.table().columnWidth(column));
+    }
+    return all;
+  };
+  const auto narrow = widths(300);
+  const auto wide = widths(1600);
+  int sum = 0;
+  for (std::size_t i = 0; i < wide.size(); ++i) {
+    BOOST_TEST(wide[i] >= narrow[i]);
+    sum += wide[i];
+  }
+  BOOST_TEST(sum == page.table().viewport()->width());
+  BOOST_TEST(widths(300) == narrow, boost::test_tools::per_element());
 }
 
 BOOST_AUTO_TEST_CASE(an_empty_list_says_why) {

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/lists/column_fitter.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QTableView>
+
+#include "desk/lists/table_model.h"
+#include "desk/style/scale.h"
+
+namespace hangbook::desk {
+
+ColumnFitter::ColumnFitter(QTableView& table, const TableModel& model, int stretchColumn)
+    : QObject(&table), table_(table), stretch_(stretchColumn) {
+  const int character = QFontMetrics(table.font()).averageCharWidth();
+  for (int column = 0; column < model.columnCount(); ++column) {
+    const Heading heading = model.heading(column);
+    least_.push_back(heading.characters * character + 2 * space::cell);
+    wished_.push_back(std::max(heading.wish, heading.characters) * character + 2 * space::cell);
+  }
+  table.viewport()->installEventFilter(this);
+  fit();
+}
+
+bool ColumnFitter::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == table_.viewport() && event->type() == QEvent::Resize) {
+    fit();
+  }
+  return QObject::eventFilter(watched, event);
+}
+
+void ColumnFitter::fit() {
+  const int width = table_.viewport()->width();
+  if (width == fittedTo_) {
+    return; // columns that somebody drew wider by hand stay so
+  }
+  fittedTo_ = width;
+  std::vector<int> widths = least_;
+  const int spare = std::max(0, width - std::accumulate(least_.begin(), least_.end(), 0));
+  const int wanted =
+      std::accumulate(wished_.begin(), wished_.end(), 0) - std::accumulate(least_.begin(), least_.end(), 0);
+  for (std::size_t i = 0; i < widths.size() && wanted > 0; ++i) {
+    widths[i] +=
+        static_cast<int>(static_cast<qint64>(wished_[i] - least_[i]) * std::min(spare, wanted) / wanted);
+  }
+  if (stretch_ >= 0) {
+    const int used = std::accumulate(widths.begin(), widths.end(), 0);
+    widths[static_cast<std::size_t>(stretch_)] += std::max(0, width - used);
+  }
+  for (std::size_t i = 0; i < widths.size(); ++i) {
+    table_.horizontalHeader()->resizeSection(static_cast<int>(i), widths[i]);
+  }
+}
+
+} // namespace hangbook::desk

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/route/load_chart.h"
+
+#include <algorithm>
+#include <memory>
+
+#include <QBarCategoryAxis>
+#include <QBarSeries>
+#include <QBarSet>
+#include <QChart>
+#include <QEvent>
+#include <QGraphicsLayout>
+#include <QLegend>
+#include <QValueAxis>
+
+#include "desk/style/colours.h"
+#include "desk/style/scale.h"
+
+namespace hangbook::desk {
+namespace {
+
+constexpr double kilonewtonsPerPoundForce = 0.0044482216152605;
+
+double inUnitOf(double kilonewtons, const Figures& figures) {
+  return figures.system() == UnitSystem::metric ? kilonewtons : kilonewtons / kilonewtonsPerPoundForce;
+}
+
+} // namespace
+
+QString describeLoads(const std::vector<Stop>& stops, const Figures& figures) {
+  QStringList says;
+  for (const Stop& each : stops) {
+    if (each.heaviestKn) {
+      says << LoadChart::tr("%1: point %2 carries %3 of %4.")
+                  .arg(each.show.name, each.heaviestPoint, figures.force(each.heaviestKn),
+                       figures.force(each.heaviestCapacityKn));
+    }
+  }
+  return says.isEmpty() ? LoadChart::tr("Nothing is chosen yet, so there are no loads to show.")
+                        : says.join(QLatin1Char(' '));
+}
+
+LoadChart::LoadChart(QWidget* parent) : QChartView(parent) {
+  setObjectName(QStringLiteral("loadChart"));
+  setAccessibleName(tr("Heaviest point of each stop"));
+  setRenderHint(QPainter::Antialiasing);
+  setFrameShape(QFrame::NoFrame);
+  setFocusPolicy(Qt::NoFocus);
+  viewport()->setFocusPolicy(Qt::NoFocus);
+  setMinimumHeight(140);
+  chart()->setAnimationOptions(QChart::NoAnimation);
+  chart()->setMargins(QMargins(space::small, space::small, space::small, space::small));
+  chart()->setBackgroundRoundness(0);
+  chart()->layout()->setContentsMargins(0, 0, 0, 0);
+}
+
+void LoadChart::setStops(const std::vector<Stop>& stops, const Figures& figures) {
+  stops_ = stops;
+  figures_ = figures;
+  setAccessibleDescription(describeLoads(stops, figures));
+  draw();
+}
+
+void LoadChart::changeEvent(QEvent* event) {
+  QChartView::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) {
+    draw();
+  }
+}
+
+void LoadChart::draw() {
+  const Colours& colours = coloursOf(palette());
+  chart()->removeAllSeries();
+  for (QAbstractAxis* axis : chart()->axes()) {
+    chart()->removeAxis(axis);
+    delete axis;
+  }
+  auto load = std::make_unique<QBarSet>(tr("heaviest point, at rest"));
+  auto capacity = std::make_unique<QBarSet>(tr("what it may carry"));
+  QStringList names;
+  double most = 0.0;
+  for (const Stop& each : stops_) {
+    names << each.show.name;
+    const double carries = inUnitOf(each.heaviestKn.value_or(0.0), figures_);
+    const double may = inUnitOf(each.heaviestCapacityKn.value_or(0.0), figures_);
+    *load << carries;
+    *capacity << may; // not known: no bar; the list and the description say so
+    most = std::max({most, carries, may});
+  }
+  load->setColor(colours.accent);
+  load->setBorderColor(colours.accent);
+  capacity->setColor(colours.line);
+  capacity->setBorderColor(colours.frame);
+  auto* series = new QBarSeries; // the chart takes it
+  series->setBarWidth(0.6);
+  series->append(load.release());
+  series->append(capacity.release());
+  chart()->addSeries(series);
+  auto* across = new QBarCategoryAxis;
+  across->append(names);
+  auto* up = new QValueAxis;
+  up->setRange(0.0, std::max(most * 1.08, 1.0));
+  up->setLabelFormat(QStringLiteral("%.0f"));
+  up->setTitleText(QString::fromUtf8(unitOf<Force>(figures_.system())));
+  up->applyNiceNumbers();
+  chart()->addAxis(across, Qt::AlignBottom);
+  chart()->addAxis(up, Qt::AlignLeft);
+  series->attachAxis(across);
+  series->attachAxis(up);
+  const QFont note = fontFor(TextSize::note, font());
+  for (QAbstractAxis* axis : chart()->axes()) {
+    axis->setLabelsColor(colours.text);
+    axis->setLabelsFont(note);
+    axis->setTitleFont(note);
+    axis->setTitleBrush(colours.text);
+    axis->setGridLineColor(colours.line);
+    axis->setLinePenColor(colours.frame);
+  }
+  across->setGridLineVisible(false);
+  chart()->setBackgroundBrush(colours.sheet);
+  chart()->legend()->setLabelColor(colours.text);
+  chart()->legend()->setFont(note);
+  chart()->legend()->setAlignment(Qt::AlignTop);
+}
+
+} // namespace hangbook::desk

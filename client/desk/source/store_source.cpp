@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/source/store_source.h"
+
+#include <pwd.h>
+#include <unistd.h>
+
+#include <QDir>
+#include <QFile>
+#include <QStandardPaths>
+
+#include "actions/choose.h"
+#include "actions/facts.h"
+#include "actions/import_file.h"
+#include "demo/demo.h"
+#include "desk/run.h"
+#include "options/freeze.h"
+#include "quantity/error.h"
+#include "store/calendar_store.h"
+#include "store/catalogue_store.h"
+#include "store/choice_store.h"
+#include "store/fleet_store.h"
+#include "store/mark_store.h"
+#include "store/people_store.h"
+#include "store/snapshot_store.h"
+#include "store/store.h"
+#include "store/venue_store.h"
+
+namespace hangbook::desk {
+namespace {
+
+/// As the system knows whose session this is.
+QString sessionName() {
+  const passwd* entry = getpwuid(geteuid());
+  return entry != nullptr && entry->pw_name != nullptr ? QString::fromLocal8Bit(entry->pw_name) : QString();
+}
+
+/// Makes the usual place's folder, so that the very first start finds somewhere to write.
+QString usualPlace() {
+  const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+  if (folder.isEmpty() || !QDir().mkpath(folder)) {
+    throw Error(Trouble::store,
+                "the folder for application data cannot be made; say with --store where the data lie",
+                folder.toStdString());
+  }
+  return QDir(folder).filePath(QStringLiteral("hangbook.sqlite"));
+}
+
+class StoreSource : public Source {
+public:
+  StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
+
+private:
+  store::Store& opened() {
+    if (!store_) {
+      store::OpenHow how;
+      how.create = true;
+      store_ = store::Store::open(where_ ? *where_ : usualPlace(), how);
+    }
+    return *store_;
+  }
+
+  QDate today() const { return asOf_.isValid() ? asOf_ : QDate::currentDate(); }
+
+  exchange::Importer importer(const QString& by) {
+    QString name = by.trimmed();
+    if (const auto atDesk = store::personAtDesk(opened()); name.isEmpty() && atDesk) {
+      name = atDesk->name;
+    }
+    return {name.isEmpty() ? sessionName() : name, QDateTime::currentDateTimeUtc()};
+  }
+
+  StoreLine readStoreLine() override {
+    const store::Place& place = opened().place();
+    const bool file = place.engine == store::Engine::sqlite;
+    return {file ? QFileInfo(place.file).fileName() : place.database, place.shown()};
+  }
+
+  Overview readOverview() override {
+    store::Store& store = opened();
+    return store.reading([&] {
+      Overview all;
+      all.tours = store::loadTours(store);
+      all.shows = store::loadShows(store);
+      all.venues = store::loadVenues(store);
+      all.catalogue = store::loadCatalogue(store);
+      all.units = store::loadUnits(store);
+      all.rules = store::loadExaminationRules(store);
+      all.examinations = store::loadNewestExaminations(store);
+      for (const calendar::Show& show : all.shows) {
+        for (options::Choice& choice : store::loadChoices(store, show.tour, show.name)) {
+          all.choices.push_back(std::move(choice));
+        }
+      }
+      all.marks = store::loadMarks(store);
+      all.people = store::loadPeople(store);
+      all.today = today();
+      return all;
+    });
+  }
+
+  options::Snapshot readSnapshot(const ShowKey& show) override {
+    return store::loadSnapshot(opened(), show.tour, show.show, today());
+  }
+
+  options::ShowOptions decideOptions(const options::Snapshot& snapshot, const QString& hang,
+                                     const options::Progress& progress) override {
+    return options::decide(snapshot, hang, progress);
+  }
+
+  options::Option judgeOption(const options::Snapshot& snapshot, const options::OptionKey& key,
+                              const options::Setting& setting) override {
+    return options::judge(snapshot, key, setting);
+  }
+
+  options::Scene drawScene(const options::Snapshot& snapshot, const options::Option& option) override {
+    return options::sceneOf(snapshot, option);
+  }
+
+  options::Option thawResults(const options::Choice& choice) override { return options::thaw(choice.frozen); }
+
+  /// What the window showed may be old: the option is judged again on what the store holds now, and the
+  /// revision that the window knew must still stand.
+  void writeChoice(const ChoiceRequest& request) override {
+    const options::Snapshot now =
+        store::loadSnapshot(opened(), request.show.tour, request.show.show, today());
+    const options::Option option = options::judge(now, request.key, request.setting);
+    options::Choice choice = actions::choiceOf(now, option, request.reason);
+    choice.revision = request.expectedRevision;
+    choice.by = request.by;
+    actions::chooseOption(opened(), choice, request.by);
+  }
+
+  void writeMark(const marks::MarkUsed& used) override { actions::recordMark(opened(), used, used.by); }
+
+  void writeDemo() override {
+    const exchange::Importer by = importer({});
+    opened().transact([&] {
+      for (const demo::File& file : demo::files()) {
+        takeIn(exchange::kindFrom(file.kind), file.name, file.bytes, by);
+      }
+    });
+  }
+
+  QString writeFolder(const QString& folder, const QString& by) override {
+    const exchange::Importer who = importer(by);
+    QStringList read;
+    opened().transact([&] {
+      read.clear();
+      for (const exchange::Kind kind : exchange::allKinds()) {
+        const QString name = exchange::wordFor(kind) + QStringLiteral(".csv");
+        QFile file(QDir(folder).filePath(name));
+        if (!file.exists()) {
+          continue;
+        }
+        if (!file.open(QIODevice::ReadOnly)) {
+          throw Error(Trouble::badInput, "the file cannot be read (" + file.errorString().toStdString() + ")",
+                      file.fileName().toStdString());
+        }
+        takeIn(kind, name, file.readAll(), who);
+        read << name;
+      }
+    });
+    if (read.isEmpty()) {
+      QStringList expected;
+      for (const exchange::Kind kind : exchange::allKinds()) {
+        expected << exchange::wordFor(kind) + QStringLiteral(".csv");
+      }
+      throw Error(Trouble::badInput,
+                  "this folder holds none of " + expected.join(QStringLiteral(", ")).toStdString(),
+                  folder.toStdString());
+    }
+    return read.join(QStringLiteral(", "));
+  }
+
+  /// One file of several that stand or fall together.
+  void takeIn(exchange::Kind kind, const QString& name, const QByteArray& bytes,
+              const exchange::Importer& by) {
+    const exchange::Import import = actions::importFile(opened(), kind, bytes, by);
+    if (!import.faults.empty()) {
+      throw Error(Trouble::badInput, exchange::text(import.faults.front()).toStdString(), name.toStdString());
+    }
+  }
+
+  void closeStore() override { store_.reset(); }
+
+  std::optional<QString> where_;
+  QDate asOf_;
+  std::unique_ptr<store::Store> store_;
+};
+
+} // namespace
+
+std::shared_ptr<Source> openStoreSource(const WindowWords& words) {
+  return std::make_shared<StoreSource>(words.store, words.asOf);
+}
+
+} // namespace hangbook::desk

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window on a real store: the demo tour, a search, a choice and a record, and the same store read anew.
+#include <boost/test/unit_test.hpp>
+
+#include <QComboBox>
+#include <QDir>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTemporaryDir>
+
+#include "desk/first/first_page.h"
+#include "desk/frame/window.h"
+#include "desk/lists/table_model.h"
+#include "desk/options/choose_dialog.h"
+#include "desk/options/elevation.h"
+#include "desk/options/options_place.h"
+#include "desk/run.h"
+#include "desk/source/store_source.h"
+#include "desk/style/verdict_label.h"
+#include "waiting.h"
+
+using namespace hangbook;
+using namespace hangbook::desk;
+using hangbook::testing::waitUntil;
+
+namespace {
+
+struct OnStore {
+  explicit OnStore(const QString& file)
+      : window(openStoreSource({.store = file, .asOf = QDate(2027, 3, 20)})) {
+    window.show();
+    settle();
+    BOOST_TEST_REQUIRE(window.session().loaded());
+  }
+  void settle() {
+    BOOST_TEST_REQUIRE(waitUntil([this] { return !window.session().busy(); }));
+  }
+  template <class Widget>
+  Widget* child(const char* name) {
+    auto* found = window.findChild<Widget*>(QLatin1String(name));
+    BOOST_TEST_REQUIRE(found != nullptr, "there is no " << name);
+    return found;
+  }
+
+  Window window;
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(journey)
+
+BOOST_AUTO_TEST_CASE(demo_search_choice_record_and_read_anew) {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("tour.sqlite"));
+  QString chosen;
+  int mark = 0;
+  {
+    OnStore on(file);
+    BOOST_TEST(on.child<FirstPage>("first")->isVisible());
+    on.child<QPushButton>("firstDemo")->click();
+    on.settle();
+    BOOST_TEST_REQUIRE(on.window.session().overview().shows.size() == 11u);
+    BOOST_TEST(!on.child<FirstPage>("first")->isVisible());
+
+    on.window.wantShow(QStringLiteral("Ostrel"), QStringLiteral("left"));
+    on.window.goTo(QStringLiteral("options"));
+    on.settle();
+    auto* list = on.child<QTableView>("optionListTable");
+    BOOST_TEST_REQUIRE(list->model()->rowCount() > 10);
+    BOOST_TEST(on.child<QTableView>("ruleSheet")->model()->rowCount() > 15);
+    BOOST_TEST(!on.child<Elevation>("elevation")->drawing().shapes.empty());
+    BOOST_TEST((on.child<VerdictLabel>("adjustVerdict")->verdict() == options::Verdict::holds));
+
+    on.child<OptionsPlace>("options")->setAsker([](ChooseDialog& dialog) {
+      dialog.findChild<QComboBox*>(QStringLiteral("chooseBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+      return true;
+    });
+    on.child<QPushButton>("adjustChoose")->click();
+    on.settle();
+    BOOST_TEST(!on.child<QWidget>("troubleLine")->isVisible(),
+               on.child<QLabel>("troubleText")->text().toStdString());
+    const auto* choice =
+        findChoice(on.window.session().overview(), on.window.session().show(), QStringLiteral("left"));
+    BOOST_TEST_REQUIRE(choice != nullptr);
+    chosen = choice->option;
+    BOOST_TEST(choice->by.toStdString() == "Ide Quarrel");
+    BOOST_TEST(list->currentIndex().data(keyRole).toString().toStdString() == chosen.toStdString());
+
+    on.window.goTo(QStringLiteral("build"));
+    on.settle();
+    mark = on.child<QLabel>("buildMark")->text().toInt();
+    BOOST_TEST(mark == choice->setting.mark.value_or(-1));
+    on.child<QComboBox>("recordBy")->setEditText(QStringLiteral("Ide Quarrel"));
+    on.child<QPushButton>("recordButton")->click();
+    on.settle();
+    BOOST_TEST(!on.child<QWidget>("troubleLine")->isVisible(),
+               on.child<QLabel>("troubleText")->text().toStdString());
+  }
+  OnStore again(file);
+  BOOST_TEST(!again.child<FirstPage>("first")->isVisible());
+  const Overview& overview = again.window.session().overview();
+  const auto* choice =
+      findChoice(overview, {overview.tours.front().name, QStringLiteral("Ostrel")}, QStringLiteral("left"));
+  BOOST_TEST_REQUIRE(choice != nullptr);
+  BOOST_TEST(choice->option.toStdString() == chosen.toStdString());
+  BOOST_TEST_REQUIRE(!overview.marks.empty());
+  BOOST_TEST(overview.marks.front().mark == mark);
+  BOOST_TEST(overview.marks.front().by.toStdString() == "Ide Quarrel");
+}
+
+BOOST_AUTO_TEST_CASE(a_folder_without_spreadsheets_is_refused_and_nothing_is_kept) {
+  const QTemporaryDir folder;
+  OnStore on(folder.filePath(QStringLiteral("tour.sqlite")));
+  on.child<FirstPage>("first")->importFrom(folder.path());
+  on.settle();
+  const std::string text = on.child<QLabel>("troubleText")->text().toStdString();
+  BOOST_TEST(text.find("types.csv") != std::string::npos);
+  BOOST_TEST(text.find("Nothing of that folder was kept") != std::string::npos);
+  BOOST_TEST(on.window.session().overview().empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_fault_in_one_file_keeps_nothing_of_the_others) {
+  const QTemporaryDir folder;
+  QFile good(folder.filePath(QStringLiteral("people.csv")));
+  BOOST_TEST_REQUIRE(good.open(QIODevice::WriteOnly));
+  const QByteArray people = [] {
+    QFile demo(QStringLiteral(HANGBOOK_SOURCE_DIR "/client/demo/people.csv"));
+    return demo.open(QIODevice::ReadOnly) ? demo.readAll() : QByteArray();
+  }();
+  BOOST_TEST_REQUIRE(!people.isEmpty());
+  good.write(people);
+  good.close();
+  QFile bad(folder.filePath(QStringLiteral("units.csv")));
+  BOOST_TEST_REQUIRE(bad.open(QIODevice::WriteOnly));
+  bad.write("no,such,heading\n1,2,3\n");
+  bad.close();
+  OnStore on(folder.filePath(QStringLiteral("tour.sqlite")));
+  on.child<FirstPage>("first")->importFrom(folder.path());
+  on.settle();
+  const std::string text = on.child<QLabel>("troubleText")->text().toStdString();
+  BOOST_TEST(text.find("units.csv") != std::string::npos, text);
+  on.window.session().reload();
+  on.settle();
+  BOOST_TEST(on.window.session().overview().people.empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_store_that_cannot_be_opened_is_told_in_the_window) {
+  const QTemporaryDir folder;
+  Window window(openStoreSource({.store = folder.filePath(QStringLiteral("no/such/folder/tour.sqlite"))}));
+  window.show();
+  BOOST_TEST(waitUntil([&] { return !window.session().busy(); }));
+  BOOST_TEST(!window.session().loaded());
+  BOOST_TEST(window.findChild<QWidget*>(QStringLiteral("troubleLine"))->isVisible());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
