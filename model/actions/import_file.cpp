@@ -80,20 +80,20 @@ void saveRecords(store::Store& store, const exchange::Changes& changes, const Im
   appendFacts(store, added.marks);
 }
 
-Fault chosenFault(const exchange::Chosen& chosen, const QString& expected) {
-  return {0, QStringLiteral("chosen option"), chosen.option,
+Fault chosenFault(const Import& import, const exchange::Chosen& chosen, const QString& expected) {
+  return {import.lineOfChosen(chosen), QStringLiteral("chosen option"), chosen.option,
           QStringLiteral("%1 (show %2, hang %3)").arg(expected, chosen.show, chosen.hang)};
 }
 
-void choose(store::Store& store, const exchange::Chosen& chosen, const Importer& importer,
-            std::vector<Fault>& faults) {
+void choose(store::Store& store, const Import& import, const exchange::Chosen& chosen,
+            const Importer& importer, std::vector<Fault>& faults) {
   const options::Snapshot snapshot =
       store::loadSnapshot(store, chosen.tour, chosen.show, importer.now.date());
   const options::ShowOptions all = options::decide(snapshot, chosen.hang);
   const auto& list = all.hangs.front().options;
   const auto found = std::ranges::find(list, chosen.option, &options::Option::id);
   if (found == list.end()) {
-    faults.push_back(chosenFault(chosen, QStringLiteral("an option of that hang")));
+    faults.push_back(chosenFault(import, chosen, QStringLiteral("an option of that hang")));
     return;
   }
   try {
@@ -102,17 +102,17 @@ void choose(store::Store& store, const exchange::Chosen& chosen, const Importer&
     choice.at = chosen.on.isValid() ? chosen.on : importer.now;
     store::append(store, choice);
   } catch (const Error& error) {
-    faults.push_back(chosenFault(chosen, QStringLiteral("an option that may be chosen: ") +
-                                             QString::fromUtf8(error.what())));
+    faults.push_back(chosenFault(
+        import, chosen, QStringLiteral("an option that may be chosen: ") + QString::fromUtf8(error.what())));
   }
 }
 
 /// Options that count the other hang's chosen one are computed after it: in the order of the file.
-void chooseAll(store::Store& store, const exchange::Changes& changes, const Importer& importer) {
+void chooseAll(store::Store& store, const Import& import, const Importer& importer) {
   std::vector<Fault> faults;
-  for (const Data* data : {&changes.added, &changes.changed}) {
+  for (const Data* data : {&import.changes.added, &import.changes.changed}) {
     for (const exchange::Chosen& chosen : data->chosen) {
-      choose(store, chosen, importer, faults);
+      choose(store, import, chosen, importer, faults);
     }
   }
   if (!faults.empty()) {
@@ -139,7 +139,7 @@ Import written(store::Store& store, exchange::Kind kind, const QByteArray& bytes
     withDeed(store, importer.by, {"import file", exchange::wordFor(kind), countsInWords(import)},
              [&](const QString&) {
                saveRecords(store, import.changes, importer);
-               chooseAll(store, import.changes, importer);
+               chooseAll(store, import, importer);
              });
   }
   return import;
