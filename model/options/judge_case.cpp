@@ -44,6 +44,34 @@ Finding withoutSetting(const Case& option, const Rule& rule, const QString& why)
   return finding;
 }
 
+/// Where points and picks do not stand alike, the chains lean the more the higher the hang, and loads rise
+/// with that: such a rule may end a window too, where it holds at its lower end and fails at its upper one.
+void endByLoads(const Case& option, const Settled& settled, Window& window) {
+  const bool leans = option.points.size() > 1 && leanDeg(option, settled, notKnown, 0) != 0.0;
+  if (!leans || !window.open() || !std::isfinite(window.low) || !std::isfinite(window.high)) {
+    return;
+  }
+  for (const Rule& rule : weightRules()) {
+    if (!rule.needsSetting || rule.trimRange != nullptr) {
+      continue;
+    }
+    const auto failsAt = [&](double trimM) {
+      return rule.evaluate(option, &settled, trimM).verdict == Verdict::fails;
+    };
+    if (!failsAt(window.high) || failsAt(window.low)) {
+      continue;
+    }
+    double within = window.low;
+    double beyond = window.high;
+    for (int i = 0; i < 60; ++i) {
+      const double middle = 0.5 * (within + beyond);
+      (failsAt(middle) ? beyond : within) = middle;
+    }
+    window.high = within;
+    window.highSetBy = rule.id;
+  }
+}
+
 std::vector<MarkAngle> marksAround(const Case& option, const Rig& rig, const Settled& settled) {
   if (!settled.setting.mark || option.held == 0) {
     return {};
@@ -197,6 +225,7 @@ Window windowOf(const Case& option, const Settled& settled, bool withCover) {
       narrow(rule->trimRange(option, settled), *rule);
     }
   }
+  endByLoads(option, settled, window);
   if (withCover) { // last: of its stretches the one that the others leave most of
     narrow(widestWithin(coverStretches(option, settled), {window.low, window.high}), coverRule);
   }

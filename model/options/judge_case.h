@@ -35,8 +35,8 @@ struct Score {
   double cover = 0.0;  ///< per cent; 0 where not known
 };
 
-/// The trims at which every rule that is linear in trim holds, each end labelled; ends are infinite where no
-/// rule sets them.
+/// The trims at which every rule that depends on the trim holds, each end labelled; ends are infinite where
+/// no rule sets them.
 struct Window {
   double low = 0.0;
   double high = 0.0;

@@ -26,6 +26,10 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
       use.which = static_cast<int>(pick);
     }
   }
+  // At the very trim that the limit gives, rounding alone would take it beyond.
+  if (std::abs(use.value - use.limit) < hang::angleSlackDeg) {
+    use.value = use.limit;
+  }
   use.verdict = againstUpperLimit(use.value, use.limit, 0.0);
   return use;
 }

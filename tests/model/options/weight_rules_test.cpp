@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <cmath>
 #include <functional>
 #include <random>
@@ -392,6 +393,41 @@ BOOST_AUTO_TEST_CASE(pointsThatStandTooFarApart) {
   BOOST_TEST(of(apart(3.0), "lean").verdict == Verdict::fails);
   // By geometry: half the difference over the height between point and pick.
   BOOST_TEST(std::tan(*lean.value * M_PI / 180.0) < 0.1 / 2.0);
+}
+
+/// At each end of a window every rule that does not fail inside it still does not; the lean ends one, and so
+/// does a load that rises with it.
+BOOST_AUTO_TEST_CASE(windowsEndWhereLeaningFails) {
+  const auto endsWell = [](const Snapshot& snapshot, const Option& option) {
+    BOOST_REQUIRE(option.trimWindow.has_value());
+    for (const double end : {option.trimWindow->lowM, option.trimWindow->highM}) {
+      options::Setting there = *option.setting;
+      there.trimM = end;
+      const Option judged = options::judge(snapshot, option.key, there);
+      BOOST_TEST(judged.verdict == Verdict::tight);
+    }
+  };
+  Snapshot snapshot = chosen().snapshot;
+  snapshot.venue.points[1].y = metres(8.9);
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  const auto found =
+      std::find_if(all.hangs[0].options.begin(), all.hangs[0].options.end(), [](const Option& each) {
+        return each.verdict < Verdict::unproven && each.trimWindow->highSetBy == QLatin1String("lean");
+      });
+  BOOST_REQUIRE((found != all.hangs[0].options.end()));
+  const Option& leaning = *found;
+  endsWell(snapshot, leaning);
+
+  const double lightest = std::max(leaning.points[0].staticKn, leaning.points[1].staticKn);
+  for (venue::Point& point : snapshot.venue.points) {
+    point.capacity = kilonewtons(lightest * 1.00001);
+  }
+  const Option loaded = options::judge(snapshot, leaning.key, *leaning.setting);
+  BOOST_REQUIRE(loaded.trimWindow.has_value());
+  BOOST_TEST((loaded.trimWindow->highSetBy == QStringLiteral("point-load")));
+  BOOST_TEST(loaded.trimWindow->highM < leaning.trimWindow->highM);
+  BOOST_TEST(loaded.trimWindow->highM > leaning.setting->trimM);
+  endsWell(snapshot, loaded);
 }
 
 BOOST_AUTO_TEST_CASE(windOutdoors) {
