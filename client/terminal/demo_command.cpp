@@ -96,6 +96,9 @@ void tellNextShow(store::Store& store, Context& context) {
 }
 
 Ending run(const Given& given, Context& context) {
+  if (given.has("--if-none") && storeExists(context)) {
+    return Ending::done; // somebody's store is there: it is theirs, whatever it holds
+  }
   const bool tell = given.has("--tell");
   const auto store = openOrMakeStore(context);
   const exchange::Importer importer{person(*store, context), QDateTime::currentDateTimeUtc()};
@@ -131,7 +134,8 @@ Ending run(const Given& given, Context& context) {
 Command demoCommand() {
   return {"demo",
           "fill an empty store with the demo tour, eleven stops with invented gear and venues",
-          {{"--tell", "", "then tell the options of the next show, and how to get the window"}},
+          {{"--tell", "", "then tell the options of the next show, and how to get the window"},
+           {"--if-none", "", "only where there is no store at all yet; else do nothing"}},
           {},
           "hangbook demo --store demo.sqlite",
           run};

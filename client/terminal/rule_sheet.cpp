@@ -89,13 +89,14 @@ void printRules(const options::Option& option, std::ostream& out) {
                {QStringLiteral("value"), Column::Kind::figure},
                {QStringLiteral("limit"), Column::Kind::figure},
                {QStringLiteral("unit")},
-               {QStringLiteral("use %"), Column::Kind::figure},
-               {QStringLiteral("what it says"), Column::Kind::text},
-               {QStringLiteral("limit from"), Column::Kind::text}});
+               {QStringLiteral("use %"), Column::Kind::figure}});
   for (const options::Finding& finding : option.findings) {
     table.add({finding.rule, finding.applies ? wordFor(finding.verdict) : QStringLiteral("does not apply"),
                shown(finding.value, 3), shown(finding.limit, 3), finding.unit,
-               finding.usePercent ? shown(finding.usePercent, 0) : QString(), finding.text, finding.source});
+               finding.usePercent ? shown(finding.usePercent, 0) : QString()},
+              finding.source.isEmpty()
+                  ? QStringList{finding.text}
+                  : QStringList{finding.text, QStringLiteral("Limit from: ") + finding.source});
   }
   out << '\n';
   table.print(out, QStringLiteral("  "));

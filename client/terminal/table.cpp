@@ -166,8 +166,14 @@ void Table::print(std::ostream& out, const QString& indent, int width) const {
     }
   };
   printRow([&](std::size_t i) { return columns_[i].heading; });
-  for (const QStringList& row : rows_) {
-    printRow([&](std::size_t i) { return row[static_cast<qsizetype>(i)]; });
+  const QString deeper = indent + QStringLiteral("    ");
+  for (std::size_t number = 0; number < rows_.size(); ++number) {
+    printRow([&](std::size_t i) { return rows_[number][static_cast<qsizetype>(i)]; });
+    for (const QString& note : notes_[number]) {
+      for (const QString& line : brokenInto(note, width - shownWidth(deeper))) {
+        out << (deeper + line).toStdString() << '\n';
+      }
+    }
   }
 }
 

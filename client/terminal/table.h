@@ -22,8 +22,11 @@ struct Column {
 class Table {
 public:
   explicit Table(std::vector<Column> columns) : columns_(std::move(columns)) {}
-  /// One cell for each column.
-  void add(const QStringList& cells) { rows_.push_back(cells); }
+  /// One cell for each column; `note` stands under the row, indented, over the whole width.
+  void add(const QStringList& cells, const QStringList& note = {}) {
+    rows_.push_back(cells);
+    notes_.push_back(note);
+  }
   bool empty() const { return rows_.empty(); }
   /// Columns of the kind `text` give way until the table is `width` wide. A column without a filled cell is
   /// left out.
@@ -32,6 +35,7 @@ public:
 private:
   std::vector<Column> columns_;
   std::vector<QStringList> rows_;
+  std::vector<QStringList> notes_; ///< of each row
 };
 
 /// How many places a text takes in a terminal: marks that sit on the letter before take none.

@@ -58,6 +58,20 @@ BOOST_AUTO_TEST_CASE(text_gives_way_until_the_table_fits) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(a_note_stands_under_its_row_over_the_whole_width) {
+  Table table({{QStringLiteral("rule")}, {QStringLiteral("verdict")}});
+  table.add({QStringLiteral("bar"), QStringLiteral("holds")},
+            {QStringLiteral("a sentence longer than both columns together"), QStringLiteral("its source")});
+  table.add({QStringLiteral("count"), QStringLiteral("holds")});
+  const std::string text = printed(table, 30);
+  BOOST_TEST(text == "rule   verdict\n"
+                     "bar    holds\n"
+                     "    a sentence longer than\n"
+                     "    both columns together\n"
+                     "    its source\n"
+                     "count  holds\n");
+}
+
 BOOST_AUTO_TEST_CASE(width_is_that_of_the_letters_shown) {
   BOOST_TEST(shownWidth(QStringLiteral("e\u0301")) == 1); // e and an accent that sits on it
   BOOST_TEST(shownWidth(QStringLiteral("日本")) == 4);
