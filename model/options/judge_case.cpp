@@ -146,13 +146,13 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   for (std::size_t i = 0; i < settled.statics.joints.size(); ++i) {
     option.aims.push_back({static_cast<int>(i) + 1, settled.statics.joints[i].aimDeg});
   }
-  option.marks = marksAround(of, rig, settled);
   option.massKg = settled.statics.mass;
   option.datumHeightM = datumHeight(of, settled, trimM);
 
   hang::Hang input = rig.hang;
   Rig at = rig;
-  useHoles(at, settled.setting.holesDeg);
+  useHoles(at, settled.setting.holesDeg); // the rig's own holes are those of whatever was tried last
+  option.marks = marksAround(of, at, settled);
   input.stack = at.hang.stack;
   if (input.chain && settled.setting.mark) {
     input.chain->mark = *settled.setting.mark;
