@@ -68,15 +68,21 @@ BuildSheet::BuildSheet(QWidget* parent)
       aimTable_(new QTableView(this)) {
   setObjectName(QStringLiteral("buildSheet"));
   notCleared_->setObjectName(QStringLiteral("buildNotCleared"));
-  notCleared_->setFont(fontFor(TextSize::title, font()));
+  QFont loud = fontFor(TextSize::title, font());
+  loud.setBold(true);
+  notCleared_->setFont(loud);
+  notCleared_->setMargin(space::step);
+  notCleared_->setFrameShape(QFrame::Box);
   mark_->setObjectName(QStringLiteral("buildMark"));
   mark_->setFont(fontFor(TextSize::figure, font()));
   neighbours_->setObjectName(QStringLiteral("buildNeighbours"));
+  neighbours_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   neighbours_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
   neighbours_->setFont(fontFor(TextSize::reading, font()));
   chosen_->setObjectName(QStringLiteral("buildChosen"));
   chosen_->setWordWrap(true);
   chosen_->setForegroundRole(QPalette::PlaceholderText);
+  caption_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
   caption_->setFont(fontFor(TextSize::heading, font()));
   aimTable_->setObjectName(QStringLiteral("buildAims"));
   aimTable_->setAccessibleName(tr("Cabinets and their angles"));

@@ -218,7 +218,7 @@ void Window::followWords() {
   const auto found =
       std::find_if(shows.begin(), shows.end(), [&](const calendar::Show& each) { return each.name == name; });
   if (found == shows.end()) {
-    showTrouble(
+    Q_EMIT session_.trouble(
         tr("There is no show named “%1” in this store. Choose one from the list of the Route.").arg(name));
   } else {
     session_.setShow({found->tour, found->name}, wantedHang_);

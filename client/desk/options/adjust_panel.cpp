@@ -97,6 +97,14 @@ options::Setting AdjustPanel::setting() const {
   return setting_;
 }
 
+void AdjustPanel::lift(double metres) {
+  if (trim_->isEnabled()) {
+    setting_.trimM += metres; // kept whole, or slow dragging would be lost in the field's rounding
+    fill();
+    Q_EMIT settingAsked(setting_);
+  }
+}
+
 void AdjustPanel::setOption(const std::optional<options::Option>& option) {
   has_ = option.has_value() && option->setting.has_value();
   setting_ = has_ ? *option->setting : options::Setting{};

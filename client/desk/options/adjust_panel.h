@@ -30,6 +30,8 @@ public:
   void setJudged(const options::Option& option);
   void setFigures(const Figures& figures);
   options::Setting setting() const;
+  /// Moves the trim by so much, as if it had been typed.
+  void lift(double metres);
 
 Q_SIGNALS:
   void settingAsked(const options::Setting& setting);

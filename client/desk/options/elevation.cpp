@@ -166,10 +166,29 @@ void Elevation::wheelEvent(QWheelEvent* event) {
 
 void Elevation::mousePressEvent(QMouseEvent* event) {
   dragFrom_ = event->position();
+  lifting_ = event->button() == Qt::LeftButton && onHang(dragFrom_);
+}
+
+/// On a cabinet or within a finger's width of one.
+bool Elevation::onHang(QPointF pixels) const {
+  constexpr double reach = 6.0;
+  if (drawing_.hang.isEmpty()) {
+    return false;
+  }
+  const QRectF box =
+      QRectF(scale_.toScreen(drawing_.hang.topLeft()), scale_.toScreen(drawing_.hang.bottomRight()))
+          .normalized();
+  return box.adjusted(-reach, -reach, reach, reach).contains(pixels);
 }
 
 void Elevation::mouseMoveEvent(QMouseEvent* event) {
-  if (event->buttons().testFlag(Qt::LeftButton)) {
+  if (!event->buttons().testFlag(Qt::LeftButton)) {
+    return;
+  }
+  if (lifting_) {
+    Q_EMIT liftAsked((dragFrom_.y() - event->position().y()) / scale_.pixelsPerMetre);
+    dragFrom_ = event->position();
+  } else {
     pan(event->position() - dragFrom_);
     dragFrom_ = event->position();
   }

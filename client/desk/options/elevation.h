@@ -8,8 +8,9 @@
 
 namespace hangbook::desk {
 
-/// The side elevation, to scale. Wheel or + and − zoom about the pointer or middle, dragging or the arrow
-/// keys pan, 0 shows the whole room, H the hang alone; Ctrl+C copies it as a picture.
+/// The side elevation, to scale. The hang can be taken hold of and moved up or down. Wheel or + and − zoom
+/// about the pointer or middle, dragging or the arrow keys pan, 0 shows the whole room, H the hang alone;
+/// Ctrl+C copies it as a picture.
 class Elevation : public QWidget {
   Q_OBJECT
 public:
@@ -31,6 +32,10 @@ public:
 
   QSize minimumSizeHint() const override { return {280, 160}; }
 
+Q_SIGNALS:
+  /// The hang was taken hold of and moved up by so much since the last time.
+  void liftAsked(double metres);
+
 protected:
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -43,6 +48,7 @@ protected:
 private:
   enum class Fit { room, hang, own };
   void fit();
+  bool onHang(QPointF pixels) const;
   QRectF lensBox() const;
   void paintInto(QPainter& painter) const;
 
@@ -51,6 +57,7 @@ private:
   Scale scale_;
   Fit fit_ = Fit::room;
   QPointF dragFrom_;
+  bool lifting_ = false;
   UnitSystem units_ = UnitSystem::metric;
 };
 

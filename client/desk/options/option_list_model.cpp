@@ -2,6 +2,7 @@
 #include "desk/options/option_list_model.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <QCoreApplication>
 
@@ -18,6 +19,26 @@ QString words(const char* text) {
 
 QString dash() {
   return QStringLiteral("–");
+}
+
+/// Rounded inwards, so that no trim that is read off it lies outside; with as many places as it takes for a
+/// narrow window to have room between its ends.
+QString windowText(const options::TrimWindow& window, const Figures& figures) {
+  constexpr double metresPerFoot = 0.3048;
+  constexpr int mostDigits = 4;
+  const bool metric = figures.system() == UnitSystem::metric;
+  const double metresPerUnit = metric ? 1.0 : metresPerFoot;
+  const double low = window.lowM / metresPerUnit;
+  const double high = window.highM / metresPerUnit;
+  for (int digits = metric ? 2 : 1;; ++digits) {
+    const double steps = std::pow(10.0, digits);
+    const double slack = 1e-7; // a bound that stands on a step but for its last bits stays on it
+    const double from = std::ceil(low * steps - slack) / steps;
+    const double to = std::floor(high * steps + slack) / steps;
+    if (from <= to || digits == mostDigits) {
+      return figures.plain(from, digits) + QStringLiteral("–") + figures.plain(std::max(from, to), digits);
+    }
+  }
 }
 
 /// The finding of the rule, or nullptr.
@@ -65,23 +86,23 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
   switch (column) {
   case OptionColumn::verdict:
     return {.title = words("Verdict"),
-            .characters = 11,
-            .wish = 11,
+            .characters = 13,
+            .wish = 13,
             .toolTip = words("Sorted by it, the options stand in the search's own order: what holds first")};
   case OptionColumn::stack:
-    return {.title = words("Stack, from the bar down"), .characters = 19, .wish = 42};
+    return {.title = words("Stack, from the bar down"), .characters = 18, .wish = 42};
   case OptionColumn::bar:
-    return {.title = words("Bar"), .characters = 8, .wish = 13};
+    return {.title = words("Bar"), .characters = 7, .wish = 13};
   case OptionColumn::picks:
-    return {.title = words("Picks"), .characters = 10, .wish = 10};
+    return {.title = words("Picks"), .characters = 9, .wish = 10};
   case OptionColumn::hoist:
-    return {.title = words("Hoist"), .characters = 8, .wish = 16};
+    return {.title = words("Hoist"), .characters = 7, .wish = 16};
   case OptionColumn::points:
     return {.title = words("Points"), .characters = 6, .wish = 9};
   case OptionColumn::trim:
     return {.title = words("Trim, %1").arg(QString::fromUtf8(unitOf<Length>(figures_.system()))),
             .figure = true,
-            .characters = 13,
+            .characters = 12,
             .wish = 13,
             .toolTip = words("Where the lowest edge may be for every rule to hold")};
   case OptionColumn::mark:
@@ -93,8 +114,8 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
   case OptionColumn::heaviest:
     return {.title = words("Point"),
             .figure = true,
-            .characters = 6,
-            .wish = 7,
+            .characters = 8,
+            .wish = 8,
             .toolTip = words("Heaviest point in % of its limit")};
   case OptionColumn::cover:
     return {.title = words("Cover"),
@@ -113,11 +134,7 @@ Cell OptionListModel::trimOf(const options::Option& option) const {
     return {.text = dash(), .missing = true, .toolTip = words("There is no trim at which every rule holds.")};
   }
   const options::TrimWindow& window = *option.trimWindow;
-  const auto bare = [this](double metres) { // the unit stands in the heading
-    QString text = figures_.length(metres);
-    return text.left(text.indexOf(QLatin1Char(' ')));
-  };
-  return {.text = bare(window.lowM) + QStringLiteral("–") + bare(window.highM),
+  return {.text = windowText(window, figures_), // the unit stands in the heading
           .number = window.highM - window.lowM,
           .toolTip = words("Not lower: %1. Not higher: %2.")
                          .arg(ruleWords(window.lowSetBy), ruleWords(window.highSetBy))};
@@ -125,7 +142,7 @@ Cell OptionListModel::trimOf(const options::Option& option) const {
 
 Cell OptionListModel::heaviestOf(const OptionLine& line) const {
   if (!line.heaviestPercent) {
-    return {.text = line.option.points.empty() ? dash() : words("no limit known"), .missing = true};
+    return {.text = line.option.points.empty() ? dash() : words("no limit"), .missing = true};
   }
   Cell cell{.text = figures_.percent(line.heaviestPercent), .number = line.heaviestPercent};
   const options::Finding* finding = findingOf(line.option, "point-load");
@@ -141,8 +158,7 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
   case OptionColumn::verdict:
     return {.text = verdictWord(option.verdict),
             .number = static_cast<double>(line.rank),
-            .verdict = option.verdict,
-            .strong = line.chosen};
+            .verdict = option.verdict};
   case OptionColumn::stack:
     return {.text = line.chosen ? words("%1 (chosen)").arg(line.stack) : line.stack,
             .toolTip = line.stack,

@@ -54,6 +54,7 @@ void OptionsPlace::connectAll() {
   });
   connect(page_, &ListPage::currentRowChanged, this, &OptionsPlace::showOption);
   connect(adjust_, &AdjustPanel::settingAsked, this, &OptionsPlace::judge);
+  connect(elevation_, &Elevation::liftAsked, adjust_, &AdjustPanel::lift);
   connect(adjust_, &AdjustPanel::backAsked, this, [this] { showOption(page_->currentRow()); });
   connect(adjust_, &AdjustPanel::chooseAsked, this, &OptionsPlace::choose);
   connect(rules_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -68,7 +69,8 @@ QString OptionsPlace::explanation() const {
       "best setting. "
       "Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: "
       "everything is judged again while you do. Choosing asks for a name; an option that fails cannot be "
-      "chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.\n\nIn the drawing: wheel "
+      "chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.\n\nIn the drawing: take "
+      "hold of the hang to move it up or down; wheel "
       "or "
       "+ and − zoom, drag or arrow keys move, 0 shows the room, H the hang, Ctrl+C copies the picture.");
 }

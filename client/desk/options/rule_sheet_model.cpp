@@ -37,13 +37,13 @@ void RuleSheetModel::setFigures(const Figures& figures) {
 Heading RuleSheetModel::headingOf(RuleColumn column) const {
   switch (column) {
   case RuleColumn::verdict:
-    return {.title = words("Verdict"), .characters = 12};
+    return {.title = words("Verdict"), .characters = 13};
   case RuleColumn::rule:
     return {.title = words("Rule"), .characters = 20, .wish = 24};
   case RuleColumn::value:
-    return {.title = words("Value"), .figure = true, .characters = 10, .wish = 11};
+    return {.title = words("Value"), .figure = true, .characters = 11, .wish = 12};
   case RuleColumn::limit:
-    return {.title = words("Limit"), .figure = true, .characters = 10, .wish = 11};
+    return {.title = words("Limit"), .figure = true, .characters = 11, .wish = 12};
   case RuleColumn::use:
     return {.title = words("Use of the limit"),
             .characters = 17,

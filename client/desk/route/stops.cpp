@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include <QCoreApplication>
 #include <QTimeZone>
 
@@ -21,11 +23,31 @@ QString localTime(const QDateTime& instant, const venue::Venue* venue) {
   return local.toString(QStringLiteral("HH:mm ")) + zone.displayName(local, QTimeZone::ShortName);
 }
 
-void addChoice(Stop& stop, const options::Choice& choice, const Overview& overview, QStringList& stacks) {
+/// Hangs with like stacks are named together: "left, right: 6 full".
+using Stacks = std::vector<std::pair<QString, QStringList>>;
+
+void addStack(Stacks& stacks, const QString& stack, const QString& hang) {
+  const auto like =
+      std::find_if(stacks.begin(), stacks.end(), [&](const auto& each) { return each.first == stack; });
+  if (like == stacks.end()) {
+    stacks.push_back({stack, {hang}});
+  } else {
+    like->second << hang;
+  }
+}
+
+QString wordsFor(const Stacks& stacks) {
+  QStringList words;
+  for (const auto& [stack, hangs] : stacks) {
+    words << hangs.join(QStringLiteral(", ")) + QStringLiteral(": ") + stack;
+  }
+  return words.join(QStringLiteral("; "));
+}
+
+void addChoice(Stop& stop, const options::Choice& choice, const Overview& overview, Stacks& stacks) {
   ++stop.chosen;
   stop.verdict = stop.verdict ? std::max(*stop.verdict, choice.verdict) : choice.verdict;
-  const QString stack = stackText(choice.key.stack, overview.catalogue);
-  stacks << choice.hang + QStringLiteral(": ") + stack;
+  addStack(stacks, stackText(choice.key.stack, overview.catalogue), choice.hang);
   for (const options::PointResult& point : choice.points) {
     if (!stop.heaviestKn || point.staticKn > *stop.heaviestKn) {
       stop.heaviestKn = point.staticKn;
@@ -50,13 +72,13 @@ std::vector<Stop> stopsOf(const Overview& overview) {
       stop.daysBefore = before.daysTo(show.from);
     }
     before = show.to.isValid() ? show.to : show.from;
-    QStringList stacks;
+    Stacks stacks;
     for (const calendar::Hang& hang : show.hangs) {
       if (const auto* choice = findChoice(overview, {show.tour, show.name}, hang.name)) {
         addChoice(stop, *choice, overview, stacks);
       }
     }
-    stop.stacks = stacks.join(QStringLiteral("; "));
+    stop.stacks = wordsFor(stacks);
     stops.push_back(std::move(stop));
   }
   return stops;

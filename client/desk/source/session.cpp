@@ -61,7 +61,12 @@ void Session::reload() {
         }
       },
       [this](const std::exception_ptr& what) {
-        Q_EMIT trouble(wordsFor(what, tr("What is shown is what was read before. Try again with F5.")));
+        Q_EMIT trouble(wordsFor(
+            what,
+            loaded_
+                ? tr("What is shown is what was read before. Try again with F5.")
+                : tr("Nothing was changed. Mend what it names and try again with F5, or start with --store "
+                     "and another place.")));
       });
 }
 

@@ -95,7 +95,7 @@ BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
   BOOST_TEST_REQUIRE(stops.size() == 2u);
   BOOST_TEST((stops[0].verdict == options::Verdict::unproven));
   BOOST_TEST(stops[0].heaviestPoint.toStdString() == "P2");
-  BOOST_TEST(stops[0].stacks.toStdString() == "left: 2 bass; right: 2 bass");
+  BOOST_TEST(stops[0].stacks.toStdString() == "left, right: 2 bass");
   BOOST_TEST((!stops[1].verdict.has_value()));
   BOOST_TEST((stops[0].heaviestCapacityKn == 5.0));
   BOOST_TEST(describeLoads(stops, Figures()).toStdString() ==

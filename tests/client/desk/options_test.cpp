@@ -6,6 +6,7 @@
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMouseEvent>
 #include <QPushButton>
 #include <QTableView>
 
@@ -66,7 +67,20 @@ BOOST_AUTO_TEST_CASE(option_rows_say_what_a_planner_compares) {
   BOOST_TEST(text(1, OptionColumn::verdict) == "fails");
   BOOST_TEST(text(1, OptionColumn::mark) == "–");
   model.setFigures(Figures(UnitSystem::usCustomary));
-  BOOST_TEST(text(0, OptionColumn::trim) == "23.79–31.17");
+  BOOST_TEST(text(0, OptionColumn::trim) == "23.8–31.1");
+}
+
+BOOST_AUTO_TEST_CASE(a_trim_window_is_rounded_inwards) {
+  const auto shown = [](double low, double high) {
+    options::Option option = sampleOption(0, Verdict::holds);
+    option.trimWindow = options::TrimWindow{low, high, {}, {}};
+    OptionListModel model;
+    model.setRows({optionLine(option, 1, false, {})});
+    return model.index(0, static_cast<int>(OptionColumn::trim)).data().toString().toStdString();
+  };
+  BOOST_TEST(shown(7.171, 8.269) == "7.18–8.26");
+  BOOST_TEST(shown(7.17, 8.26) == "7.17–8.26");
+  BOOST_TEST(shown(7.1712, 7.1788) == "7.172–7.178");
 }
 
 BOOST_AUTO_TEST_CASE(a_point_without_a_limit_is_never_shown_as_within_it) {
@@ -78,7 +92,7 @@ BOOST_AUTO_TEST_CASE(a_point_without_a_limit_is_never_shown_as_within_it) {
   OptionListModel model;
   model.setRows({optionLine(option, 1, false, {})});
   const QModelIndex cell = model.index(0, static_cast<int>(OptionColumn::heaviest));
-  BOOST_TEST(cell.data().toString().toStdString() == "no limit known");
+  BOOST_TEST(cell.data().toString().toStdString() == "no limit");
   BOOST_TEST(!cell.data(useRole).isValid());
   BOOST_TEST(!cell.data(orderRole).isValid());
 }
@@ -174,6 +188,26 @@ BOOST_AUTO_TEST_CASE(many_changes_at_once_end_at_the_last_one) {
   at.settle();
   BOOST_TEST(at.child<Elevation>("elevation")->drawing().dimensions.at(0).text.toStdString() ==
              "trim 8.50 m");
+}
+
+BOOST_AUTO_TEST_CASE(the_hang_is_moved_by_hand) {
+  AtOptions at;
+  at.select("option0");
+  auto* elevation = at.child<Elevation>("elevation");
+  elevation->showRoom();
+  const double before = at.child<QDoubleSpinBox>("adjustTrim")->value();
+  const QPointF hold = elevation->scale().toScreen(elevation->drawing().hang.center());
+  const QPointF higher = hold - QPointF(0, elevation->scale().pixelsPerMetre);
+  const auto send = [&](QEvent::Type type, QPointF where, Qt::MouseButton button) {
+    QMouseEvent event(type, where, elevation->mapToGlobal(where), button, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(elevation, &event);
+  };
+  send(QEvent::MouseButtonPress, hold, Qt::LeftButton);
+  send(QEvent::MouseMove, higher, Qt::NoButton);
+  at.settle();
+  BOOST_TEST(at.child<QDoubleSpinBox>("adjustTrim")->value() == before + 1.0,
+             boost::test_tools::tolerance(1e-3));
+  BOOST_TEST(elevation->drawing().dimensions.at(0).text.toStdString() == "trim 8.25 m");
 }
 
 BOOST_AUTO_TEST_CASE(choosing_needs_a_name) {

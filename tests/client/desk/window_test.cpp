@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <boost/test/unit_test.hpp>
 
+#include <set>
+
 #include <QAction>
 #include <QPushButton>
 #include <QShortcut>
@@ -8,6 +10,7 @@
 #include <QTableView>
 
 #include "desk/first/first_page.h"
+#include "desk/frame/cautions.h"
 #include "desk/frame/finder.h"
 #include "desk/frame/place.h"
 #include "desk/frame/window.h"
@@ -59,6 +62,43 @@ BOOST_AUTO_TEST_CASE(whatever_takes_the_keyboard_has_a_name) {
     }
   }
   BOOST_TEST(walked > 5);
+}
+
+BOOST_AUTO_TEST_CASE(tab_reaches_every_field_of_every_place) {
+  Opened opened;
+  for (Place* place : opened.window.places()) {
+    opened.window.goTo(place->objectName());
+    opened.settle();
+    std::set<QWidget*> reached;
+    QWidget* here = opened.child<QWidget>("places");
+    for (int i = 0; i < 2000 && reached.insert(here).second; ++i) { // the chain of focus is a ring
+      here = here->nextInFocusChain();
+    }
+    for (QWidget* each : place->findChildren<QWidget*>()) {
+      const bool inside =
+          each->parentWidget()->inherits("QAbstractSpinBox") || each->parentWidget()->inherits("QComboBox");
+      if (each->isVisible() && each->isEnabled() && (each->focusPolicy() & Qt::TabFocus) != 0 && !inside) {
+        BOOST_TEST(reached.contains(each), place->objectName().toStdString()
+                                               << ": " << each->objectName().toStdString());
+      }
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(an_unknown_show_is_told) {
+  Opened opened;
+  opened.window.wantShow(QStringLiteral("Nowhere night"), {});
+  BOOST_TEST(opened.child<QWidget>("troubleLine")->isVisible());
+  BOOST_TEST(opened.child<QWidget>("troubleText")
+                 ->property("text")
+                 .toString()
+                 .contains(QStringLiteral("Nowhere night")));
+}
+
+BOOST_AUTO_TEST_CASE(the_about_text_names_licence_and_cautions) {
+  BOOST_TEST(aboutText().contains(QStringLiteral("GPL-3.0-or-later")));
+  BOOST_TEST(cautionText().contains(QStringLiteral("maker's manual")));
+  BOOST_TEST(cautionText().contains(QStringLiteral("local codes")));
 }
 
 BOOST_AUTO_TEST_CASE(the_finder_goes_to_a_serial) {
