@@ -2,6 +2,7 @@
 #include "terminal/run.h"
 
 #include <new>
+#include <string>
 
 #include "quantity/error.h"
 #include "terminal/commands.h"
@@ -21,6 +22,14 @@ Ending endingOf(Trouble trouble) {
     break;
   }
   return Ending::storeTrouble;
+}
+
+/// What an engine says may be several lines; trouble is one, for whoever reads line by line.
+std::string inOneLine(std::string text) {
+  for (char& letter : text) {
+    letter = letter == '\n' || letter == '\r' ? ' ' : letter;
+  }
+  return text;
 }
 
 Ending runWords(const std::vector<std::string>& words, Context& context) {
@@ -62,7 +71,7 @@ Ending run(const std::vector<std::string>& words, std::istream& in, std::ostream
     }
     return ending;
   } catch (const Error& error) {
-    err << "hangbook: " << error.what() << '\n';
+    err << "hangbook: " << inOneLine(error.what()) << '\n';
     return endingOf(error.trouble());
   } catch (const std::bad_alloc&) {
     err << "hangbook: there is not enough memory for this input\n";

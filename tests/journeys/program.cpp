@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "program.h"
+
+#include <QJsonDocument>
+#include <QProcess>
+
+namespace hangbook::testing {
+
+QJsonObject Said::json() const {
+  return QJsonDocument::fromJson(out).object();
+}
+
+Said program(const QStringList& words, const QByteArray& input) {
+  QProcess process;
+  process.start(QStringLiteral(HANGBOOK_PROGRAM), words);
+  process.write(input);
+  process.closeWriteChannel();
+  constexpr int patience = 300'000; // a loaded machine under sanitizers
+  const bool ended = process.waitForFinished(patience) && process.exitStatus() == QProcess::NormalExit;
+  return {ended ? process.exitCode() : -1, process.readAllStandardOutput(), process.readAllStandardError()};
+}
+
+} // namespace hangbook::testing
