@@ -255,7 +255,7 @@ CREATE TABLE venue (
   latitude @real CONSTRAINT "a latitude lies between -90 and 90" CHECK (latitude BETWEEN -90 AND 90),
   longitude @real CONSTRAINT "a longitude lies between -180 and 180" CHECK (longitude BETWEEN -180 AND 180),
   datum @text NOT NULL,
-  outdoors @bool NOT NULL,
+  outdoors @bool,
   low_steel_m @real,
   least_trim_m @real,
   most_trim_m @real,

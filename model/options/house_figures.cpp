@@ -37,9 +37,8 @@ const std::vector<HouseFigureKind>& allKinds() {
       kind("cover-share", "share of the audience positions that the hang must cover", "%", 100.0,
            commonPractice, Stricter::free),
       kind("dynamic-factor",
-           "factor on a load at rest while the hoists start and stop; goes before the one that follows from "
-           "the "
-           "hoist's class and speed",
+           "factor on a load at rest while the hoists start and stop; the one that follows from the hoist's "
+           "class and speed stands where it is higher",
            "", std::nullopt, QStringLiteral("follows from the hoist's hoisting class and speed"),
            Stricter::higher),
       kind("examination-margin",

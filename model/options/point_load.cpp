@@ -19,7 +19,8 @@ Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_
   const double load = basis == catalogue::Basis::dynamic ? atRest * limits.dynamic.value : atRest;
   Use use = loadUse(load, limits.capacity[pick], static_cast<int>(pick));
   if (basis == catalogue::Basis::unknown) {
-    use.verdict = Verdict::unproven;
+    // More at rest than the figure fails whichever way it is meant.
+    use.verdict = std::max(use.verdict, Verdict::unproven);
     use.why = basisUnknown;
   }
   if (std::isnan(atRest)) {

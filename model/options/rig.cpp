@@ -126,6 +126,26 @@ hang::Element takeElement(const Stack& stack, std::size_t index, Rig& rig, Taker
   return element;
 }
 
+/// The chain's own weight, all of its links, at the anchor on the bar: what hangs between anchor and eye
+/// pulls partly at the eye, what is left over is tied up, and the two hooks carry all of it either way. It
+/// enters the frame's mass and centre of gravity, so that the statics know it.
+void addChainMass(const catalogue::ChainType& chain, Rig& rig, Taker& take) {
+  const QString of = QStringLiteral(" of chain ") + chain.name;
+  if (!chain.mass) {
+    take.note(QStringLiteral("mass per metre") + of);
+  }
+  if (!chain.mass || !chain.pitch || !chain.links || !rig.hang.bar.chainAnchor) {
+    return;
+  }
+  const double mass = inKilogramsPerMetre(*chain.mass) * inMetres(*chain.pitch) * *chain.links;
+  hang::Bar& bar = rig.hang.bar;
+  const double all = bar.frameMass + mass;
+  if (all > 0.0) {
+    bar.frameCg = (bar.frameMass / all) * bar.frameCg + (mass / all) * *bar.chainAnchor;
+    bar.frameMass = all;
+  }
+}
+
 } // namespace
 
 Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
@@ -166,6 +186,7 @@ Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::P
       } else {
         take.note(QStringLiteral("number of links") + ofChain);
       }
+      addChainMass(*chain, rig, take);
     }
   }
   // A fore-aft pair cannot tilt beyond the most difference of its hoists' heights: sin(tilt) = difference ÷

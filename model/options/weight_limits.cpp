@@ -41,16 +41,21 @@ bool stated(const Snapshot& snapshot, const QString& id) {
   return in(snapshot.tour.house) || in(snapshot.venue.house) || in(snapshot.show.house);
 }
 
+/// From the hoist's class and speed; a house may state more, never less. Where the hoist gives none, the
+/// house's figure stands alone.
 Factor dynamicFor(const Case& option) {
-  if (stated(*option.snapshot, QStringLiteral("dynamic-factor"))) {
-    return houseFactor(*option.house, "dynamic-factor");
-  }
+  Factor factor{notKnown, QStringLiteral("neither the house nor the hoist's class and speed give one")};
   const catalogue::HoistType& hoist = *option.hoist;
   if (hoist.hoistingClass && hoist.speed && inMetresPerSecond(*hoist.speed) >= 0.0) {
-    return {dynamicFactorOf(*hoist.hoistingClass, inMetresPerSecond(*hoist.speed)),
-            QStringLiteral("EN 1991-3, from the hoist's class and speed")};
+    factor = {dynamicFactorOf(*hoist.hoistingClass, inMetresPerSecond(*hoist.speed)),
+              QStringLiteral("EN 1991-3, from the hoist's class and speed")};
   }
-  return {notKnown, QStringLiteral("neither the house nor the hoist's class and speed give one")};
+  if (stated(*option.snapshot, QStringLiteral("dynamic-factor"))) {
+    const Factor house = notBelowOne(houseFactor(*option.house, "dynamic-factor"));
+    // A figure of the house that cannot be read leaves it open: it may have been meant to be stricter.
+    return house.value < factor.value ? factor : house;
+  }
+  return factor;
 }
 
 /// The part of a working load limit that may be used: all of it where nobody is beneath.

@@ -14,7 +14,7 @@
 namespace hangbook::options {
 namespace {
 
-enum Why { judged, indoors, notStated };
+enum Why { judged, indoors, notStated, placeUnknown };
 /// `which`: −1 the lean; else pick × 2, + 1 where the pick unloads.
 constexpr int theLean = -1;
 
@@ -42,6 +42,10 @@ double pointInGust(const Case& option, const Settled& settled, double trimM, con
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
   Use worst;
   if (!option.snapshot->venue.outdoors) {
+    worst.why = placeUnknown;
+    return worst;
+  }
+  if (!*option.snapshot->venue.outdoors) {
     worst.verdict = Verdict::holds;
     worst.applies = false;
     worst.why = indoors;
@@ -55,7 +59,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     Use point = loadUse(pointInGust(option, *settled, trimM, wind, pick), option.weight->capacity[pick],
                         static_cast<int>(pick) * 2);
     if (option.points[pick]->basis == catalogue::Basis::unknown) {
-      point.verdict = Verdict::unproven;
+      point.verdict = std::max(point.verdict, Verdict::unproven);
     }
     Use left;
     left.value = (pickLoad(*settled, pick) - moved(*settled, wind)) / 1000.0;
@@ -76,6 +80,12 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
 Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
   if (!use.applies) {
     return doesNotApply("wind", QStringLiteral("the venue is indoors."));
+  }
+  if (use.why == placeUnknown) {
+    Finding finding = findingFor("wind", use, "°");
+    finding.source = QStringLiteral("venue's sheet");
+    finding.text = QStringLiteral("Whether the venue is outdoors is not stated, so the wind is not judged.");
+    return finding;
   }
   const WindForce wind = windForce(option, *settled);
   if (use.why == notStated) {

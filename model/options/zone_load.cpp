@@ -37,7 +37,7 @@ Use onZone(const Case& option, const Settled& settled, double trimM, std::size_t
   const ZoneLoad& zone = option.weight->zones[number];
   Use use = loadUse(loadOf(option, settled, trimM, zone), zone.capacity, static_cast<int>(number));
   if (zone.basis == catalogue::Basis::unknown) {
-    use.verdict = Verdict::unproven;
+    use.verdict = std::max(use.verdict, Verdict::unproven); // too much at rest fails either way
     use.why = basisUnknown;
   }
   return use;

@@ -73,8 +73,8 @@ struct Venue : catalogue::Record {
   QString timeZone; ///< IANA name
   std::optional<double> latitude;
   std::optional<double> longitude;
-  QString datum; ///< what the heights and places are measured from, in words
-  bool outdoors = false;
+  QString datum;                   ///< what the heights and places are measured from, in words
+  std::optional<bool> outdoors;    ///< not stated leaves the wind unproven
   std::optional<Length> lowSteel;  ///< height of the lowest steel over the hangs
   std::optional<Length> leastTrim; ///< the venue's own lower bound for the lowest edge
   std::optional<Length> mostTrim;  ///< the venue's own upper bound for the lowest edge

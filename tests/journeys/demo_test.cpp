@@ -66,7 +66,7 @@ BOOST_AUTO_TEST_CASE(eleven_stops_and_seventy_cabinets) {
   BOOST_TEST(std::ranges::count(tour.units, fleet::UnitKind::cabinet, &fleet::Unit::kind) == 70);
   BOOST_TEST(tour.catalogue.hoists.size() == 3U);
   BOOST_TEST(!tour.marks.empty());
-  BOOST_TEST(std::ranges::count_if(tour.venues, &venue::Venue::outdoors) == 1);
+  BOOST_TEST(std::ranges::count(tour.venues, std::optional(true), &venue::Venue::outdoors) == 1);
   for (std::size_t stop = 1; stop < tour.shows.size(); ++stop) { // no unit is wanted in two places
     BOOST_TEST((tour.shows[stop - 1].awayTo < tour.shows[stop].awayFrom),
                tour.shows[stop].name.toStdString());

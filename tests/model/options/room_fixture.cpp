@@ -124,6 +124,7 @@ Room::Room() {
 
   venue().name = QStringLiteral("Tide Hall");
   venue().points = {point("L1", 0.5), point("L2", -0.5)};
+  venue().outdoors = false;
   venue().lowSteel = metres(13.5);
   venue::Section floor;
   floor.name = QStringLiteral("floor");

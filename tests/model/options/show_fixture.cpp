@@ -197,6 +197,7 @@ venue::Venue hall() {
   venue::Venue hall;
   hall.name = QStringLiteral("Harbour Hall");
   hall.source = {QStringLiteral("technical sheet, revision 2"), QDate(2026, 10, 12)};
+  hall.outdoors = false;
   hall.lowSteel = metres(19);
   hall.points = {point("L1", 10.5, "left truss"), point("L2", 9.5, "left truss"),
                  point("R1", -9.5, "right truss"), point("R2", -10.5, "right truss")};

@@ -319,6 +319,10 @@ BOOST_AUTO_TEST_CASE(hoistOfAnotherClass) {
         .verdict;
   };
   BOOST_TEST(stated(0.9) == Verdict::unproven); // a dynamic factor below 1 is a slip
+  const Finding lower = findingWith("hoist", [](Snapshot& s) {
+    s.tour.house.push_back({QStringLiteral("dynamic-factor"), 1.01, {}, {}, {}, {}});
+  });
+  BOOST_TEST(*lower.value == *findingWith("hoist", nothing).value); // the house only tightens
   BOOST_TEST(stated(std::nan("")) == Verdict::unproven);
 }
 
@@ -430,8 +434,36 @@ BOOST_AUTO_TEST_CASE(windowsEndWhereLeaningFails) {
   endsWell(snapshot, loaded);
 }
 
+BOOST_AUTO_TEST_CASE(theChainWeighsToo) {
+  // Fixture: 260 links × 22.5 mm × 1.4 kg/m; half as heavy a chain takes half of that off the hooks.
+  const Option lighter =
+      chosen().with([](Snapshot& s) { s.catalogue.chains[0].mass = kilogramsPerMetre(0.7); });
+  const catalogue::ChainType& chain = chosen().snapshot.catalogue.chains[0];
+  const double whole = 1.4 * inMetres(*chain.pitch) * *chain.links;
+  BOOST_TEST(chosen().option.massKg - lighter.massKg == 0.5 * whole, boost::test_tools::tolerance(1e-9));
+  const Option unknown = chosen().with([](Snapshot& s) { s.catalogue.chains[0].mass.reset(); });
+  BOOST_TEST(of(unknown, "point-load").verdict == Verdict::unproven);
+  BOOST_TEST(of(unknown, "bar").text.contains(QStringLiteral("mass per metre of chain")));
+}
+
+BOOST_AUTO_TEST_CASE(anUnknownBasisHidesNoSureOverload) {
+  const auto capacity = [](double kn) {
+    return findingWith("point-load", [kn](Snapshot& s) {
+      for (venue::Point& point : s.venue.points) {
+        point.basis = catalogue::Basis::unknown;
+        point.capacity = kilonewtons(kn);
+      }
+    });
+  };
+  BOOST_TEST(capacity(100.0).verdict == Verdict::unproven);
+  BOOST_TEST(capacity(0.5).verdict == Verdict::fails);
+}
+
 BOOST_AUTO_TEST_CASE(windOutdoors) {
   BOOST_TEST(!findingWith("wind", nothing).applies);
+  const Finding open = findingWith("wind", [](Snapshot& s) { s.venue.outdoors.reset(); });
+  BOOST_TEST(open.applies);
+  BOOST_TEST(open.verdict == Verdict::unproven);
   const auto blowing = [](std::optional<double> gust, calendar::WindBasis basis,
                           const Change& also = nothing) {
     return findingWith("wind", [&](Snapshot& s) {
