@@ -543,6 +543,7 @@ CREATE INDEX mark_used_show ON mark_used (tour, show, hang);
 -- One row for each thing that somebody did.
 CREATE TABLE history (
   id @uuid NOT NULL PRIMARY KEY,
+  number @int NOT NULL UNIQUE, -- order of writing: two deeds may fall on one tick of the clock
   recorded_at @instant NOT NULL,
   by_name @text NOT NULL,
   device @text NOT NULL,

@@ -22,9 +22,8 @@ constexpr auto deedColumns = [](auto& io, auto& deed) {
 
 std::vector<Deed> loadHistory(Store& store, int most) {
   std::vector<Deed> deeds;
-  for (const Row& row :
-       store.rows(QStringLiteral("SELECT * FROM history ORDER BY recorded_at DESC, id LIMIT :most"),
-                  {{"most", most}})) {
+  for (const Row& row : store.rows(QStringLiteral("SELECT * FROM history ORDER BY number DESC LIMIT :most"),
+                                   {{"most", most}})) {
     ColumnReader io(row);
     deedColumns(io, deeds.emplace_back());
   }
@@ -44,6 +43,8 @@ void append(Store& store, const Deed& deed) {
   }
   ColumnWriter io;
   io("id", QUuid::createUuid());
+  io("number",
+     store.one(QStringLiteral("SELECT coalesce(max(number), 0) + 1 AS n FROM history"))->integer("n"));
   deedColumns(io, std::as_const(saved));
   insertRow(store, "history", io.bindings);
 }
