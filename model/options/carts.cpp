@@ -81,8 +81,9 @@ Finding explain(const Case& option, const Settled*, double, const Use& use) {
     return finding;
   }
   finding.text =
-      QStringLiteral("%1: %2 cabinets at %3 to a %4 need %5 carts; %6 are fit for use, %7 taken by other "
-                     "shows.")
+      QStringLiteral(
+          "%1: %2 cabinets, %3 to one %4. Carts needed: %5; fit for use: %6; taken by other shows: "
+          "%7.")
           .arg(need.cabinet, numbersOf(need))
           .arg(*need.most)
           .arg(need.cart)
@@ -90,7 +91,7 @@ Finding explain(const Case& option, const Settled*, double, const Use& use) {
           .arg(need.free)
           .arg(need.elsewhere);
   if (need.shared > 0) {
-    finding.text += QStringLiteral(" %1 of them shared between the hangs.").arg(need.shared);
+    finding.text += QStringLiteral(" Of these, shared between the hangs: %1.").arg(need.shared);
   }
   if (need.notFull > 0) {
     finding.text += QStringLiteral(" One travels with a place left over.");
