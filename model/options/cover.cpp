@@ -21,8 +21,9 @@ void addSection(const venue::Section& section, int number, double ear, std::vect
     const double dx = inMetres(section.profile[i].x) - x;
     const double dz = inMetres(section.profile[i].z) - z;
     const double length = std::hypot(dx, dz);
-    for (; next < length; next += audienceStepM) {
+    while (next < length) {
       into.push_back({x + dx * next / length, yFrom, yTo, z + dz * next / length + ear, number});
+      next += audienceStepM;
     }
     next -= length;
   }

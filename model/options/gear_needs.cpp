@@ -260,7 +260,8 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
     need.needed = number;
     need.spares = sparesFor(option, need.kind);
     need.mustBeRuled = need.kind != UnitKind::cabinet || cabinetsToo;
-    need.elsewhere = mostAtOnce(others, *needs, [&](const Numbers& each) { return numberIn(each, what); });
+    need.elsewhere =
+        mostAtOnce(others, *needs, [&, &type = what](const Numbers& each) { return numberIn(each, type); });
     countUnits(option, last, *needs, need);
     needs->units.push_back(need);
     if (need.kind == UnitKind::cabinet) {

@@ -196,14 +196,11 @@ TrimRange trimRange(const Case& option, const Settled& settled) {
 }
 
 QString nameOf(const Case& option, const HeadroomCheck& check) {
-  const QString pick = check.what == What::hookToPoint || check.what == What::hoistTop
-                           ? option.points[static_cast<std::size_t>(check.number)]->name
-                           : QString();
   switch (check.what) {
   case What::hookToPoint:
-    return QStringLiteral("the hook under point %1").arg(pick);
   case What::hoistTop:
-    return QStringLiteral("the hook under point %1").arg(pick);
+    return QStringLiteral("the hook under point %1")
+        .arg(option.points[static_cast<std::size_t>(check.number)]->name);
   case What::bar:
     return QStringLiteral("the highest corner of the bar");
   case What::cabinet:

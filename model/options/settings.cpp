@@ -125,10 +125,10 @@ Settings settingsOf(Rig& rig, double panDeg) {
           solver.useMark(*mark);
         }
         const std::optional<hang::Range> range = tiltRange(rig, solver.assembly(), panDeg);
-        const auto first = range ? std::ceil(range->low / rig.tiltStepDeg - gridSlackDeg) : 0.0;
-        const auto last = range ? std::floor(range->high / rig.tiltStepDeg + gridSlackDeg) : 0.0;
-        for (double step = first; step <= last; step += 1.0) {
-          const double tilt = step * rig.tiltStepDeg;
+        const auto first = std::lround(range ? std::ceil(range->low / rig.tiltStepDeg - gridSlackDeg) : 0.0);
+        const auto last = std::lround(range ? std::floor(range->high / rig.tiltStepDeg + gridSlackDeg) : 0.0);
+        for (auto step = first; step <= last; ++step) {
+          const double tilt = static_cast<double>(step) * rig.tiltStepDeg;
           rig.hang.set = staticsSetting(rig.hang.bar, tilt, panDeg);
           try {
             Settled settled;
