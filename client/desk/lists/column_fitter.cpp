@@ -26,7 +26,9 @@ ColumnFitter::ColumnFitter(QTableView& table, const TableModel& model, int stret
 }
 
 bool ColumnFitter::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == table_.viewport() && event->type() == QEvent::Resize) {
+  // The kind of event first: while the table is being destroyed its viewport still sends some, and by then
+  // the table is a table no more.
+  if (event->type() == QEvent::Resize && watched == table_.viewport()) {
     fit();
   }
   return QObject::eventFilter(watched, event);
