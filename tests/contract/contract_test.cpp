@@ -12,6 +12,8 @@
 #include <QJsonObject>
 #include <QProcess>
 
+#include "where.h"
+
 namespace {
 
 struct Run {

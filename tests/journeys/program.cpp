@@ -4,6 +4,8 @@
 #include <QJsonDocument>
 #include <QProcess>
 
+#include "where.h"
+
 namespace hangbook::testing {
 
 QJsonObject Said::json() const {

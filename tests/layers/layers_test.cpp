@@ -12,6 +12,8 @@
 #include <string>
 #include <vector>
 
+#include "where.h"
+
 namespace fs = std::filesystem;
 
 namespace {

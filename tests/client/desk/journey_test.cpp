@@ -21,6 +21,7 @@
 #include "desk/source/store_source.h"
 #include "desk/style/verdict_label.h"
 #include "waiting.h"
+#include "where.h"
 
 using namespace hangbook;
 using namespace hangbook::desk;

@@ -14,6 +14,7 @@
 #include "quantity/error.h"
 #include "support/example_hang.h"
 #include "support/random_hang.h"
+#include "where.h"
 
 using namespace hangbook;
 using hangbook::testing::exampleHang;

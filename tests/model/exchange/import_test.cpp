@@ -9,6 +9,7 @@
 
 #include "demo_data.h"
 #include "exchange/bounds.h"
+#include "where.h"
 
 namespace data = boost::unit_test::data;
 using namespace hangbook;
