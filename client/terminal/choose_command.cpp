@@ -65,8 +65,9 @@ Ending run(const Given& given, Context& context) {
   const calendar::Show show = findShow(*store, given);
   const QString hang = findHang(show, QString::fromStdString(*given.option("--hang"))).name;
   const options::Snapshot snapshot = store::loadSnapshot(*store, show.tour, show.name, today(context));
-  const options::ShowOptions all = options::decide(snapshot, hang);
-  const options::Option& option = findOption(all, QString::fromStdString(*given.option("--option")));
+  const QString idStart = QString::fromStdString(*given.option("--option"));
+  const options::ShowOptions all = optionsBeginning(snapshot, idStart, hang);
+  const options::Option& option = findOption(all, idStart);
   const options::Choice offered =
       actions::choiceOf(snapshot, option, reason); // refuses before asking for a name
   const QString by = offered.verdict == Verdict::unproven

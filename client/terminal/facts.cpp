@@ -92,6 +92,13 @@ const calendar::Hang& findHang(const calendar::Show& show, const QString& name) 
   throw unknownName(name, QStringLiteral("a hang of the show “%1”").arg(show.name), names);
 }
 
+options::ShowOptions optionsBeginning(const options::Snapshot& snapshot, const QString& start,
+                                      const std::optional<QString>& hang) {
+  options::ShowOptions some = options::decideOnly(snapshot, start.toLower(), hang);
+  const bool none = std::ranges::all_of(some.hangs, [](const auto& each) { return each.options.empty(); });
+  return none && !start.isEmpty() ? options::decide(snapshot, hang) : some;
+}
+
 const options::Option& findOption(const options::ShowOptions& options, const QString& start) {
   QStringList ids;
   QStringList fitting;

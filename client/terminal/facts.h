@@ -33,6 +33,11 @@ QString findTour(store::Store& store, const Given& given);
 /// The hang of that name. Throws Error(badInput) with the show's hangs.
 const calendar::Hang& findHang(const calendar::Show& show, const QString& name);
 
+/// The options whose identifiers begin with `start`, in upper or lower case, decided; where there is none,
+/// or `start` is empty, all of them, so that an error can name what there is.
+options::ShowOptions optionsBeginning(const options::Snapshot& snapshot, const QString& start,
+                                      const std::optional<QString>& hang);
+
 /// The one option whose identifier begins with `start`. Throws Error(badInput): none does, or several.
 const options::Option& findOption(const options::ShowOptions& options, const QString& start);
 

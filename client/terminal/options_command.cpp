@@ -59,12 +59,14 @@ Ending run(const Given& given, Context& context) {
     hang = findHang(show, QString::fromStdString(*name)).name;
   }
   const options::Snapshot snapshot = store::loadSnapshot(*store, show.tour, show.name, today(context));
-  options::ShowOptions all = options::decide(snapshot, hang);
+  const auto explained = given.option("--explain");
+  options::ShowOptions all = explained ? optionsBeginning(snapshot, QString::fromStdString(*explained), hang)
+                                       : options::decide(snapshot, hang);
   for (options::HangOptions& each : all.hangs) {
     options::rank(each, order);
   }
-  if (const auto start = given.option("--explain")) {
-    all = only(all, findOption(all, QString::fromStdString(*start)).id);
+  if (explained) {
+    all = only(all, findOption(all, QString::fromStdString(*explained)).id);
   }
   if (context.json) {
     printJson(context, exchange::toJson(all));

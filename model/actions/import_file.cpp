@@ -89,7 +89,7 @@ void choose(store::Store& store, const Import& import, const exchange::Chosen& c
             const Importer& importer, std::vector<Fault>& faults) {
   const options::Snapshot snapshot =
       store::loadSnapshot(store, chosen.tour, chosen.show, importer.now.date());
-  const options::ShowOptions all = options::decide(snapshot, chosen.hang);
+  const options::ShowOptions all = options::decideOnly(snapshot, chosen.option, chosen.hang);
   const auto& list = all.hangs.front().options;
   const auto found = std::ranges::find(list, chosen.option, &options::Option::id);
   if (found == list.end()) {

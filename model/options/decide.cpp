@@ -84,18 +84,46 @@ struct Listing {
   }
 };
 
-void decideBuild(const Search& search, const Build& build, const std::vector<const venue::Point*>& candidates,
-                 Listing& listing) {
+/// One hoist at one way of reaching the points.
+struct Way {
+  std::vector<const venue::Point*> points;
+  std::vector<const catalogue::HoistType*> hoists;
+};
+
+/// The ways of a build, of those options alone whose id begins with `idStart`.
+std::vector<Way> waysOf(const Search& search, const Build& build,
+                        const std::vector<const venue::Point*>& candidates, const QString& idStart) {
+  const auto isWanted = [&](const catalogue::HoistType& hoist, const auto& points) {
+    return idStart.isEmpty() ||
+           idOf(keyOf(search, *build.table, build.stack, *build.bar, *build.arrangement, hoist, points))
+               .startsWith(idStart);
+  };
+  std::vector<Way> ways;
+  for (const auto& points : waysToReach(candidates, build.arrangement->picks)) {
+    Way way{points, {}};
+    for (const catalogue::HoistType& hoist : search.snapshot->catalogue.hoists) {
+      if (idStart.isEmpty() || isWanted(hoist, points)) {
+        way.hoists.push_back(&hoist);
+      }
+    }
+    if (!way.hoists.empty()) {
+      ways.push_back(std::move(way));
+    }
+  }
+  return ways;
+}
+
+void decideBuild(const Search& search, const Build& build, const std::vector<Way>& ways, Listing& listing) {
   const catalogue::ChainType* chain =
       build.stack.held == 0 ? nullptr
                             : catalogue::find(search.snapshot->catalogue.chains, build.table->chain);
   Rig rig = rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang);
   const Settings settings = rig.missing.isEmpty() ? settingsOf(rig, inDegrees(search.hang->pan)) : Settings{};
-  for (const auto& points : waysToReach(candidates, build.arrangement->picks)) {
+  for (const Way& way : ways) {
     CoverRanges ranges(settings.settled.size());
-    for (const catalogue::HoistType& hoist : search.snapshot->catalogue.hoists) {
-      const Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, hoist,
-                                 points, rig.missing);
+    for (const catalogue::HoistType* hoist : way.hoists) {
+      const Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, *hoist,
+                                 way.points, rig.missing);
       if (settings.settled.empty()) {
         listing.add(optionAt(option, rig, nullptr, notKnown, settings.impossible), 0, 0);
         continue;
@@ -126,7 +154,7 @@ QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidat
 }
 
 HangOptions decideHang(const Snapshot& snapshot, const House& house, const calendar::Hang& hang,
-                       const std::function<void(double)>& tell) {
+                       const QString& idStart, const std::function<void(double)>& tell) {
   QStringList notes;
   const CandidatePoints candidates = candidatePoints(snapshot.venue, hang);
   const std::vector<Build> builds = buildsFor(snapshot, hang, notes);
@@ -135,7 +163,9 @@ HangOptions decideHang(const Snapshot& snapshot, const House& house, const calen
   const Search search{&snapshot, &house, &hang};
   for (std::size_t i = 0; i < builds.size(); ++i) {
     tell(static_cast<double>(i) / static_cast<double>(builds.size()));
-    decideBuild(search, builds[i], candidates.points, listing);
+    if (const auto ways = waysOf(search, builds[i], candidates.points, idStart); !ways.empty()) {
+      decideBuild(search, builds[i], ways, listing);
+    }
   }
   listing.result.decided.options = static_cast<qint64>(listing.result.options.size());
   listing.result.decided.steps = stepsInWords(hang, candidates, notes);
@@ -146,6 +176,11 @@ HangOptions decideHang(const Snapshot& snapshot, const House& house, const calen
 } // namespace
 
 ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang, const Progress& progress) {
+  return decideOnly(snapshot, {}, hang, progress);
+}
+
+ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const std::optional<QString>& hang,
+                       const Progress& progress) {
   const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   std::vector<const calendar::Hang*> hangs;
   for (const calendar::Hang& each : snapshot.show.hangs) {
@@ -164,7 +199,7 @@ ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang,
         throw Cancelled{};
       }
     };
-    all.hangs.push_back(decideHang(snapshot, house, *hangs[i], tell));
+    all.hangs.push_back(decideHang(snapshot, house, *hangs[i], idStart, tell));
   }
   if (progress && !progress(1.0)) {
     throw Cancelled{};

@@ -179,6 +179,16 @@ const Rule* ruleNamed(const char* id) {
   return found == rules.end() ? nullptr : *found;
 }
 
+OptionKey keyOf(const Search& search, const catalogue::StackingTable& table, const Stack& stack,
+                const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
+                const catalogue::HoistType& hoist, const std::vector<const venue::Point*>& points) {
+  QStringList names;
+  for (const venue::Point* point : points) {
+    names.append(point->name);
+  }
+  return {search.hang->name, stack.types(), table.name, bar.name, arrangement.picks, hoist.name, names};
+}
+
 Case caseOf(const Search& search, const catalogue::StackingTable& table, const Stack& stack,
             const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
             const catalogue::HoistType& hoist, const std::vector<const venue::Point*>& points,
@@ -197,11 +207,7 @@ Case caseOf(const Search& search, const catalogue::StackingTable& table, const S
   made.chain = stack.held == 0 ? nullptr : catalogue::find(search.snapshot->catalogue.chains, table.chain);
   made.points = points;
   made.missing = missing;
-  QStringList names;
-  for (const venue::Point* point : points) {
-    names.append(point->name);
-  }
-  made.key = {search.hang->name, stack.types(), table.name, bar.name, arrangement.picks, hoist.name, names};
+  made.key = keyOf(search, table, stack, bar, arrangement, hoist, points);
   made.weight = weightLimits(made);
   made.room = roomLimits(made);
   made.gear = gearNeeds(made);

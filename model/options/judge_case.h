@@ -20,6 +20,11 @@ struct Search {
   const calendar::Hang* hang = nullptr;
 };
 
+/// What names an option, and no more: quick enough to find one among thousands by its identifier.
+OptionKey keyOf(const Search& search, const catalogue::StackingTable& table, const Stack& stack,
+                const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
+                const catalogue::HoistType& hoist, const std::vector<const venue::Point*>& points);
+
 /// Parts, key and limits looked up; `missing` from the rig.
 Case caseOf(const Search& search, const catalogue::StackingTable& table, const Stack& stack,
             const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,

@@ -19,6 +19,11 @@ struct Cancelled {};
 ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang = {},
                    const Progress& progress = {});
 
+/// The same for those options alone whose id begins with `idStart`: what choosing or explaining one takes.
+/// Each comes out as `decide` gives it; `decided` counts only what was done for them.
+ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart,
+                       const std::optional<QString>& hang = {}, const Progress& progress = {});
+
 /// One option at a setting of somebody's own (dragging, explaining, re-checking). The mark and trim in
 /// `setting` are taken as they are, and so is the tilt, on the grid or not.
 Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& setting);

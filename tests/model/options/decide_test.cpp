@@ -130,6 +130,26 @@ BOOST_AUTO_TEST_CASE(sameInSameOut) {
   }
 }
 
+/// Deciding one option alone gives what the whole list says of it.
+BOOST_AUTO_TEST_CASE(decidedAloneAsInTheList) {
+  const options::Snapshot snapshot = testing::smallHarbourShow();
+  const auto all = options::decide(snapshot, QStringLiteral("left"));
+  for (const Option& option : all.hangs[0].options) {
+    const auto alone = options::decideOnly(snapshot, option.id, QStringLiteral("left"));
+    BOOST_REQUIRE(alone.hangs[0].options.size() == 1);
+    BOOST_TEST(alone.hangs[0].decided.options == 1);
+    BOOST_TEST(alone.hangs[0].decided.settings < all.hangs[0].decided.settings);
+    const Option& one = alone.hangs[0].options.front();
+    BOOST_TEST(
+        (one.setting->tiltDeg == option.setting->tiltDeg && one.setting->mark == option.setting->mark));
+    BOOST_TEST(one.setting->trimM == option.setting->trimM);
+    for (std::size_t i = 0; i < option.findings.size(); ++i) {
+      BOOST_TEST((one.findings[i].text == option.findings[i].text));
+    }
+  }
+  BOOST_TEST(options::decideOnly(snapshot, QStringLiteral("zz")).hangs[0].options.empty());
+}
+
 /// What is shown at a setting is what the rules say of that very setting.
 BOOST_AUTO_TEST_CASE(judgingTheChosenSettingSaysTheSame) {
   const options::Snapshot snapshot = testing::smallHarbourShow();
