@@ -5,15 +5,19 @@
 
 #include <QCoreApplication>
 
+#ifdef HANGBOOK_HAS_DESK
 #include "desk/run.h"
 #include "desk/source/store_source.h"
+#endif
 #include "terminal/run.h"
 
 int main(int argc, char** argv) {
   const std::vector<std::string> words(argv + 1, argv + argc);
+#ifdef HANGBOOK_HAS_DESK
   if (hangbook::desk::wantsWindow(words)) {
     return hangbook::desk::runWindow(argc, argv, &hangbook::desk::openStoreSource);
   }
+#endif
   // A word in the terminal needs no screen.
   QCoreApplication application(argc, argv);
   QCoreApplication::setApplicationName(QStringLiteral("hangbook"));
