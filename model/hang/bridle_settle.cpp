@@ -1,0 +1,270 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string>
+
+#include "hang/bridle.h"
+#include "hang/bridle_parts.h"
+#include "quantity/error.h"
+
+namespace hangbook::hang {
+namespace {
+
+using Eigen::Matrix3d;
+using Eigen::Vector3d;
+
+/// A leg may be beyond its length by this where the taut ones were solved in closed form, m.
+constexpr double withinLength = 1e-9;
+/// Legs nearer to one line than this have no finite tension worth the name: sine of the angle between them.
+constexpr double flattest = 1e-6;
+
+[[noreturn]] void refuse(const std::string& text) {
+  throw Error(Trouble::notPossible, text);
+}
+
+struct Leg {
+  Vector3d point;
+  double length;
+  double stiffness;
+};
+
+/// An apex held by some of the legs, with what each of all legs pulls.
+struct Held {
+  Vector3d apex;
+  std::array<double, 3> tension{};
+};
+
+bool reaches(const std::vector<Leg>& legs, const Vector3d& apex) {
+  return std::all_of(legs.begin(), legs.end(),
+                     [&](const Leg& leg) { return (apex - leg.point).norm() <= leg.length + withinLength; });
+}
+
+std::optional<Held> heldBy(const std::vector<Leg>& legs, const Vector3d& load, std::size_t one) {
+  Held held{legs[one].point + legs[one].length * load.normalized(), {}};
+  held.tension[one] = load.norm();
+  return held;
+}
+
+/// In the plane of the two points and the load; on the circle on which both are taut, the place farthest
+/// along the load.
+std::optional<Held> heldBy(const std::vector<Leg>& legs, const Vector3d& load, std::size_t one,
+                           std::size_t other) {
+  const Vector3d between = legs[other].point - legs[one].point;
+  const double apart = between.norm();
+  const Vector3d along = between / apart;
+  const double a = legs[one].length;
+  const double b = legs[other].length;
+  const double foot = (apart * apart + a * a - b * b) / (2.0 * apart);
+  const double square = (a - foot) * (a + foot);
+  const Vector3d across = load - load.dot(along) * along;
+  if (!(square > 0.0) || across.norm() < flattest * load.norm()) {
+    return std::nullopt;
+  }
+  const double depth = std::sqrt(square);
+  if (depth < flattest * apart) {
+    return std::nullopt;
+  }
+  Held held{legs[one].point + foot * along + depth * across.normalized(), {}};
+  // Two equations in the plane: along the line between the points, and square to it.
+  const double fAlong = load.dot(along);
+  const double fAcross = across.norm();
+  // one pulls (−foot, −depth)/a, other (apart − foot, −depth)/b.
+  const double perA = (fAcross * (apart - foot) / depth + fAlong) / apart;
+  const double perB = fAcross / depth - perA;
+  held.tension[one] = perA * a;
+  held.tension[other] = perB * b;
+  return held.tension[one] < 0.0 || held.tension[other] < 0.0 ? std::nullopt : std::optional<Held>(held);
+}
+
+/// Where three spheres meet, on the side of the load.
+std::optional<Held> heldByAll(const std::vector<Leg>& legs, const Vector3d& load) {
+  const Vector3d to1 = legs[1].point - legs[0].point;
+  const Vector3d to2 = legs[2].point - legs[0].point;
+  const Vector3d normal = to1.cross(to2);
+  const double area = normal.norm();
+  if (area < flattest * to1.norm() * to2.norm()) {
+    return std::nullopt; // points in one line: any two that are taut with the third decide, see below
+  }
+  const auto side = [&](const Vector3d& to, double length) {
+    return 0.5 * (to.squaredNorm() + legs[0].length * legs[0].length - length * length);
+  };
+  // The foot of the apex in the plane of the points: foot·to1 and foot·to2 are known, foot·normal is 0.
+  Matrix3d rows;
+  rows << to1.transpose(), to2.transpose(), normal.transpose();
+  const Vector3d foot =
+      rows.fullPivLu().solve(Vector3d(side(to1, legs[1].length), side(to2, legs[2].length), 0.0));
+  const double square = legs[0].length * legs[0].length - foot.squaredNorm();
+  if (!(square > 0.0)) {
+    return std::nullopt;
+  }
+  const Vector3d square1 = normal / area;
+  const double depth = std::sqrt(square) * (load.dot(square1) < 0.0 ? -1.0 : 1.0);
+  Held held{legs[0].point + foot + depth * square1, {}};
+  Matrix3d ways;
+  for (int i = 0; i < 3; ++i) {
+    ways.col(i) = (legs[static_cast<std::size_t>(i)].point - held.apex).normalized();
+  }
+  const Eigen::FullPivLU<Matrix3d> solver(ways);
+  if (std::abs(ways.determinant()) < flattest) {
+    return std::nullopt;
+  }
+  const Vector3d tension = solver.solve(-load);
+  for (int i = 0; i < 3; ++i) {
+    held.tension.at(static_cast<std::size_t>(i)) = tension[i];
+  }
+  return tension.minCoeff() < 0.0 ? std::nullopt : std::optional<Held>(held);
+}
+
+/// Balance with pulls only, and no leg beyond its length: as the reach of stiff legs is convex, whatever
+/// fulfils this is the least of the energy.
+Held settleStiff(const std::vector<Leg>& legs, const Vector3d& load) {
+  const auto good = [&](const std::optional<Held>& held) { return held && reaches(legs, held->apex); };
+  for (std::size_t i = 0; i < legs.size(); ++i) {
+    if (const auto held = heldBy(legs, load, i); good(held)) {
+      return *held;
+    }
+  }
+  for (std::size_t i = 0; i < legs.size(); ++i) {
+    for (std::size_t j = i + 1; j < legs.size(); ++j) {
+      if (const auto held = heldBy(legs, load, i, j); good(held)) {
+        return *held;
+      }
+    }
+  }
+  if (legs.size() == 3) {
+    if (const auto held = heldByAll(legs, load); good(held)) {
+      return *held;
+    }
+  }
+  refuse("legs of these lengths do not meet where a finite pull would hold the load");
+}
+
+struct Energy {
+  double value = 0.0;
+  Vector3d slope = Vector3d::Zero();
+  Matrix3d curvature = Matrix3d::Zero();
+};
+
+Energy energyAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector3d& apex) {
+  Energy energy;
+  energy.value = -load.dot(apex);
+  energy.slope = -load;
+  for (const Leg& leg : legs) {
+    const Vector3d down = apex - leg.point;
+    const double length = down.norm();
+    const double stretch = length - leg.length;
+    if (stretch <= 0.0) {
+      continue;
+    }
+    const Vector3d way = down / length;
+    const double tension = leg.stiffness * stretch;
+    energy.value += 0.5 * tension * stretch;
+    energy.slope += tension * way;
+    energy.curvature += leg.stiffness * way * way.transpose() +
+                        (tension / length) * (Matrix3d::Identity() - way * way.transpose());
+  }
+  return energy;
+}
+
+/// Newton's method with halved steps on the convex energy, begun where every leg is stretched.
+Held settleElastic(const std::vector<Leg>& legs, const Vector3d& load) {
+  const double pull = load.norm();
+  Vector3d apex = Vector3d::Zero();
+  double longest = 0.0;
+  double most = 0.0;
+  for (const Leg& leg : legs) {
+    apex += leg.point / static_cast<double>(legs.size());
+    longest = std::max(longest, leg.length);
+    most = std::max(most, leg.stiffness);
+  }
+  for (const Leg& leg : legs) {
+    longest = std::max(longest, leg.length + (leg.point - apex).norm());
+  }
+  apex += (longest + pull / most) * load / pull;
+  Energy energy = energyAt(legs, load, apex);
+  for (int step = 0; step < 500 && energy.slope.norm() > 1e-12 * pull; ++step) {
+    // A little of the unit matrix keeps a flat direction solvable, and does not move the answer.
+    const Matrix3d curvature = energy.curvature + 1e-12 * most * Matrix3d::Identity();
+    const Vector3d way = curvature.ldlt().solve(-energy.slope);
+    const double gain = energy.slope.dot(way);
+    double part = 1.0;
+    Energy next = energyAt(legs, load, apex + way);
+    while (part > 1e-12 && next.value > energy.value + 1e-4 * part * gain &&
+           next.slope.norm() >= energy.slope.norm()) {
+      part *= 0.5;
+      next = energyAt(legs, load, apex + part * way);
+    }
+    if (part <= 1e-12) {
+      break; // no digit is left to gain
+    }
+    apex += part * way;
+    energy = next;
+  }
+  if (!(energy.slope.norm() <= 1e-6 * pull)) {
+    refuse("the balance of these elastic legs cannot be computed");
+  }
+  Held held{apex, {}};
+  for (std::size_t i = 0; i < legs.size(); ++i) {
+    held.tension.at(i) = std::max(0.0, ((apex - legs[i].point).norm() - legs[i].length) * legs[i].stiffness);
+  }
+  return held;
+}
+
+std::vector<Leg> checked(std::span<const BridleLeg> legs, Vec3 load) {
+  std::vector<Vec3> points;
+  std::vector<Leg> result;
+  for (const BridleLeg& leg : legs) {
+    const std::string key = "legs[" + std::to_string(points.size()) + "]";
+    if (!(leg.length > 0.0 && leg.length <= 1000.0)) {
+      throw Error(Trouble::badInput, "must be above 0 and at most 1000 m", key + ".length");
+    }
+    if (!(leg.stiffness > 0.0)) {
+      throw Error(Trouble::badInput, "must be above 0", key + ".stiffness");
+    }
+    points.push_back(leg.point);
+    result.push_back({parts::vector(leg.point), leg.length, leg.stiffness});
+  }
+  parts::checkBridle(points, load, 1);
+  return result;
+}
+
+Bridle shown(const std::vector<Leg>& legs, const Held& held) {
+  Bridle bridle{parts::place(held.apex), {}};
+  for (std::size_t i = 0; i < legs.size(); ++i) {
+    bridle.legs.push_back(parts::legForce(legs[i].point, held.apex, held.tension.at(i)));
+  }
+  return bridle;
+}
+
+} // namespace
+
+Bridle settleBridle(std::span<const BridleLeg> legs, Vec3 load) {
+  const std::vector<Leg> all = checked(legs, load);
+  const auto stiff =
+      std::count_if(all.begin(), all.end(), [](const Leg& leg) { return std::isinf(leg.stiffness); });
+  if (stiff != 0 && stiff != static_cast<std::ptrdiff_t>(all.size())) {
+    throw Error(Trouble::badInput, "expected legs that all stretch, or none", "legs");
+  }
+  const Vector3d force = parts::vector(load);
+  return shown(all, stiff == 0 ? settleElastic(all, force) : settleStiff(all, force));
+}
+
+std::vector<double> worstOfTwo(std::span<const BridleLeg> legs, Vec3 load) {
+  std::vector<double> worst(legs.size(), 0.0);
+  const auto pair = [&](std::size_t i, std::size_t j) {
+    const std::array<BridleLeg, 2> two{BridleLeg{legs[i].point, legs[i].length},
+                                       BridleLeg{legs[j].point, legs[j].length}};
+    const Bridle bridle = settleBridle(two, load);
+    worst[i] = std::max(worst[i], bridle.legs[0].tension);
+    worst[j] = std::max(worst[j], bridle.legs[1].tension);
+  };
+  for (std::size_t i = 0; i < legs.size(); ++i) {
+    for (std::size_t j = i + 1; j < legs.size(); ++j) {
+      pair(i, j);
+    }
+  }
+  return worst;
+}
+
+} // namespace hangbook::hang
