@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // pick-share: no hoist is near unloading, and the two of a side pair carry alike.
+#include <algorithm>
 #include <cmath>
 
 #include "options/loads.h"
@@ -26,6 +27,10 @@ Use evaluate(const Case& option, const Settled* settled, double) {
   least.which = first <= second ? 0 : 1;
   least.why = leastShare;
   least.verdict = againstLowerLimit(least.value, least.limit, 0.0);
+  if (!(std::min(first, second) > 0.0)) { // a hoist cannot push: whatever the house asks for
+    least.verdict = Verdict::fails;
+    return least;
+  }
   if (!settled->statics.side) {
     return least; // a fore-aft pair carries as its centre of gravity lies
   }
