@@ -49,7 +49,7 @@ QJsonArray list(const QJsonObject& object, const char* key) {
 
 QStringList texts(const QJsonObject& object, const char* key) {
   QStringList all;
-  for (const QJsonValue& value : list(object, key)) {
+  for (const auto value : list(object, key)) {
     all.append(value.toString());
   }
   return all;
@@ -58,7 +58,7 @@ QStringList texts(const QJsonObject& object, const char* key) {
 template <class Type, class Read>
 std::vector<Type> each(const QJsonObject& object, const char* key, Read read) {
   std::vector<Type> all;
-  for (const QJsonValue& value : list(object, key)) {
+  for (const auto value : list(object, key)) {
     all.push_back(read(value.toObject()));
   }
   return all;
@@ -91,7 +91,7 @@ Setting settingIn(const QJsonObject& object) {
                   orNotKnown(object, "trim_m"),
                   whole(object, "mark"),
                   {}};
-  for (const QJsonValue& angle : list(object, "holes_deg")) {
+  for (const auto angle : list(object, "holes_deg")) {
     setting.holesDeg.push_back(angle.toDouble());
   }
   return setting;

@@ -2,6 +2,7 @@
 #include "options/placement.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "options/room_limits.h"
@@ -172,18 +173,11 @@ Vec3 sourceOf(const hang::PlacedElement& element) {
   if (element.outline.size() < 2) {
     return element.pin;
   }
-  const Vec3* first = nullptr;
-  const Vec3* second = nullptr;
+  std::array<Vec3, 2> foremost;
   const auto ahead = [&](const Vec3& corner) { return dot(minus(corner, element.pin), element.forward); };
-  for (const Vec3& each : element.outline) {
-    if (first == nullptr || ahead(each) > ahead(*first)) {
-      second = first;
-      first = &each;
-    } else if (second == nullptr || ahead(each) > ahead(*second)) {
-      second = &each;
-    }
-  }
-  return 0.5 * (*first + *second);
+  std::partial_sort_copy(element.outline.begin(), element.outline.end(), foremost.begin(), foremost.end(),
+                         [&](const Vec3& one, const Vec3& other) { return ahead(one) > ahead(other); });
+  return 0.5 * (foremost[0] + foremost[1]);
 }
 
 } // namespace hangbook::options
