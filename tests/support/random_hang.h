@@ -6,6 +6,8 @@
 
 #include "hang/chain.h"
 #include "hang/hang.h"
+#include "hang/solve.h"
+#include "quantity/error.h"
 
 namespace hangbook::testing {
 
@@ -119,5 +121,28 @@ private:
 
   std::mt19937_64 engine_;
 };
+
+/// Of `count` hangs from this seed those that have statics: `look(number, hang, statics)` at each. Those that
+/// are not possible are passed over; any other error goes on to the caller. How many were looked at.
+template <class Look>
+int overSolvedHangs(std::uint64_t seed, int count, Look look) {
+  RandomHangs hangs(seed);
+  int solved = 0;
+  for (int i = 0; i < count; ++i) {
+    const hang::Hang hang = hangs.next();
+    hang::Statics statics;
+    try {
+      statics = hang::solve(hang);
+    } catch (const Error& error) {
+      if (error.trouble() != Trouble::notPossible) {
+        throw;
+      }
+      continue;
+    }
+    ++solved;
+    look(i, hang, statics);
+  }
+  return solved;
+}
 
 } // namespace hangbook::testing
