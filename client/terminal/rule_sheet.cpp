@@ -83,6 +83,52 @@ void printAims(const options::Option& option, std::ostream& out) {
   table.print(out, QStringLiteral("  "));
 }
 
+QString airInWords(const std::optional<options::LevelAir>& air) {
+  if (!air) {
+    return QStringLiteral("spreading alone: the day's temperature or humidity is not stated");
+  }
+  return QStringLiteral("spreading and air at %1 °C, %2 %, %3 kPa%4")
+      .arg(shown(air->temperature, 0), shown(air->humidity, 0), shown(air->pressure, 1),
+           air->pressureStated ? QString() : QStringLiteral(" (standard pressure: the day's is not stated)"));
+}
+
+/// Advice: what is lost from 1 m before the cabinet to each section's first and last row.
+void printLevel(const options::Option& option, std::ostream& out) {
+  if (!option.level) {
+    return;
+  }
+  std::vector<Column> columns{{QStringLiteral("section")},
+                              {QStringLiteral("row")},
+                              {QStringLiteral("cabinet")},
+                              {QStringLiteral("way m"), Column::Kind::figure},
+                              {QStringLiteral("throw m"), Column::Kind::figure}};
+  for (const int band : options::octaveBands) {
+    columns.push_back(
+        {band < 1000 ? QString::number(band) : QStringLiteral("%1k").arg(band / 1000), Column::Kind::figure});
+  }
+  Table table(columns);
+  for (const options::LevelRow& row : option.level->rows) {
+    QStringList cells{row.section, row.last ? QStringLiteral("last") : QStringLiteral("first"),
+                      QString::number(row.element) +
+                          (row.covered ? QString() : QStringLiteral(", not covered")),
+                      shown(row.distanceM, 1), shown(row.throwM, 0)};
+    for (std::size_t i = 0; i < options::octaveBands.size(); ++i) {
+      cells << shown(row.lossDb(i), 1);
+    }
+    table.add(cells);
+  }
+  if (option.level->frontToBackDb) {
+    QStringList cells{QStringLiteral("front to back"), {}, {}, {}, {}};
+    for (const double drop : *option.level->frontToBackDb) {
+      cells << shown(drop, 1);
+    }
+    table.add(cells);
+  }
+  out << "\nLevel, advice that no verdict reads: dB lost from 1 m before the cabinet, by octave band in Hz;\n"
+      << airInWords(option.level->air) << ". One cabinet alone, on its axis, without the room.\n";
+  table.print(out, QStringLiteral("  "));
+}
+
 void printRules(const options::Option& option, std::ostream& out) {
   Table table({{QStringLiteral("rule")},
                {QStringLiteral("verdict")},
@@ -119,6 +165,7 @@ void printRuleSheet(const options::Option& option, std::ostream& out) {
   printPoints(option, out);
   printAims(option, out);
   printRules(option, out);
+  printLevel(option, out);
   out << "\nThese figures support the maker's manual, local rules and a competent person's judgement; they "
          "do not\nreplace them.\n";
 }

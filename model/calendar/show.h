@@ -44,6 +44,7 @@ struct Show : catalogue::Record {
   std::optional<bool> peopleBeneath; ///< under the hang while it is up
   std::optional<double> temperature; ///< °C
   std::optional<double> humidity;    ///< % relative
+  std::optional<double> pressure;    ///< of the air, kPa; for advice on level
   std::optional<Speed> wind;         ///< outdoors: at hang height
   WindBasis windBasis = WindBasis::unknown;
   std::vector<Hang> hangs;

@@ -35,10 +35,11 @@ struct CabinetType : Record {
   bool downfill = false; ///< it is a downfill: options with it say so
   std::optional<Angle>
       coverLowest; ///< lower edge of vertical cover against its forward direction (negative = below)
-  std::optional<Angle> coverHighest;      ///< upper edge
-  std::optional<Length> throwDistance;    ///< how far it is good for
-  std::optional<double> levelAtOneMetre;  ///< dB, for level-drop advice only
-  std::optional<double> faceArea;         ///< m², for wind
+  std::optional<Angle> coverHighest;     ///< upper edge
+  std::optional<Angle> coverAcross;      ///< from its left to its right edge of cover, even about its forward
+  std::optional<Length> throwDistance;   ///< how far it is good for
+  std::optional<double> levelAtOneMetre; ///< dB, for level-drop advice only
+  std::optional<double> faceArea;        ///< m², for wind
   std::optional<double> forceCoefficient; ///< for wind on the face
   bool operator==(const CabinetType&) const = default;
 };

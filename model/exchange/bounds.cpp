@@ -25,6 +25,7 @@ constexpr std::array table = {
     Bounds{Bound::chainLength, 0.5, 200, "m"},    // a hoist's
     Bounds{Bound::pitch, 0.001, 1, "m"},          // of links
     Bounds{Bound::venuePlace, -1000, 1000, "m"},  // along and across a venue
+    Bounds{Bound::rowLength, 0.5, 1000, "m"},     // of an audience section
     Bounds{Bound::height, -100, 300, "m"},        // above a venue's datum
     Bounds{Bound::limit, 1, 2'000'000, "N"},      // of a maker, up to about 200 t
     Bounds{Bound::force, 0, 2'000'000, "N"},      // up to about 200 t
@@ -34,6 +35,7 @@ constexpr std::array table = {
     Bounds{Bound::angle, -180, 180, "°"},         //
     Bounds{Bound::step, 0.01, 45, "°"},           // of a bar's tilt
     Bounds{Bound::cover, -90, 90, "°"},           //
+    Bounds{Bound::across, 1, 180, "°"},           // from left to right
     Bounds{Bound::level, 0, 200, "dB"},           //
     Bounds{Bound::area, 0.0001, 50, "m²"},        //
     Bounds{Bound::coefficient, 0.01, 10, ""},     //
@@ -42,6 +44,7 @@ constexpr std::array table = {
     Bounds{Bound::throwDistance, 0.5, 2000, "m"}, //
     Bounds{Bound::temperature, -60, 60, "°C"},    //
     Bounds{Bound::humidity, 0, 100, "%"},         //
+    Bounds{Bound::pressure, 50, 110, "kPa"},      // of the air
     Bounds{Bound::latitude, -90, 90, "°"},        //
     Bounds{Bound::longitude, -180, 180, "°"},     //
     Bounds{Bound::links, 1, 100'000, ""},         //

@@ -136,6 +136,7 @@ std::unique_ptr<Sort> showSort() {
       yesNo<Line>("people beneath", HANGBOOK_FIELD(show.peopleBeneath)),
       number<Line>("temperature", "°C", HANGBOOK_FIELD(show.temperature), Bound::temperature),
       number<Line>("humidity", "%", HANGBOOK_FIELD(show.humidity), Bound::humidity),
+      number<Line>("pressure", "kPa", HANGBOOK_FIELD(show.pressure), Bound::pressure),
       figure<Line>("wind", "m/s", HANGBOOK_FIELD(show.wind), Bound::wind),
       word<Line>("wind basis", HANGBOOK_FIELD(show.windBasis), windBases),
       text<Line>("source", HANGBOOK_FIELD(show.source.text)),

@@ -56,6 +56,7 @@ std::unique_ptr<Sort> cabinetSort() {
           yesNo<Line>("downfill", HANGBOOK_FIELD(downfill)),
           figure<Line>("cover lowest", "°", HANGBOOK_FIELD(coverLowest), Bound::cover),
           figure<Line>("cover highest", "°", HANGBOOK_FIELD(coverHighest), Bound::cover),
+          figure<Line>("cover across", "°", HANGBOOK_FIELD(coverAcross), Bound::across),
           figure<Line>("throw", "m", HANGBOOK_FIELD(throwDistance), Bound::throwDistance),
           number<Line>("level at 1 m", "dB", HANGBOOK_FIELD(levelAtOneMetre), Bound::level),
           number<Line>("face area", "m²", HANGBOOK_FIELD(faceArea), Bound::area),

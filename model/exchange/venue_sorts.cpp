@@ -1,4 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
+#include <cmath>
+#include <numbers>
+
 #include <QTimeZone>
 
 #include "exchange/basis.h"
@@ -158,11 +162,51 @@ Column<Part<Section>> profileColumn() {
   return column;
 }
 
+/// A front line is whole or not there, and its rows must not reach through the centre of its arc.
+void checkFront(const Section& section, const At& at) {
+  if (!section.swept()) {
+    return;
+  }
+  const std::array<std::pair<const char*, bool>, 5> parts{{{"front x", section.frontX.has_value()},
+                                                           {"front y", section.frontY.has_value()},
+                                                           {"bearing", section.bearing.has_value()},
+                                                           {"width", section.width.has_value()},
+                                                           {"radius", section.radius.has_value()}}};
+  bool whole = true;
+  for (const auto& [name, there] : parts) {
+    if (!there) {
+      at.fault(QString::fromUtf8(name), {},
+               "a figure: a front line needs front x, front y, bearing, width and radius (0 = straight)");
+      whole = false;
+    }
+  }
+  for (const auto& [name, there] :
+       {std::pair{"y from", section.yFrom.has_value()}, std::pair{"y to", section.yTo.has_value()}}) {
+    if (there) {
+      at.fault(QString::fromUtf8(name), at.cell(QString::fromUtf8(name)),
+               "nothing, since the front line says how wide the section is");
+    }
+  }
+  if (!whole || *section.radius == metres(0.0) || section.profile.empty()) {
+    return;
+  }
+  const double radius = inMetres(*section.radius);
+  const double nearest = radius + inMetres(section.profile.front().x);
+  const double farthest = radius + inMetres(section.profile.back().x);
+  if (radius > 0.0 ? nearest <= 0.0 : farthest >= 0.0) {
+    at.fault("radius", at.cell("radius"), "a centre that no row reaches");
+  }
+  if (inMetres(*section.width) > 2.0 * std::numbers::pi * std::abs(radius)) {
+    at.fault("width", at.cell("width"), "no more than once round the centre");
+  }
+}
+
 std::unique_ptr<Sort> sectionSort() {
   using Line = Part<Section>;
   auto handling = handlingOf<Section>("section", &Venue::sections);
   handling.check = [](Work&, const Line& line, const At& at) {
     mustNotFall(at, "y to", line.value.yFrom, line.value.yTo);
+    checkFront(line.value, at);
   };
   return made<Section>("section",
                        {
@@ -172,6 +216,11 @@ std::unique_ptr<Sort> sectionSort() {
                            figure<Line>("ear height", "m", HANGBOOK_FIELD(value.earHeight), Bound::size),
                            figure<Line>("y from", "m", HANGBOOK_FIELD(value.yFrom), Bound::venuePlace),
                            figure<Line>("y to", "m", HANGBOOK_FIELD(value.yTo), Bound::venuePlace),
+                           figure<Line>("front x", "m", HANGBOOK_FIELD(value.frontX), Bound::venuePlace),
+                           figure<Line>("front y", "m", HANGBOOK_FIELD(value.frontY), Bound::venuePlace),
+                           figure<Line>("bearing", "°", HANGBOOK_FIELD(value.bearing), Bound::angle),
+                           figure<Line>("width", "m", HANGBOOK_FIELD(value.width), Bound::rowLength),
+                           figure<Line>("radius", "m", HANGBOOK_FIELD(value.radius), Bound::venuePlace),
                        },
                        std::move(handling));
 }

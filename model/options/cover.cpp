@@ -10,25 +10,16 @@ namespace hangbook::options {
 namespace {
 
 constexpr double infinite = std::numeric_limits<double>::infinity();
+/// An edge whose normal has no more than this of z stands upright: no trim moves it across an ear.
+constexpr double upright = 1e-12;
 
-void addSection(const venue::Section& section, int number, double ear, std::vector<AudiencePosition>& into) {
-  const double yFrom = section.yFrom ? inMetres(*section.yFrom) : -infinite;
-  const double yTo = section.yTo ? inMetres(*section.yTo) : infinite;
-  double next = 0.0; // along the profile from the last corner to the next position
-  for (std::size_t i = 1; i < section.profile.size(); ++i) {
-    const double x = inMetres(section.profile[i - 1].x);
-    const double z = inMetres(section.profile[i - 1].z);
-    const double dx = inMetres(section.profile[i].x) - x;
-    const double dz = inMetres(section.profile[i].z) - z;
-    const double length = std::hypot(dx, dz);
-    while (next < length) {
-      into.push_back({x + dx * next / length, yFrom, yTo, z + dz * next / length + ear, number});
-      next += audienceStepM;
-    }
-    next -= length;
-  }
-  const venue::ProfilePoint& end = section.profile.back();
-  into.push_back({inMetres(end.x), yFrom, yTo, inMetres(end.z) + ear, number});
+hang::Vec3 cross(hang::Vec3 a, hang::Vec3 b) {
+  return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
+}
+
+hang::Vec3 inVenue(const Placement& placement, hang::Vec3 direction) {
+  const Plan plan = placement.directionOf(direction);
+  return {plan.x, plan.y, direction.z};
 }
 
 /// Slope of an elevation; infinite at and beyond upright.
@@ -39,25 +30,23 @@ double slopeOf(double elevationDeg) {
   return elevationDeg <= -90.0 ? -infinite : std::tan(hang::toRadians(elevationDeg));
 }
 
-/// Joins what overlaps or touches; `ranges` holds no empty ones. A handful at most.
-void mergeInPlace(std::vector<TrimRange>& ranges) {
-  std::sort(ranges.begin(), ranges.end(),
-            [](const TrimRange& a, const TrimRange& b) { return a.low < b.low; });
-  std::size_t kept = 0;
-  for (std::size_t i = 1; i < ranges.size(); ++i) {
-    if (ranges[i].low <= ranges[kept].high) {
-      ranges[kept].high = std::max(ranges[kept].high, ranges[i].high);
-    } else {
-      ranges[++kept] = ranges[i];
+/// The farthest position; of seats in space only what the topmost cabinet covers across, if there is any.
+std::vector<double>::const_iterator lastWithin(const Audience& audience, const CoverView& view) {
+  const CoverView::Source& top = view.sources.front();
+  auto last = view.distance.end();
+  for (auto each = view.distance.begin(); each != view.distance.end(); ++each) {
+    const auto number = static_cast<std::size_t>(each - view.distance.begin());
+    const AudiencePosition& at = audience.positions[number];
+    const auto toTheSide = [&](const hang::Vec3& inside) {
+      return inside.x * (at.x - top.place.x) + inside.y * (at.yFrom - top.place.y) < 0.0;
+    };
+    if (audience.blocks[static_cast<std::size_t>(at.section)].swept &&
+        (toTheSide(top.inside[2]) || toTheSide(top.inside[3]))) {
+      continue;
     }
+    last = last == view.distance.end() || *each > *last ? each : last;
   }
-  ranges.resize(ranges.empty() ? 0 : kept + 1);
-}
-
-/// How many positions make up the share; a share that falls between two asks for the higher.
-std::size_t positionsFor(double percent, std::size_t positions) {
-  const double wanted = percent / 100.0 * static_cast<double>(positions);
-  return static_cast<std::size_t>(std::max(0.0, std::ceil(wanted - 1e-9)));
+  return last != view.distance.end() ? last : std::max_element(view.distance.begin(), view.distance.end());
 }
 
 const hang::PlacedElement* topmostCovering(const Audience& audience, const Settled& settled) {
@@ -68,56 +57,6 @@ const hang::PlacedElement* topmostCovering(const Audience& audience, const Settl
 }
 
 } // namespace
-
-Audience audienceOf(const Case& option) {
-  Audience audience;
-  const venue::Venue& venue = option.snapshot->venue;
-  for (const QString& wanted : option.hang->sections) {
-    if (std::none_of(venue.sections.begin(), venue.sections.end(),
-                     [&](const venue::Section& each) { return each.name == wanted; })) {
-      audience.missing.append(QStringLiteral("the venue has no audience section “%1”").arg(wanted));
-    }
-  }
-  for (const venue::Section& section : venue.sections) {
-    if (!option.hang->sections.isEmpty() && !option.hang->sections.contains(section.name)) {
-      continue;
-    }
-    if (section.profile.size() < 2) {
-      audience.missing.append(QStringLiteral("the profile of section %1").arg(section.name));
-      continue;
-    }
-    if (!section.earHeight) {
-      audience.missing.append(QStringLiteral("the ear height in section %1").arg(section.name));
-      continue;
-    }
-    audience.sections.append(section.name);
-    addSection(section, static_cast<int>(audience.sections.size() - 1), inMetres(*section.earHeight),
-               audience.positions);
-  }
-  if (audience.positions.empty() && audience.missing.isEmpty()) {
-    audience.missing.append(QStringLiteral("audience sections of the venue"));
-  }
-
-  for (std::size_t i = 0; i < option.cabinets.size(); ++i) {
-    const catalogue::CabinetType& type = *option.cabinets[i];
-    if (!type.coversAudience) {
-      continue;
-    }
-    if (!type.coverLowest || !type.coverHighest || !type.throwDistance) {
-      const QString what = QStringLiteral("edges of cover and throw of %1").arg(type.name);
-      if (!audience.missing.contains(what)) {
-        audience.missing.append(what);
-      }
-    }
-    if (type.outline.empty()) {
-      audience.missing.append(QStringLiteral("the outline of %1").arg(type.name));
-    }
-    audience.cabinets.push_back({i, type.coverLowest ? inDegrees(*type.coverLowest) : notKnown,
-                                 type.coverHighest ? inDegrees(*type.coverHighest) : notKnown,
-                                 type.throwDistance ? inMetres(*type.throwDistance) : notKnown});
-  }
-  return audience;
-}
 
 Plan bearingOf(const Placement& placement, const hang::Layout& layout) {
   const Plan aim = placement.directionOf(layout.forward);
@@ -133,12 +72,33 @@ double distanceInPlan(Plan origin, Plan bearing, double x, double yFrom, double 
   return dx * bearing.x + dy * bearing.y > 0.0 ? distance : -distance;
 }
 
+std::array<hang::Vec3, 4> insideEdges(const SourceDirections& source, const CoverEdges& edges,
+                                      double insideDeg) {
+  const hang::Vec3& forward = source.forward;
+  const hang::Vec3& left = source.left;
+  const hang::Vec3 up = cross(forward, left);
+  // Where the margin is wider than the cover itself, the two edges meet in the middle.
+  const double middle = 0.5 * (edges.lowestDeg + edges.highestDeg);
+  const double low = hang::toRadians(std::min(edges.lowestDeg + insideDeg, middle));
+  const double high = hang::toRadians(std::max(edges.highestDeg - insideDeg, middle));
+  const double half = hang::toRadians(std::max(0.0, 0.5 * edges.acrossDeg - insideDeg));
+  return {std::cos(low) * up + -std::sin(low) * forward, std::sin(high) * forward + -std::cos(high) * up,
+          std::sin(half) * forward + std::cos(half) * left,
+          std::sin(half) * forward + -std::cos(half) * left};
+}
+
 CoverView viewOf(const Case& option, const Audience& audience, const Settled& settled, double insideDeg) {
   CoverView view;
   const Placement placement = placementOf(option, settled.layout);
   const Plan aim = bearingOf(placement, settled.layout);
   view.distance.reserve(audience.positions.size());
   for (const AudiencePosition& each : audience.positions) {
+    if (each.yFrom == each.yTo) { // a seat: where it is needs no line
+      const double dx = each.x - placement.origin.x;
+      const double dy = each.yFrom - placement.origin.y;
+      view.distance.push_back(dx * aim.x + dy * aim.y > 0.0 ? std::sqrt(dx * dx + dy * dy) : 0.0);
+      continue;
+    }
     view.distance.push_back(
         std::max(0.0, distanceInPlan(placement.origin, aim, each.x, each.yFrom, each.yTo)));
   }
@@ -149,9 +109,12 @@ CoverView viewOf(const Case& option, const Audience& audience, const Settled& se
     const hang::PlacedElement& element = settled.layout.elements[edges.element];
     const hang::Vec3 source = sourceOf(element);
     const Plan offset = placement.directionOf(source);
+    const SourceDirections directions{inVenue(placement, element.forward),
+                                      inVenue(placement, settled.layout.left)};
     view.sources.push_back({offset.x * aim.x + offset.y * aim.y, source.z - lowest,
                             slopeOf(element.aimDeg + edges.lowestDeg + insideDeg),
-                            slopeOf(element.aimDeg + edges.highestDeg - insideDeg), edges.throwM});
+                            slopeOf(element.aimDeg + edges.highestDeg - insideDeg), edges.throwM,
+                            placement.placeOf(source), insideEdges(directions, edges, insideDeg)});
   }
   return view;
 }
@@ -170,97 +133,68 @@ TrimRange trimsThatCover(const CoverView::Source& source, double distance, doubl
   return {low - source.height, high - source.height};
 }
 
+TrimRange trimsThatCover(const CoverView::Source& source, hang::Vec3 ear) {
+  const double dx = ear.x - source.place.x;
+  const double dy = ear.y - source.place.y;
+  const double dz = ear.z - source.height;
+  const double left = source.throwM * source.throwM - (dx * dx + dy * dy);
+  if (!(left >= 0.0)) {
+    return {infinite, -infinite};
+  }
+  const double reach = std::sqrt(left);
+  TrimRange range{dz - reach, dz + reach};
+  for (const hang::Vec3& inside : source.inside) {
+    // inside · (ear − source) − trim · inside.z ≥ 0
+    const double room = inside.x * dx + inside.y * dy + inside.z * dz;
+    if (std::abs(inside.z) > upright) {
+      const double bound = room / inside.z;
+      (inside.z > 0.0 ? range.high : range.low) =
+          inside.z > 0.0 ? std::min(range.high, bound) : std::max(range.low, bound);
+    } else if (room < 0.0) {
+      return {infinite, -infinite};
+    }
+  }
+  return range;
+}
+
+TrimRange trimsThatCover(const Audience& audience, const CoverView& view, const CoverView::Source& source,
+                         std::size_t position) {
+  const AudiencePosition& at = audience.positions[position];
+  return audience.blocks[static_cast<std::size_t>(at.section)].swept
+             ? trimsThatCover(source, hang::Vec3{at.x, at.yFrom, at.ear})
+             : trimsThatCover(source, view.distance[position], at.ear);
+}
+
+namespace {
+
+/// Whether a source covers a seat at one trim: by the planes where none of them is near, else by the stretch
+/// of trim, so that both say the same at its very ends.
+bool coversAt(const CoverView::Source& source, hang::Vec3 ear, double trimM) {
+  constexpr double near = 1e-7; // m; of the throw m²
+  const hang::Vec3 way{ear.x - source.place.x, ear.y - source.place.y, ear.z - source.height - trimM};
+  double least = source.throwM * source.throwM - (way.x * way.x + way.y * way.y + way.z * way.z);
+  for (const hang::Vec3& inside : source.inside) {
+    least = std::min(least, inside.x * way.x + inside.y * way.y + inside.z * way.z);
+  }
+  if (std::abs(least) > near) {
+    return least > 0.0;
+  }
+  const TrimRange range = trimsThatCover(source, ear);
+  return trimM >= range.low && trimM <= range.high;
+}
+
+} // namespace
+
 bool isCovered(const Audience& audience, const CoverView& view, std::size_t position, double trimM) {
+  const AudiencePosition& at = audience.positions[position];
+  const bool seat = audience.blocks[static_cast<std::size_t>(at.section)].swept;
   return std::any_of(view.sources.begin(), view.sources.end(), [&](const CoverView::Source& source) {
-    const TrimRange range = trimsThatCover(source, view.distance[position], audience.positions[position].ear);
+    if (seat) {
+      return coversAt(source, {at.x, at.yFrom, at.ear}, trimM);
+    }
+    const TrimRange range = trimsThatCover(source, view.distance[position], at.ear);
     return trimM >= range.low && trimM <= range.high;
   });
-}
-
-Covered coveredAt(const Audience& audience, const CoverView& view, double trimM) {
-  Covered result;
-  result.positions = audience.positions.size();
-  for (std::size_t i = 0; i < audience.positions.size(); ++i) {
-    if (isCovered(audience, view, i, trimM)) {
-      ++result.covered;
-    } else {
-      result.firstMissed = result.firstMissed < 0 ? static_cast<int>(i) : result.firstMissed;
-      result.lastMissed = static_cast<int>(i);
-    }
-  }
-  return result;
-}
-
-std::vector<TrimRange> stretchesThatCoverShare(const Audience& audience, const CoverView& view,
-                                               double percent) {
-  const std::size_t wanted = positionsFor(percent, audience.positions.size());
-  if (wanted == 0) {
-    return {TrimRange{}};
-  }
-  // Each position is covered over a few stretches of trim; the number covered rises where one starts and
-  // falls behind where one ends.
-  std::vector<double> starts;
-  std::vector<double> ends;
-  starts.reserve(2 * audience.positions.size());
-  ends.reserve(2 * audience.positions.size());
-  std::vector<TrimRange> ranges;
-  for (std::size_t i = 0; i < audience.positions.size(); ++i) {
-    ranges.clear();
-    for (const CoverView::Source& source : view.sources) {
-      const TrimRange range = trimsThatCover(source, view.distance[i], audience.positions[i].ear);
-      if (range.low <= range.high) {
-        ranges.push_back(range);
-      }
-    }
-    mergeInPlace(ranges);
-    for (const TrimRange& range : ranges) {
-      starts.push_back(range.low);
-      ends.push_back(range.high);
-    }
-  }
-  std::sort(starts.begin(), starts.end());
-  std::sort(ends.begin(), ends.end());
-
-  std::vector<TrimRange> stretches;
-  std::size_t covered = 0;
-  std::size_t start = 0;
-  double since = infinite;
-  for (const double end : ends) {
-    for (; start < starts.size() && starts[start] <= end; ++start) {
-      if (++covered == wanted) {
-        since = starts[start];
-      }
-    }
-    if (covered-- == wanted) {
-      stretches.push_back({since, end});
-    }
-  }
-  return stretches;
-}
-
-TrimRange widestWithin(const std::vector<TrimRange>& stretches, const TrimRange& room) {
-  TrimRange best{infinite, -infinite};
-  double most = -infinite;
-  for (const TrimRange& each : stretches) {
-    const double inside = std::min(each.high, room.high) - std::max(each.low, room.low);
-    if (inside > most && inside >= 0.0) {
-      most = inside;
-      best = each;
-    }
-  }
-  if (most >= 0.0) {
-    return best;
-  }
-  for (const TrimRange& each : stretches) {
-    if (best.low > best.high || each.high - each.low > best.high - best.low) {
-      best = each;
-    }
-  }
-  return best;
-}
-
-TrimRange trimsThatCoverShare(const Audience& audience, const CoverView& view, double percent) {
-  return widestWithin(stretchesThatCoverShare(audience, view, percent), {});
 }
 
 double aimAboveWantedDeg(const Case& option, const Settled& settled, double trimM) {
@@ -270,7 +204,7 @@ double aimAboveWantedDeg(const Case& option, const Settled& settled, double trim
     return notKnown;
   }
   const CoverView view = viewOf(option, audience, settled);
-  const auto last = std::max_element(view.distance.begin(), view.distance.end());
+  const auto last = lastWithin(audience, view);
   const double away = *last - view.sources.front().ahead;
   if (!(away > 0.0)) {
     return notKnown;

@@ -1,22 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
+
 #include <QStringList>
 
 #include "options/placement.h"
 
-/// Which of the audience lies in the vertical cover of a stack. Each position is judged in the vertical plane
-/// through it and the hang: the hang's bearing decides which cabinet aims how high, the distance is taken in
-/// plan, so a section beside the hang's line stands at its own distance. A cabinet's small roll is left out.
+/// Which of the audience lies in the cover of a stack. A section without a front line of its own is judged in
+/// the vertical plane through each row and the hang: the hang's bearing decides which cabinet aims how high,
+/// the distance is taken in plan, so such a section beside the hang's line stands at its own distance; roll
+/// and what a cabinet covers across are left out. A section with a front line is judged seat by seat in
+/// space: the seat lies between four planes through the source (upper, lower, left and right edge of cover),
+/// turned with the cabinet's aim, pan and roll.
 namespace hangbook::options {
 
 /// A sampled ear in the audience.
 struct AudiencePosition {
   double x = 0.0;
-  double yFrom = 0.0; ///< what its section spans across; infinite where it is the whole width
+  double yFrom =
+      0.0; ///< what its row spans across; infinite where it is the whole width; both the same: a seat
   double yTo = 0.0;
   double ear = 0.0; ///< height above the datum
   int section = 0;
+  double behind = 0.0; ///< a seat's row: this far behind the front line, along the floor's plan
+  double side = 0.0;   ///< and this far along the row to the left of its middle, seen from the front line
+  /// Its share of the audience: floor area in cm², in whole ones so that sums are exact; 1 for each where no
+  /// section has a front line.
+  double weight = 1.0;
 };
 
 /// What a cabinet covers, in degrees against its forward direction, and how far.
@@ -25,20 +36,37 @@ struct CoverEdges {
   double lowestDeg = notKnown;
   double highestDeg = notKnown;
   double throwM = notKnown;
+  double acrossDeg = notKnown; ///< from its left to its right edge
+};
+
+/// The positions of one section: `seats` a row, the rows from the first to the last, each from right to left.
+struct AudienceBlock {
+  std::size_t first = 0;
+  std::size_t count = 0;
+  std::size_t seats = 1;
+  bool swept = false;
 };
 
 struct Audience {
   std::vector<AudiencePosition> positions; ///< in the order of the sections, each from its first row on
   QStringList sections;
-  std::vector<CoverEdges> cabinets; ///< those that are there to cover, from the bar down
-  QStringList missing;              ///< what cover needs and nobody stated, in words
+  std::vector<AudienceBlock> blocks; ///< one for each section
+  double weight = 0.0;               ///< of all positions
+  std::vector<CoverEdges> cabinets;  ///< those that are there to cover, from the bar down
+  QStringList missing;               ///< what cover needs and nobody stated, in words
+
+  bool anySwept() const;
 };
 
-/// Distance between two sampled positions along a section's profile.
+/// Distance between two sampled positions along a section's profile, and the most between two in one row.
 inline constexpr double audienceStepM = 0.5;
+inline constexpr double audienceStepAcrossM = 1.0;
 
 /// All positions of the sections that the hang must cover, and the cabinets' figures.
 Audience audienceOf(const Case&);
+
+/// Adds one section's positions, or what is missing of it. `weighed`: by floor area.
+void addSection(Audience&, const venue::Section&, bool weighed);
 
 /// Distance in plan from the hang's origin to each position, 0 for what is not in front of it; and where each
 /// covering cabinet's sound leaves from. Same order as `Audience`.
@@ -49,10 +77,22 @@ struct CoverView {
     double slopeLow = 0.0;
     double slopeHigh = 0.0; ///< tan of the elevation of the edges; infinite at and beyond upright
     double throwM = 0.0;
+    Plan place; ///< in the venue
+    /// Unit vectors square to the lower, upper, right and left edge of cover, pointing inside, venue frame.
+    std::array<hang::Vec3, 4> inside;
   };
   std::vector<double> distance;
   std::vector<Source> sources;
 };
+
+/// A cabinet in space, unit vectors in the venue's frame.
+struct SourceDirections {
+  hang::Vec3 forward;
+  hang::Vec3 left;
+};
+/// The four edges of a cabinet's cover, `insideDeg` taken off each.
+std::array<hang::Vec3, 4> insideEdges(const SourceDirections&, const CoverEdges&, double insideDeg);
+
 /// Bearing of the hang in the venue: the unit vector in plan of the way its frame faces.
 Plan bearingOf(const Placement&, const hang::Layout&);
 
@@ -64,24 +104,43 @@ double distanceInPlan(Plan origin, Plan bearing, double x, double yFrom, double 
 CoverView viewOf(const Case&, const Audience&, const Settled&, double insideDeg = 0.0);
 
 /// The trims at which this source covers a position: closed form, since raising the hang by a metre raises
-/// the source by a metre. Empty (low above high) where none does.
+/// the source by a metre. Empty (low above high) where none does. First in a vertical plane, then in space.
 TrimRange trimsThatCover(const CoverView::Source&, double distance, double ear);
+TrimRange trimsThatCover(const CoverView::Source&, hang::Vec3 ear);
+/// Whichever of them is meant for the position, counted from 0.
+TrimRange trimsThatCover(const Audience&, const CoverView&, const CoverView::Source&, std::size_t position);
+
+/// How much of `total` makes up the share: with whole weights a share that falls between two asks for the
+/// higher.
+double weightFor(double percent, double total);
 
 /// What is covered at one trim.
 struct Covered {
   std::size_t positions = 0;
   std::size_t covered = 0;
+  double weight = 0.0; ///< of all positions
+  double coveredWeight = 0.0;
   int firstMissed = -1; ///< number of the position, counted from 0
   int lastMissed = -1;
-  double percent() const {
-    return positions == 0 ? notKnown : 100.0 * static_cast<double>(covered) / static_cast<double>(positions);
-  }
+  double percent() const { return positions == 0 ? notKnown : 100.0 * coveredWeight / weight; }
+  bool reaches(double percent) const { return positions > 0 && coveredWeight >= weightFor(percent, weight); }
 };
 Covered coveredAt(const Audience&, const CoverView&, double trimM);
+/// The same of one section, counted from 0.
+Covered coveredAt(const Audience&, const CoverView&, double trimM, std::size_t section);
 /// The same for one position, counted from 0.
 bool isCovered(const Audience&, const CoverView&, std::size_t position, double trimM);
 
-/// All stretches of trim in which at least `percent` of the positions are covered, from the lowest up: the
+/// What no cabinet covers although it lies between two that do: below the lower edge of one covering cabinet
+/// and above the upper edge of the next below it.
+struct CoverHole {
+  std::size_t above = 0; ///< of `Audience::cabinets`
+  std::size_t positions = 0;
+  std::size_t first = 0; ///< the first position in it
+};
+std::vector<CoverHole> holesAt(const Audience&, const CoverView&, double trimM);
+
+/// All stretches of trim in which at least `percent` of the audience is covered, from the lowest up: the
 /// covered share is a step function of the trim, and it may be reached in several separate stretches.
 std::vector<TrimRange> stretchesThatCoverShare(const Audience&, const CoverView&, double percent);
 

@@ -95,6 +95,12 @@ public:
     object_[QLatin1String(key)] = json(value);
     return *this;
   }
+  /// A figure that came to be after records were frozen: left out where it is not known, so that those still
+  /// stand for what they were computed from.
+  template <class Type>
+  Writer& ifKnown(const char* key, const std::optional<Type>& value) {
+    return value ? (*this)(key, *value) : *this;
+  }
   Writer& source(const catalogue::Source& value) {
     return (*this)("source", value.text)("source_date", value.date);
   }
@@ -119,6 +125,7 @@ QJsonValue json(const catalogue::CabinetType& value) {
              "cover_lowest_deg", value.coverLowest)("cover_highest_deg", value.coverHighest)(
              "throw_m", value.throwDistance)("level_db", value.levelAtOneMetre)("face_m2", value.faceArea)(
              "force_coefficient", value.forceCoefficient)
+      .ifKnown("cover_across_deg", value.coverAcross)
       .source(value.source)
       .done();
 }
@@ -212,6 +219,11 @@ QJsonValue json(const venue::Obstruction& value) {
 QJsonValue json(const venue::Section& value) {
   return Writer()("name", value.name)("profile_m", value.profile)("ear_m", value.earHeight)(
              "y_from_m", value.yFrom)("y_to_m", value.yTo)
+      .ifKnown("front_x_m", value.frontX)
+      .ifKnown("front_y_m", value.frontY)
+      .ifKnown("bearing_deg", value.bearing)
+      .ifKnown("width_m", value.width)
+      .ifKnown("radius_m", value.radius)
       .done();
 }
 
@@ -236,6 +248,7 @@ QJsonValue json(const calendar::Show& value) {
              "people_beneath", value.peopleBeneath)("temperature_c", value.temperature)(
              "humidity", value.humidity)("wind_m_per_s", value.wind)("wind_basis", number(value.windBasis))(
              "hangs", value.hangs)("house", value.house)
+      .ifKnown("pressure_kpa", value.pressure)
       .done();
 }
 

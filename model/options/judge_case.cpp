@@ -7,6 +7,7 @@
 
 #include "hang/chain.h"
 #include "options/cover.h"
+#include "options/level.h"
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/room_limits.h"
@@ -148,6 +149,7 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   }
   option.massKg = settled.statics.mass;
   option.datumHeightM = datumHeight(of, settled, trimM);
+  option.level = levelOf(of, settled, trimM);
 
   hang::Hang input = rig.hang;
   Rig at = rig;

@@ -7,6 +7,7 @@
 
 #include "options/air.h"
 #include "options/cover.h"
+#include "options/level.h"
 #include "options/room_limits.h"
 #include "options/sentence.h"
 
@@ -41,9 +42,9 @@ Ways waysOf(const Case& option, const Settled& settled, double trimM) {
   return ways;
 }
 
-double dropAt(double frequency, const Ways& ways, const calendar::Show& show) {
+double dropAt(double frequency, const Ways& ways, const LevelAir& air) {
   return spreadingLoss(ways.near, ways.far) +
-         airAbsorption(frequency, *show.temperature, *show.humidity) * (ways.far - ways.near);
+         airAbsorption(frequency, air.temperature, air.humidity, air.pressure) * (ways.far - ways.near);
 }
 
 Use without(Reason reason) {
@@ -75,7 +76,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
   }
   Use use;
   use.verdict = Verdict::holds;
-  use.value = dropAt(frequencies[1], ways, show);
+  use.value = dropAt(frequencies[1], ways, *airOf(show));
   return use;
 }
 
@@ -100,7 +101,8 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   finding.text =
       QStringLiteral("From the nearest ear at %1 to the farthest at %2 the level drops by %3 dB at 1 kHz "
                      "and %4 dB at 4 kHz (%5 °C, %6 % humidity); advice, with no limit.")
-          .arg(inM(ways.near), inM(ways.far), QString::number(dropAt(frequencies[0], ways, show), 'f', 1),
+          .arg(inM(ways.near), inM(ways.far),
+               QString::number(dropAt(frequencies[0], ways, *airOf(show)), 'f', 1),
                QString::number(use.value, 'f', 1), QString::number(*show.temperature, 'f', 0),
                QString::number(*show.humidity, 'f', 0));
   return finding;

@@ -15,7 +15,8 @@ enum Missing { nothing, figures };
 
 double metHeight(const Case& option, std::size_t pick) {
   const venue::Point& point = *option.points[pick];
-  return floorBeneath(option.snapshot->venue, {inMetres(point.x), inMetres(point.y)}) +
+  return floorBeneath(option.snapshot->venue, {inMetres(point.x), inMetres(point.y)},
+                      UnclearSections::nowhere) +
          option.room->barMetHeight;
 }
 

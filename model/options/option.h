@@ -9,6 +9,7 @@
 
 #include "catalogue/bar.h"
 #include "hang/hang.h"
+#include "options/level_table.h"
 
 /// What the search answers: plain values for tables, sheets and the window. Figures are plain doubles in
 /// the unit that the name gives, since they are results, not inputs. World height is above the venue's datum.
@@ -105,6 +106,7 @@ struct Option {
   double massKg = 0;                   ///< everything below the hooks, at the setting
   double coveredPercent = 0;
   std::optional<double> datumHeightM; ///< tape height of the bar's datum at trim
+  std::optional<LevelTable> level;    ///< advice, which no verdict reads; none where nothing can be said
 };
 
 /// How much was decided, and how.

@@ -5,6 +5,8 @@
 
 #include <QJsonArray>
 
+#include "options/level_json.h"
+
 namespace hangbook::options {
 namespace {
 
@@ -104,6 +106,8 @@ QJsonObject toJson(const Option& option) {
                        {QStringLiteral("angle_deg"), figure(mark.angleDeg)}};
   });
   object[QStringLiteral("findings")] = listOf(option.findings, findingJson);
+  object[QStringLiteral("level")] =
+      option.level ? QJsonValue(toJson(*option.level)) : QJsonValue(QJsonValue::Null);
   return object;
 }
 

@@ -3,6 +3,7 @@
 
 #include <QJsonArray>
 
+#include "options/level_json.h"
 #include "options/option_json.h"
 #include "quantity/error.h"
 
@@ -152,6 +153,9 @@ Option optionFromJson(const QJsonObject& object) {
     return MarkAngle{whole(mark, "mark").value_or(0), figure(mark, "angle_deg")};
   });
   option.findings = each<Finding>(object, "findings", findingIn);
+  if (object.value(QLatin1String("level")).isObject()) {
+    option.level = levelFromJson(object.value(QLatin1String("level")).toObject());
+  }
   return option;
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "options/room_limits.h"
+#include "options/seating.h"
 
 namespace hangbook::options {
 namespace {
@@ -148,21 +149,34 @@ std::vector<Vec3> cabinetCorners(const Case& option, const hang::Layout& layout,
                    halfWidth(option.cabinets.at(element)->width));
 }
 
-double floorBeneath(const venue::Venue& venue, Plan place) {
+double floorBeneath(const venue::Venue& venue, Plan place, UnclearSections unclear) {
   std::optional<double> highest;
   for (const venue::Section& section : venue.sections) {
-    if ((section.yFrom && place.y < inMetres(*section.yFrom)) ||
-        (section.yTo && place.y > inMetres(*section.yTo))) {
+    double along = place.x; // on the profile
+    if (section.swept()) {
+      const auto swept = sweptSection(section);
+      if (!swept && unclear == UnclearSections::everywhere) {
+        for (const venue::ProfilePoint& each : section.profile) {
+          highest = std::max(highest.value_or(inMetres(each.z)), inMetres(each.z));
+        }
+      }
+      const auto seat = swept ? swept->seatAt(place) : std::nullopt;
+      if (!seat) {
+        continue;
+      }
+      along = seat->behind;
+    } else if ((section.yFrom && place.y < inMetres(*section.yFrom)) ||
+               (section.yTo && place.y > inMetres(*section.yTo))) {
       continue;
     }
     for (std::size_t i = 1; i < section.profile.size(); ++i) {
       const double from = inMetres(section.profile[i - 1].x);
       const double to = inMetres(section.profile[i].x);
-      if (place.x < from || place.x > to || to <= from) {
+      if (along < from || along > to || to <= from) {
         continue;
       }
       const double low = inMetres(section.profile[i - 1].z);
-      const double z = low + (inMetres(section.profile[i].z) - low) * (place.x - from) / (to - from);
+      const double z = low + (inMetres(section.profile[i].z) - low) * (along - from) / (to - from);
       highest = std::max(highest.value_or(z), z);
     }
   }

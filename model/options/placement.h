@@ -55,9 +55,12 @@ std::vector<hang::Vec3> barCorners(const Case&, const hang::Layout&);
 /// The same of one element, counted from 0.
 std::vector<hang::Vec3> cabinetCorners(const Case&, const hang::Layout&, std::size_t element);
 
+/// What counts for a section whose front line is not wholly known: it may lie anywhere, or it is not counted.
+enum class UnclearSections { everywhere, nowhere };
+
 /// Height of the audience floor under a place: the highest of the sections that lie there; the datum's own
 /// height (0) where none does.
-double floorBeneath(const venue::Venue&, Plan place);
+double floorBeneath(const venue::Venue&, Plan place, UnclearSections = UnclearSections::everywhere);
 
 /// Where the sound of an element is taken to leave from: between the two foremost corners of its outline;
 /// from its pin where the outline is not known.

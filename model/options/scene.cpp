@@ -7,6 +7,7 @@
 #include "hang/solve.h"
 #include "options/headroom.h"
 #include "options/room_limits.h"
+#include "options/seating.h"
 #include "quantity/error.h"
 
 namespace hangbook::options {
@@ -99,6 +100,11 @@ private:
   ScenePlace rowPlace(double x, double yFrom, double yTo, double height) const {
     return {placement_.origin.x + distanceInPlan(placement_.origin, bearing_, x, yFrom, yTo), height};
   }
+  /// Of a row behind a front line, the place that is nearest to the hang's line.
+  ScenePlace nearestOf(const SweptSection& section, double behind, double height) const {
+    const Plan at = section.placeOf(behind, section.partNearest(behind, placement_.origin, bearing_));
+    return rowPlace(at.x, at.y, at.y, height);
+  }
   void see(ScenePlace each) {
     if (!seen_) {
       low_ = high_ = each;
@@ -114,15 +120,22 @@ private:
       SceneSection drawn;
       drawn.name = section.name;
       drawn.mustBeCovered = option_.hang->sections.isEmpty() || option_.hang->sections.contains(section.name);
+      const std::optional<SweptSection> swept = sweptSection(section);
+      if (section.swept() && !swept) {
+        continue; // where it lies is not known
+      }
       const double yFrom =
           section.yFrom ? inMetres(*section.yFrom) : -std::numeric_limits<double>::infinity();
       const double yTo = section.yTo ? inMetres(*section.yTo) : std::numeric_limits<double>::infinity();
       for (const venue::ProfilePoint& each : section.profile) {
-        drawn.floor.push_back(rowPlace(inMetres(each.x), yFrom, yTo, inMetres(each.z)));
+        const double x = inMetres(each.x);
+        const auto rowAt = [&](double height) {
+          return swept ? nearestOf(*swept, x, height) : rowPlace(x, yFrom, yTo, height);
+        };
+        drawn.floor.push_back(rowAt(inMetres(each.z)));
         see(drawn.floor.back());
         if (section.earHeight) {
-          drawn.ears.push_back(
-              rowPlace(inMetres(each.x), yFrom, yTo, inMetres(each.z) + inMetres(*section.earHeight)));
+          drawn.ears.push_back(rowAt(inMetres(each.z) + inMetres(*section.earHeight)));
           see(drawn.ears.back());
         }
         lowestFloor_ = std::min(lowestFloor_, inMetres(each.z));
@@ -301,19 +314,44 @@ private:
     return rowPlace(each.x, each.yFrom, each.yTo, each.ear);
   }
 
+  /// Row by row; a stretch ends where a row is covered, or missed in another way.
   void missed(const Audience& audience, const CoverView& view) {
-    int section = -1; // of the stretch that is open
-    for (std::size_t i = 0; i < audience.positions.size(); ++i) {
-      if (isCovered(audience, view, i, trim_)) {
-        section = -1;
-        continue;
+    for (std::size_t number = 0; number < audience.blocks.size(); ++number) {
+      const AudienceBlock& block = audience.blocks[number];
+      const QString& name = audience.sections[static_cast<qsizetype>(number)];
+      std::size_t before = 0; // seats missed in the row before
+      for (std::size_t row = block.first; row < block.first + block.count; row += block.seats) {
+        std::size_t seats = 0;
+        for (std::size_t i = row; i < row + block.seats; ++i) {
+          seats += isCovered(audience, view, i, trim_) ? 0 : 1;
+        }
+        const bool partly = seats < block.seats;
+        if (seats > 0) {
+          if (before == 0 || partly != scene_.missed.back().partly) {
+            scene_.missed.push_back({name, {}, partly});
+          }
+          scene_.missed.back().ears.push_back(block.swept ? earOfRow(audience, block, row)
+                                                          : earOf(audience, row));
+        }
+        before = seats;
       }
-      if (section != audience.positions[i].section) {
-        section = audience.positions[i].section;
-        scene_.missed.push_back({audience.sections[section], {}});
-      }
-      scene_.missed.back().ears.push_back(earOf(audience, i));
     }
+  }
+
+  ScenePlace earOfRow(const Audience& audience, const AudienceBlock& block, std::size_t row) const {
+    const AudiencePosition* nearest = &audience.positions[row];
+    double least = std::numeric_limits<double>::infinity();
+    for (std::size_t i = row; i < row + block.seats; ++i) {
+      const AudiencePosition& each = audience.positions[i];
+      const Plan from{each.x - placement_.origin.x, each.yFrom - placement_.origin.y};
+      const bool ahead = from.x * bearing_.x + from.y * bearing_.y > 0.0;
+      const double off = std::abs(bearing_.x * from.y - bearing_.y * from.x) + (ahead ? 0.0 : 1e6);
+      if (off < least) {
+        least = off;
+        nearest = &each;
+      }
+    }
+    return rowPlace(nearest->x, nearest->yFrom, nearest->yTo, nearest->ear);
   }
 
   void sights(const Audience& audience, const CoverView& view) {

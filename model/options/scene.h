@@ -28,10 +28,13 @@ struct SceneSection {
   bool mustBeCovered = false;    ///< by this hang
 };
 
-/// A stretch of ears that no cabinet covers, one place for each sampled position.
+/// A stretch of rows that no cabinet covers, one place for each sampled row. Of a section with a front line a
+/// row is drawn where it is nearest to the hang's line, and `partly` says that only some of its seats are
+/// missed.
 struct SceneMissed {
   QString section;
   std::vector<ScenePlace> ears;
+  bool partly = false;
 };
 
 struct SceneObstruction {

@@ -32,6 +32,7 @@ constexpr auto showColumns = [](auto& io, auto& show) {
   io("people_beneath", show.peopleBeneath);
   io("temperature_c", show.temperature);
   io("humidity_percent", show.humidity);
+  io("pressure_kpa", show.pressure);
   io("wind_m_s", show.wind);
   io.word("wind_basis", show.windBasis, windWords);
 };

@@ -23,6 +23,7 @@ inline constexpr auto cabinetColumns = [](auto& io, auto& type) {
   io("downfill", type.downfill);
   io("cover_lowest_deg", type.coverLowest);
   io("cover_highest_deg", type.coverHighest);
+  io("cover_across_deg", type.coverAcross);
   io("throw_m", type.throwDistance);
   io("level_at_1_m_db", type.levelAtOneMetre);
   io("face_area_m2", type.faceArea);

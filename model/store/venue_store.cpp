@@ -61,6 +61,11 @@ constexpr auto sectionColumns = [](auto& io, auto& section) {
   io("ear_height_m", section.earHeight);
   io("y_from_m", section.yFrom);
   io("y_to_m", section.yTo);
+  io("front_x_m", section.frontX);
+  io("front_y_m", section.frontY);
+  io("bearing_deg", section.bearing);
+  io("width_m", section.width);
+  io("radius_m", section.radius);
 };
 
 RecordName nameOf(const Venue& venue) {

@@ -57,13 +57,25 @@ struct ProfilePoint {
   bool operator==(const ProfilePoint&) const = default;
 };
 
-/// A block of audience as a profile along x, first row to last.
+/// A block of audience as a profile, first row to last. Without a front line the profile lies along the
+/// venue's x and spans from `yFrom` to `yTo`. With one (all five figures of it) the profile's x counts from
+/// the front line to the rear, and the profile is swept along that line: a raked block, a tier, a curved
+/// balcony, a block to the side.
 struct Section {
   QString name;
   std::vector<ProfilePoint> profile; ///< at least two, x rising
   std::optional<Length> earHeight;   ///< above the floor
   std::optional<Length> yFrom;       ///< what it spans across; empty = the whole width
   std::optional<Length> yTo;
+  std::optional<Length> frontX; ///< middle of the front line, in plan
+  std::optional<Length> frontY;
+  std::optional<Angle> bearing; ///< from there to the rear: 0 along the venue's x, positive to the left
+  std::optional<Length> width;  ///< along the front line
+  /// Of the front line: 0 straight; above 0 its centre lies before it, so that the rows curve round the
+  /// stage and grow longer to the rear; below 0 its centre lies behind it.
+  std::optional<Length> radius;
+  /// Whether it is given by a front line, be it whole or not.
+  bool swept() const { return frontX || frontY || bearing || width || radius; }
   bool operator==(const Section&) const = default;
 };
 

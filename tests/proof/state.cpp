@@ -87,8 +87,10 @@ Data filled(Data data) {
   screen.underside = venue.points.front().z - metres(1.0);
   venue.obstructions.push_back(screen);
   for (venue::Section& each : venue.sections) {
-    each.yFrom = metres(-12.0);
-    each.yTo = metres(12.0);
+    if (!each.swept()) {
+      each.yFrom = metres(-12.0);
+      each.yTo = metres(12.0);
+    }
   }
   data.shows.front().peopleBeneath = false;
   data.shows.front().house.push_back({QStringLiteral("joint-side-share"),

@@ -46,6 +46,7 @@ CabinetType sampleCabinet(const QString& name) {
   type.coverLowest = degrees(-12.5);
   type.coverHighest = degrees(7.3);
   type.throwDistance = metres(104.7);
+  type.coverAcross = degrees(77.7);
   type.levelAtOneMetre = 136.4;
   type.faceArea = 0.71;
   type.forceCoefficient = 1.3;
@@ -204,7 +205,15 @@ venue::Venue sampleVenue(const QString& name) {
   section.earHeight = metres(1.2);
   section.yFrom = metres(-9);
   section.yTo = metres(9);
-  hall.sections = {section};
+  venue::Section balcony;
+  balcony.name = QStringLiteral("balcony");
+  balcony.profile = {{metres(0), metres(4.4)}, {metres(7.7), metres(6.1)}};
+  balcony.frontX = metres(21.3);
+  balcony.frontY = metres(-0.7);
+  balcony.bearing = degrees(1.0 / 3);
+  balcony.width = metres(18.8);
+  balcony.radius = metres(23.1);
+  hall.sections = {section, balcony};
   hall.house = {houseFigure("least-share")};
   return hall;
 }
@@ -229,6 +238,7 @@ calendar::Show sampleShow(const QString& name, const QString& venue) {
   show.peopleBeneath = false;
   show.temperature = 21.7;
   show.humidity = 44.4;
+  show.pressure = 98.7;
   show.wind = metresPerSecond(7.7);
   show.windBasis = calendar::WindBasis::gust;
   calendar::Hang left;

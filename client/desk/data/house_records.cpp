@@ -44,8 +44,19 @@ RecordLine recordOf(const venue::Venue& venue) {
   for (const venue::Section& section : venue.sections) {
     lines.length(words("%1, ear height").arg(section.name), section.earHeight);
     if (!section.profile.empty()) {
-      lines.length(words("%1, first row at").arg(section.name), section.profile.front().x);
-      lines.length(words("%1, last row at").arg(section.name), section.profile.back().x);
+      const QString from =
+          section.swept() ? words("%1, first row behind its front line") : words("%1, first row at");
+      const QString to =
+          section.swept() ? words("%1, last row behind its front line") : words("%1, last row at");
+      lines.length(from.arg(section.name), section.profile.front().x);
+      lines.length(to.arg(section.name), section.profile.back().x);
+    }
+    if (section.swept()) {
+      lines.length(words("%1, front line at x").arg(section.name), section.frontX);
+      lines.length(words("%1, front line at y").arg(section.name), section.frontY);
+      lines.angle(words("%1, bearing to the rear").arg(section.name), section.bearing);
+      lines.length(words("%1, width").arg(section.name), section.width);
+      lines.length(words("%1, radius of the front line (0 = straight)").arg(section.name), section.radius);
     }
   }
   return {.kind = RecordKind::venue,

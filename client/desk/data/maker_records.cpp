@@ -49,7 +49,8 @@ RecordLine recordOf(const catalogue::CabinetType& type) {
   lines.yesNo(words("Covers the audience"), type.coversAudience);
   if (type.coversAudience) {
     lines.angle(words("Cover, lower edge"), type.coverLowest)
-        .angle(words("Cover, upper edge"), type.coverHighest);
+        .angle(words("Cover, upper edge"), type.coverHighest)
+        .angle(words("Cover, across"), type.coverAcross);
     lines.length(words("Throw"), type.throwDistance);
   }
   lines.number(words("Level at 1 m, dB"), type.levelAtOneMetre).optional();

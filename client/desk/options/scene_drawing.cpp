@@ -81,7 +81,7 @@ void addMissed(Drawing& drawing, const Scene& scene) {
     }
     if (!each.ears.empty()) {
       drawing.labels.push_back({.at = at(each.ears[each.ears.size() / 2]) + QPointF(0, 0.4),
-                                .text = words("not covered"),
+                                .text = each.partly ? words("partly not covered") : words("not covered"),
                                 .side = Side::above,
                                 .strong = true,
                                 .rank = 2});

@@ -72,6 +72,7 @@ catalogue::CabinetType cabinet(Draw& draw, const QString& name) {
   type.downfill = draw.chance();
   type.coverLowest = draw.maybe<Angle>(-90, 0);
   type.coverHighest = draw.maybe<Angle>(0, 90);
+  type.coverAcross = draw.maybe<Angle>(1, 180);
   type.levelAtOneMetre = draw.figure(100, 150);
   type.source = {draw.words(), draw.day()};
   return type;
@@ -170,6 +171,7 @@ void addShows(Draw& draw, Data& into) {
   show.loadIn = QDateTime(show.from, QTime(draw.whole(0, 23), draw.whole(0, 59)), Qt::UTC);
   show.peopleBeneath = draw.chance() ? std::optional(draw.chance(0.5)) : std::nullopt;
   show.temperature = draw.figure(-20, 40);
+  show.pressure = draw.figure(60, 108);
   show.wind = draw.maybe<Speed>(0, 30);
   show.windBasis = static_cast<calendar::WindBasis>(draw.whole(0, 2));
   for (const char* name : {"left", "right"}) {

@@ -57,6 +57,9 @@ BOOST_AUTO_TEST_CASE(readsBackAndKnowsWhenItIsOutdated) {
       [](Snapshot& s) { s.venue.points[0].capacity = kilonewtons(5); },
       [](Snapshot& s) { s.venue.zones[0].othersLoad = kilonewtons(9); },
       [](Snapshot& s) { s.venue.sections[0].earHeight = metres(1.6); },
+      [](Snapshot& s) { s.venue.sections[0].radius = metres(0); },
+      [](Snapshot& s) { s.catalogue.cabinets[3].coverAcross = degrees(90); },
+      [](Snapshot& s) { s.show.pressure = 101.3; },
       [](Snapshot& s) { s.show.peopleBeneath = false; },
       [](Snapshot& s) { s.show.hangs[0].cableMass = kilograms(13); },
       [](Snapshot& s) {

@@ -132,4 +132,31 @@ BOOST_AUTO_TEST_CASE(without_a_setting_the_room_alone) {
   BOOST_CHECK_THROW(sceneOf(room.snapshot, option), Error);
 }
 
+BOOST_AUTO_TEST_CASE(a_curved_section_is_drawn_where_it_is_nearest_to_the_line) {
+  Room room;
+  venue::Section balcony;
+  balcony.name = QStringLiteral("balcony");
+  balcony.profile = {{metres(0), metres(4)}, {metres(6), metres(7)}};
+  balcony.earHeight = metres(1.2);
+  balcony.frontX = metres(25);
+  balcony.frontY = metres(0);
+  balcony.bearing = degrees(0);
+  balcony.width = metres(30);
+  balcony.radius = metres(20);
+  room.venue().sections = {balcony};
+  room.full().coverAcross = degrees(50); // its ends are missed, its middle is not
+  room.full().coverHighest = degrees(25);
+  room.refresh();
+  const Scene scene = sceneOf(room.snapshot, optionOf(room, 8.0));
+  BOOST_REQUIRE(scene.sections.size() == 1U);
+  BOOST_TEST(scene.sections[0].floor.front().along == 25.0, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(scene.sections[0].floor.back().along == 31.0, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(scene.sections[0].ears.back().height == 8.2, boost::test_tools::tolerance(1e-9));
+  BOOST_REQUIRE(!scene.missed.empty());
+  BOOST_TEST(scene.missed[0].partly);
+  room.venue().sections[0].radius.reset(); // where it lies is not known: not drawn
+  room.refresh();
+  BOOST_TEST(sceneOf(room.snapshot, optionOf(room, 8.0)).sections.empty());
+}
+
 BOOST_AUTO_TEST_SUITE_END()
