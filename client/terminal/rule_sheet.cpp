@@ -124,8 +124,14 @@ void printLevel(const options::Option& option, std::ostream& out) {
     }
     table.add(cells);
   }
-  out << "\nLevel, advice that no verdict reads: dB lost from 1 m before the cabinet, by octave band in Hz;\n"
-      << airInWords(option.level->air) << ". One cabinet alone, on its axis, without the room.\n";
+  out << '\n';
+  const QString says =
+      QStringLiteral("Level, advice that no verdict reads: dB lost from 1 m before the cabinet, by "
+                     "octave band in Hz; %1. One cabinet alone, on its axis, without the room.")
+          .arg(airInWords(option.level->air));
+  for (const QString& line : brokenInto(says, 108)) {
+    out << line << '\n';
+  }
   table.print(out, QStringLiteral("  "));
 }
 

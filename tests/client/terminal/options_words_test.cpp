@@ -61,6 +61,8 @@ BOOST_AUTO_TEST_CASE(one_option_is_explained_by_the_beginning_of_its_name) {
   }
   BOOST_TEST(sheet.said(id));
   BOOST_TEST(!sheet.said("NOT CLEARED"));
+  BOOST_TEST(sheet.said("Level, advice that no verdict reads"));
+  BOOST_TEST(sheet.said("front to back"));
   const Ran none = run({"options", "--show", "Pollan Cross", "--explain", "zz"});
   BOOST_TEST(none.ending == Ending::badInput);
   BOOST_TEST(none.oneLineOfTrouble());
