@@ -106,7 +106,7 @@ LevelTable levelFromJson(const QJsonObject& object) {
                          day.value(QLatin1String("pressure_stated")).toBool()};
   }
   const QJsonArray rows = object.value(QLatin1String("rows")).toArray();
-  for (const QJsonValue& row : rows) {
+  for (const auto& row : rows) {
     table.rows.push_back(rowIn(row.toObject()));
   }
   table.frontToBackDb = octavesIn(object, "front_to_back_db");
