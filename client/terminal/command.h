@@ -40,6 +40,7 @@ struct Option {
   std::string argument; ///< such as NAME
   std::string meaning;  ///< one line
   bool needed = false;
+  bool repeats = false; ///< may stand several times; `Given` then has all of it, joined by "; "
 };
 
 /// A word without dashes that the command takes, such as a file; in this order.

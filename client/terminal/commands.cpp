@@ -11,6 +11,7 @@ const std::vector<Command>& commands() {
       chooseCommand(),
       markCommand(),
       markRecordCommand(),
+      weighCommand(),
       dueCommand(),
       staticsCommand(),
       settledCommand(),

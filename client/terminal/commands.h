@@ -23,6 +23,7 @@ Command optionsCommand();
 Command routeCommand();
 Command settledCommand();
 Command staticsCommand();
+Command weighCommand();
 
 /// In the order in which the help lists them.
 const std::vector<Command>& commands();

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "terminal/answers.h"
+#include "terminal/build_sheet.h"
 #include "terminal/figures.h"
 #include "terminal/options_table.h"
 #include "terminal/table.h"
@@ -169,6 +170,9 @@ void printRuleSheet(const options::Option& option, std::ostream& out) {
       << option.key.points.join(QStringLiteral(", ")) << "; by the table " << option.key.table << '\n';
   printSetting(option, out);
   printPoints(option, out);
+  printBuild(option, out);
+  printStops(option, out);
+  printWind(option, out);
   printAims(option, out);
   printRules(option, out);
   printLevel(option, out);

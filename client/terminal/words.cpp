@@ -145,11 +145,12 @@ Given read(const Command& command, const std::vector<std::string>& words, Contex
     } else {
       refuse(name + " needs " + option->argument + " behind it (" + option->meaning + ")");
     }
-    if (given.has(name) || std::find(shared.begin(), shared.end(), name) != shared.end()) {
+    const bool again = own != nullptr && own->repeats && given.has(name);
+    if (!again && (given.has(name) || std::find(shared.begin(), shared.end(), name) != shared.end())) {
       refuse(name + " stands here for the second time");
     }
     if (own != nullptr) {
-      given.options[name] = text;
+      given.options[name] = again ? given.options[name] + "; " + text : text;
     } else {
       shared.push_back(name);
       share(name, text, context);

@@ -23,6 +23,8 @@ struct Hang {
   QStringList tables;   ///< stacking tables to be considered; empty = all
   std::optional<Length> leastTrim; ///< sight lines and stage clearance
   std::optional<Mass> cableMass;   ///< cable and its clamp on the bar, at the bar's frame centre of gravity
+  /// Wet cloth and ice that may come on, spread as the weight is; counts outdoors, where it must be stated.
+  std::optional<Mass> wetMass;
   QStringList rigging;   ///< hardware between point and hoist, from the point down, one set per pick
   QStringList secondary; ///< hardware of the secondary suspension, one set per pick
   bool operator==(const Hang&) const = default;
@@ -45,8 +47,10 @@ struct Show : catalogue::Record {
   std::optional<double> temperature; ///< °C
   std::optional<double> humidity;    ///< % relative
   std::optional<double> pressure;    ///< of the air, kPa; for advice on level
-  std::optional<Speed> wind;         ///< outdoors: at hang height
+  std::optional<Speed> wind;         ///< outdoors: the most that the hang is to stand in
   WindBasis windBasis = WindBasis::unknown;
+  std::optional<double> windAveraging; ///< s, over which that figure is the mean
+  std::optional<Length> windHeight;    ///< above the datum, that it is meant for
   std::vector<Hang> hangs;
   std::vector<venue::HouseFigure> house; ///< house rules for this show
   bool operator==(const Show&) const = default;

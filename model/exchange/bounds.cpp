@@ -17,7 +17,7 @@ constexpr double noEnd = std::numeric_limits<double>::max();
 // The one table. Wide on purpose: they catch kilograms typed as grams, not unusual gear.
 constexpr std::array table = {
     Bounds{Bound::any, -noEnd, noEnd, ""},
-    Bounds{Bound::pieceMass, 0, 500, "kg"},       // hardware, chain bag, cable
+    Bounds{Bound::pieceMass, 0, 500, "kg"},       // hardware, chain bag, cable, wet cloth
     Bounds{Bound::stackedMass, 0.1, 5000, "kg"},  // cabinet, bar, hoist, cart
     Bounds{Bound::place, -10, 10, "m"},           // in a cabinet's or bar's own frame
     Bounds{Bound::size, 0.01, 20, "m"},           // of a cabinet, bar or cart
@@ -32,6 +32,7 @@ constexpr std::array table = {
     Bounds{Bound::chainMass, 0.001, 50, "kg/m"},  //
     Bounds{Bound::hoistSpeed, 0.001, 2, "m/s"},   //
     Bounds{Bound::wind, 0, 100, "m/s"},           //
+    Bounds{Bound::averaging, 0.1, 3600, "s"},     // of a wind
     Bounds{Bound::angle, -180, 180, "°"},         //
     Bounds{Bound::step, 0.01, 45, "°"},           // of a bar's tilt
     Bounds{Bound::cover, -90, 90, "°"},           //

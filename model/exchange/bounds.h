@@ -25,6 +25,7 @@ enum class Bound {
   chainMass,
   hoistSpeed,
   wind,
+  averaging,
   angle,
   step,
   cover,

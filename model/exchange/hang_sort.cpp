@@ -154,6 +154,7 @@ std::unique_ptr<Sort> hangSort() {
       list<Line>("tables", HANGBOOK_FIELD(hang.tables)),
       figure<Line>("least trim", "m", HANGBOOK_FIELD(hang.leastTrim), Bound::height),
       figure<Line>("cable mass", "kg", HANGBOOK_FIELD(hang.cableMass), Bound::pieceMass),
+      figure<Line>("wet mass", "kg", HANGBOOK_FIELD(hang.wetMass), Bound::pieceMass),
       list<Line>("rigging", HANGBOOK_FIELD(hang.rigging)),
       list<Line>("secondary", HANGBOOK_FIELD(hang.secondary)),
       text<Line>("chosen option", HANGBOOK_FIELD(chosen.option)),

@@ -139,6 +139,8 @@ std::unique_ptr<Sort> showSort() {
       number<Line>("pressure", "kPa", HANGBOOK_FIELD(show.pressure), Bound::pressure),
       figure<Line>("wind", "m/s", HANGBOOK_FIELD(show.wind), Bound::wind),
       word<Line>("wind basis", HANGBOOK_FIELD(show.windBasis), windBases),
+      number<Line>("wind averaging", "s", HANGBOOK_FIELD(show.windAveraging), Bound::averaging),
+      figure<Line>("wind height", "m", HANGBOOK_FIELD(show.windHeight), Bound::height),
       text<Line>("source", HANGBOOK_FIELD(show.source.text)),
       date<Line>("source date", HANGBOOK_FIELD(show.source.date)),
   };

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // bar: everything below the hooks, with factors, is within the bar's usable limit for this way of picking it
-// up.
+// up. Each step of the build adds to it, so that the whole stack is the worst step.
 #include <algorithm>
 #include <cmath>
 
@@ -21,7 +21,7 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
   Finding finding = loadFinding("bar", use);
   finding.source = QStringLiteral("maker's data for %1: %2").arg(option.bar->name, option.bar->source.text);
   QString text =
-      QStringLiteral("%1 below the hooks weigh %2, with %3: %4")
+      QStringLiteral("%1 below the hooks weigh %2 when all of it hangs, with %3: %4")
           .arg(QString::number(settled->statics.mass, 'f', 0) + QStringLiteral(" kg"),
                inKn(weightBelow(*settled)), factorWords(limits, option.arrangement->limitIncludesFactors),
                inKn(use.value * 1000.0));

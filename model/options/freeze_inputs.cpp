@@ -239,7 +239,7 @@ QJsonValue json(const venue::Venue& value) {
 QJsonValue json(const calendar::Hang& value) {
   return Writer()("name", value.name)("mirrors", value.mirrors)("points", value.points)("pan_deg", value.pan)(
              "sections", value.sections)("least_trim_m", value.leastTrim)("cable_kg", value.cableMass)(
-             "rigging", value.rigging)("secondary", value.secondary)
+             "wet_kg", value.wetMass)("rigging", value.rigging)("secondary", value.secondary)
       .done();
 }
 
@@ -247,6 +247,7 @@ QJsonValue json(const calendar::Show& value) {
   return Writer()("tour", value.tour)("name", value.name)("from", value.from)("to", value.to)(
              "people_beneath", value.peopleBeneath)("temperature_c", value.temperature)(
              "humidity", value.humidity)("wind_m_per_s", value.wind)("wind_basis", number(value.windBasis))(
+             "wind_averaging_s", value.windAveraging)("wind_height_m", value.windHeight)(
              "hangs", value.hangs)("house", value.house)
       .ifKnown("pressure_kpa", value.pressure)
       .done();

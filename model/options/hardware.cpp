@@ -2,6 +2,7 @@
 // hardware: each shackle, sling, clip and pin between point and hoist is within its usable limit, at the
 // point's whole load with factors; the secondary suspension likewise for the pick that it would catch, and
 // with the factor for catching against its whole limit.
+#include "options/build_force.h"
 #include "options/loads.h"
 
 namespace hangbook::options {
@@ -23,11 +24,11 @@ Use onPick(const Case& option, const Settled& settled, double trimM, std::size_t
     any = true;
   };
   const int base = static_cast<int>(pick) * perPick;
-  const double load = pointAtRest(option, settled, trimM, pick) * factors;
+  const double load = highestAtRest(option, settled, trimM, pick) * factors;
   for (std::size_t i = 0; i < limits.hardware.size(); ++i) {
     add(loadUse(load, limits.hardware[i].limit * limits.accessory.value, base + static_cast<int>(i)));
   }
-  const double caught = pickLoad(settled, pick);
+  const double caught = std::max(settled.build.most[pick], pickLoad(settled, pick));
   for (std::size_t i = 0; i < limits.secondarySteel.size(); ++i) {
     const int which = base + secondaryFrom + static_cast<int>(i);
     const double limit = limits.secondarySteel[i].limit;
@@ -43,6 +44,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
   for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
     worst = worseOf(worst, onPick(option, *settled, trimM, pick));
   }
+  worst = provenOver(*settled, worst);
   if (worst.verdict == Verdict::fails) {
     return worst;
   }
@@ -74,7 +76,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   finding.source = named.source.isEmpty()
                        ? QString()
                        : QStringLiteral("maker's data for %1: %2").arg(named.name, named.source);
-  const double caught = pickLoad(*settled, pick);
+  const double caught = std::max(settled->build.most[pick], pickLoad(*settled, pick));
   const bool catching = use.value == caught * limits.secondary.value / 1000.0;
   QString text =
       secondary
@@ -85,8 +87,9 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
                          : factorWords(limits, false),
                      inKn(use.value * 1000.0))
           : QStringLiteral("%1 under point %2 takes %3 at rest, with %4: %5")
-                .arg(named.name, option.points[pick]->name, inKn(pointAtRest(option, *settled, trimM, pick)),
-                     factorWords(limits, false), inKn(use.value * 1000.0));
+                .arg(named.name, option.points[pick]->name,
+                     inKn(highestAtRest(option, *settled, trimM, pick)), factorWords(limits, false),
+                     inKn(use.value * 1000.0));
   text += std::isnan(named.limit) ? QStringLiteral("; no limit is stated for it")
                                   : QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0));
   if (!secondary || use.limit * 1000.0 < named.limit) {
@@ -95,7 +98,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   if (use.why == noSecondary) {
     text += QStringLiteral("; no secondary suspension is named");
   }
-  finding.text = text + QStringLiteral(".");
+  finding.text = text + unknownMomentWords(option, *settled) + QStringLiteral(".");
   return finding;
 }
 

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// hoist: what each hoist lifts (the pick's force, and its own body where it climbs) × dynamic factor ×
-// lift-group share is within its usable limit; over people it holds without a secondary suspension by its
-// class, or there is one.
+// hoist: what each hoist lifts (the most that its pick carries during build and aiming, and where it climbs
+// its own body, chain and bag) × dynamic factor × lift-group share is within its usable limit; over people it
+// holds without a secondary suspension by its class, or there is one.
 #include <algorithm>
 #include <cmath>
 
+#include "options/build_force.h"
 #include "options/loads.h"
 
 namespace hangbook::options {
@@ -12,17 +13,9 @@ namespace {
 
 enum Why { judged, noSecondary, secondaryUnknown };
 
-double bodyLifted(const Case& option) {
-  if (!option.hoist->bodyClimbs) {
-    return notKnown;
-  }
-  return *option.hoist->bodyClimbs ? option.weight->hoistBody : 0.0;
-}
-
 Use onHoist(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   const WeightLimits& limits = *option.weight;
-  const double load =
-      (pickForce(option, settled, trimM, pick) + bodyLifted(option)) * factorsFor(limits, false);
+  const double load = highestLifted(option, settled, trimM, pick) * factorsFor(limits, false);
   const double limit =
       option.hoist->limit ? inNewtons(*option.hoist->limit) * limits.hoistPart.value : notKnown;
   return loadUse(load, limit, static_cast<int>(pick));
@@ -33,6 +26,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
   for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
     worst = worseOf(worst, onHoist(option, *settled, trimM, pick));
   }
+  worst = provenOver(*settled, worst);
   const bool overPeople = option.snapshot->show.peopleBeneath.value_or(false);
   if (overPeople && option.weight->secondarySteel.empty()) {
     if (!option.hoist->holdsWithoutSecondary) {
@@ -53,11 +47,15 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   finding.source =
       QStringLiteral("maker's data for %1: %2").arg(option.hoist->name, option.hoist->source.text);
   QString text = QStringLiteral("The %1 hoist lifts pick %2")
-                     .arg(pickName(*settled, pick), inKn(pickForce(option, *settled, trimM, pick)));
+                     .arg(pickName(*settled, pick), inKn(highestPickForce(option, *settled, trimM, pick)));
+  if (const QString when = momentWords(settled->build.mostAt[pick], option); !when.isEmpty()) {
+    text += QStringLiteral(" at its most, ") + when;
+  }
   if (!option.hoist->bodyClimbs) {
     text += QStringLiteral(" (whether its body climbs is not stated)");
   } else if (*option.hoist->bodyClimbs) {
-    text += QStringLiteral(" + its own body %1").arg(inKn(limits.hoistBody));
+    text += QStringLiteral(" + its own body %1, chain and bag %2")
+                .arg(inKn(limits.hoistBody), inKn(limits.hoistChain));
   }
   text += QStringLiteral(", with %1: %2").arg(factorWords(limits, false), inKn(use.value * 1000.0));
   text += option.hoist->limit
@@ -70,7 +68,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     text += QStringLiteral("; whether its class holds over people without a secondary suspension is not "
                            "stated, and none is named");
   }
-  finding.text = text + QStringLiteral(".");
+  finding.text = text + unknownMomentWords(option, *settled) + QStringLiteral(".");
   return finding;
 }
 

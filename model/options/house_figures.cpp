@@ -81,6 +81,10 @@ const std::vector<HouseFigureKind>& allKinds() {
            QStringLiteral("DGUV Information 215-313, table 1 (chain 4 / 8)"), Stricter::lower),
       kind("pick-share-least", "least part of the total that each pick must carry", "%", 10.0, commonPractice,
            Stricter::higher),
+      kind("scale-tolerance",
+           "most difference of a load cell's reading from the computed load, of that load, before the crew "
+           "stops and looks for the cause",
+           "%", 5.0, commonPractice, Stricter::lower),
       kind(
           "secondary-factor",
           "factor on the load at rest that the secondary suspension must hold when it catches, the drop "
@@ -101,10 +105,17 @@ const std::vector<HouseFigureKind>& allKinds() {
            Stricter::free),
       kind("trim-margin", "room to spare below which lowest edge is called tight", "m", 0.05, commonPractice,
            Stricter::free),
+      kind("wind-first-action",
+           "part of the wind at which the first limit is passed, told as the first figure for the crew's own "
+           "plan",
+           "%", 60.0, QStringLiteral("a city's event guide: act at 60 % and 80 % of the limit"),
+           Stricter::lower),
       kind("wind-force-coefficient", "force coefficient of the bar's frame in the wind", "", 2.1,
            QStringLiteral("handbook figure for a sharp-edged rectangle, about 2.0 to 2.1; not checked "
                           "against a standard"),
            Stricter::higher),
+      kind("wind-second-action", "the same, the second figure", "%", 80.0,
+           QStringLiteral("a city's event guide: act at 60 % and 80 % of the limit"), Stricter::lower),
   };
   return kinds;
 }

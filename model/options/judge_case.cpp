@@ -7,10 +7,12 @@
 
 #include "hang/chain.h"
 #include "options/cover.h"
+#include "options/hoist_stops.h"
 #include "options/level.h"
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/room_limits.h"
+#include "options/wind_limits.h"
 
 namespace hangbook::options {
 namespace {
@@ -165,6 +167,9 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   }
   input.set.panDeg = settled.setting.panDeg;
   option.hangInput = std::move(input);
+  option.build = stepLoads(of, settled, trimM, option);
+  option.wind = windAnswer(of, settled, trimM);
+  option.stops = hoistStops(of, settled, trimM, option);
 }
 
 } // namespace

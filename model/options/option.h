@@ -9,7 +9,10 @@
 
 #include "catalogue/bar.h"
 #include "hang/hang.h"
+#include "options/build_table.h"
 #include "options/level_table.h"
+#include "options/stop_table.h"
+#include "options/wind_table.h"
 
 /// What the search answers: plain values for tables, sheets and the window. Figures are plain doubles in
 /// the unit that the name gives, since they are results, not inputs. World height is above the venue's datum.
@@ -103,6 +106,9 @@ struct Option {
   std::vector<MarkAngle> marks;        ///< the setting's mark first, then the link below and the one above
   std::vector<Finding> findings;       ///< one for each rule, in the order of the rules
   std::optional<hang::Hang> hangInput; ///< the setting as an input to the statics
+  std::vector<StepLoads> build;        ///< each step of the build, aiming, and the hang as set
+  std::optional<WindAnswer> wind;      ///< outdoors
+  std::vector<OneStops> stops;         ///< two hoists: each way in which one stops and the other runs on
   double massKg = 0;                   ///< everything below the hooks, at the setting
   double coveredPercent = 0;
   std::optional<double> datumHeightM; ///< tape height of the bar's datum at trim

@@ -105,6 +105,9 @@ QJsonObject toJson(const Option& option) {
     return QJsonObject{{QStringLiteral("mark"), mark.mark},
                        {QStringLiteral("angle_deg"), figure(mark.angleDeg)}};
   });
+  object[QStringLiteral("build_loads")] = toJson(option.build);
+  object[QStringLiteral("wind")] = toJson(option.wind);
+  object[QStringLiteral("one_hoist_stops")] = toJson(option.stops);
   object[QStringLiteral("findings")] = listOf(option.findings, findingJson);
   object[QStringLiteral("level")] =
       option.level ? QJsonValue(toJson(*option.level)) : QJsonValue(QJsonValue::Null);

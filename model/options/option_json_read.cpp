@@ -152,6 +152,9 @@ Option optionFromJson(const QJsonObject& object) {
   option.marks = each<MarkAngle>(object, "marks", [](const QJsonObject& mark) {
     return MarkAngle{whole(mark, "mark").value_or(0), figure(mark, "angle_deg")};
   });
+  option.build = stepLoadsFromJson(object.value(QLatin1String("build_loads")).toArray());
+  option.wind = windFromJson(object.value(QLatin1String("wind")));
+  option.stops = stopsFromJson(object.value(QLatin1String("one_hoist_stops")).toArray());
   option.findings = each<Finding>(object, "findings", findingIn);
   if (object.value(QLatin1String("level")).isObject()) {
     option.level = levelFromJson(object.value(QLatin1String("level")).toObject());

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// pick-share: no hoist is near unloading, and the two of a side pair carry alike.
-#include <algorithm>
+// pick-share: no hoist is near unloading, and the two of a side pair carry alike, at every step of the build
+// (from the first cabinet on) and of aiming.
 #include <cmath>
 
+#include "options/build_force.h"
 #include "options/loads.h"
 #include "options/sentence.h"
 
@@ -20,26 +21,25 @@ Use evaluate(const Case& option, const Settled* settled, double) {
     least.why = onePick;
     return least;
   }
-  const double first = pickLoad(*settled, 0);
-  const double second = pickLoad(*settled, 1);
-  least.value = 100.0 * std::min(first, second) / (first + second);
+  const hang::BuildWorst& build = settled->build;
+  least.value = 100.0 * build.leastShare;
   least.limit = limits.pickShare.value;
-  least.which = first <= second ? 0 : 1;
+  least.which = static_cast<int>(build.leastPick);
   least.why = leastShare;
   least.verdict = againstLowerLimit(least.value, least.limit, 0.0);
-  if (!(std::min(first, second) > 0.0)) { // a hoist cannot push: whatever the house asks for
+  if (!(build.leastShare > 0.0)) { // a hoist cannot push: whatever the house asks for
     least.verdict = Verdict::fails;
     return least;
   }
   if (!settled->statics.side) {
-    return least; // a fore-aft pair carries as its centre of gravity lies
+    return provenOver(*settled, least); // a fore-aft pair carries as its centre of gravity lies
   }
   Use unlike;
-  unlike.value = 100.0 * std::abs(first - second) / (0.5 * (first + second));
+  unlike.value = 100.0 * build.unlike;
   unlike.limit = limits.sideUnlike.value;
   unlike.why = difference;
   unlike.verdict = againstUpperLimit(unlike.value, unlike.limit, 0.0);
-  return unlike.verdict > least.verdict ? unlike : least;
+  return provenOver(*settled, unlike.verdict > least.verdict ? unlike : least);
 }
 
 Finding explain(const Case& option, const Settled* settled, double, const Use& use) {
@@ -52,18 +52,29 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
     return std::isnan(value) ? QStringLiteral("not stated")
                              : QString::number(value, 'f', 1) + QStringLiteral(" %");
   };
-  const QString loads = QStringLiteral("%1 carries %2 and %3 carries %4")
+  const QString loads = QStringLiteral("%1 carries %2 and %3 carries %4 as set")
                             .arg(pickName(*settled, 0), inKn(pickLoad(*settled, 0)), pickName(*settled, 1),
                                  inKn(pickLoad(*settled, 1)));
+  const hang::BuildWorst& build = settled->build;
+  const auto when = [&option](const hang::BuildMoment& moment) {
+    const QString words = momentWords(moment, option);
+    return words.isEmpty() ? QString() : words + QLatin1Char(' ');
+  };
+  const QString open = unknownMomentWords(option, *settled);
   if (use.why == difference) {
     finding.source = limits.sideUnlike.source;
-    finding.text = QStringLiteral("Pick %1: they differ by %2 of their mean; at most %3 is wanted.")
-                       .arg(loads, percent(use.value), percent(use.limit));
+    finding.text = QStringLiteral("Pick %1: %2they differ by %3 of their mean; at most %4 is wanted%5.")
+                       .arg(loads, when(build.unlikeAt), percent(use.value), percent(use.limit), open);
     return finding;
   }
   finding.source = limits.pickShare.source;
-  finding.text = QStringLiteral("Pick %1: the lighter one has %2 of the total; at least %3 is wanted.")
-                     .arg(loads, percent(use.value), percent(use.limit));
+  const QString lighter = momentWords(build.leastAt, option).isEmpty()
+                              ? QStringLiteral("the lighter one has %1 of the total").arg(percent(use.value))
+                              : QStringLiteral("%1%2 has %3 (%4 of what hangs then)")
+                                    .arg(when(build.leastAt), pickName(*settled, build.leastPick),
+                                         inKn(build.leastOther), percent(use.value));
+  finding.text =
+      QStringLiteral("Pick %1: %2; at least %3 is wanted%4.").arg(loads, lighter, percent(use.limit), open);
   return finding;
 }
 

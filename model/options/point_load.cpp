@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // point-load: what each point carries is within the capacity that the venue states for it. A capacity stated
 // for the load at rest is compared with the load at rest, one stated as dynamic with the load × dynamic
-// factor; of unknown basis it proves nothing.
+// factor; of unknown basis it proves nothing. Judged at the step of the build at which the pick carries most.
 #include <algorithm>
 #include <cmath>
 
+#include "options/build_force.h"
 #include "options/loads.h"
 
 namespace hangbook::options {
@@ -15,7 +16,7 @@ enum Why { judged, basisUnknown, capacityUnknown, dynamicUnknown, loadUnknown };
 Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   const WeightLimits& limits = *option.weight;
   const catalogue::Basis basis = option.points[pick]->basis;
-  const double atRest = pointAtRest(option, settled, trimM, pick);
+  const double atRest = highestAtRest(option, settled, trimM, pick);
   const double load = basis == catalogue::Basis::dynamic ? atRest * limits.dynamic.value : atRest;
   Use use = loadUse(load, limits.capacity[pick], static_cast<int>(pick));
   if (basis == catalogue::Basis::unknown) {
@@ -38,7 +39,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
   for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
     worst = worseOf(worst, onPoint(option, *settled, trimM, pick));
   }
-  return worst;
+  return provenOver(*settled, worst);
 }
 
 QString missingLoad(const Case& option) {
@@ -61,13 +62,15 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   const venue::Point& point = *option.points[pick];
   Finding finding = loadFinding("point-load", use);
   finding.source = QStringLiteral("venue's sheet: %1").arg(point.source.text);
-  const double force = pickForce(option, *settled, trimM, pick);
+  const double force = highestPickForce(option, *settled, trimM, pick);
+  const QString when = momentWords(settled->build.mostAt[pick], option);
   QString text =
       use.why == loadUnknown
           ? QStringLiteral("What point %1 carries is not known: %2 is missing")
                 .arg(point.name, missingLoad(option))
-          : QStringLiteral("Point %1 carries %2 at rest (pick %3 + hoist %4 + chain %5 + rigging %6)")
-                .arg(point.name, inKn(pointAtRest(option, *settled, trimM, pick)))
+          : QStringLiteral("Point %1 carries %2 at rest%3 (pick %4 + hoist %5 + chain %6 + rigging %7)")
+                .arg(point.name, inKn(highestAtRest(option, *settled, trimM, pick)),
+                     when.isEmpty() ? QString() : QStringLiteral(" at its most, ") + when)
                 .arg(force / 1000.0, 0, 'f', 2)
                 .arg(limits.hoistBody / 1000.0, 0, 'f', 2)
                 .arg(limits.hoistChain / 1000.0, 0, 'f', 2)
@@ -76,6 +79,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     text += QStringLiteral(", × dynamic factor %1 = %2")
                 .arg(inTimes(limits.dynamic.value), inKn(use.value * 1000.0));
   }
+  text += unknownMomentWords(option, *settled);
   switch (use.why) {
   case basisUnknown:
     text += QStringLiteral("; the venue's sheet states %1, but not whether at rest or dynamic.")

@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include "hang/build_loads.h"
 #include "hang/hang.h"
 #include "hang/layout.h"
 #include "hang/statics.h"
@@ -50,7 +51,8 @@ struct Case {
 struct Settled {
   Setting setting; ///< trimM is not yet decided
   hang::Statics statics;
-  hang::Layout layout; ///< where outlines, pins, picks and eye stand, and which way each element aims
+  hang::Layout layout;    ///< where outlines, pins, picks and eye stand, and which way each element aims
+  hang::BuildWorst build; ///< what the picks carry at the worst step of the build and of aiming
 };
 
 /// A rule's answer in numbers.

@@ -124,6 +124,7 @@ Settings settingsOf(Rig& rig, double panDeg) {
           rig.hang.chain->mark = *mark;
           solver.useMark(*mark);
         }
+        const hang::BuildUp build(rig.hang.bar, rig.hang.stack, rig.hang.chain);
         const std::optional<hang::Range> range = tiltRange(rig, solver.assembly(), panDeg);
         const auto first = std::lround(range ? std::ceil(range->low / rig.tiltStepDeg - gridSlackDeg) : 0.0);
         const auto last = std::lround(range ? std::floor(range->high / rig.tiltStepDeg + gridSlackDeg) : 0.0);
@@ -134,6 +135,7 @@ Settings settingsOf(Rig& rig, double panDeg) {
             Settled settled;
             solver.at(rig.hang.set, settled.statics);
             settled.layout = hang::layOut(rig.hang, settled.statics);
+            settled.build = build.worst(rig.hang.set, settled.statics);
             settled.setting = {range ? tilt : settled.statics.tiltDeg, panDeg, notKnown, mark, holes};
             all.settled.push_back(std::move(settled));
           } catch (const Error& error) {
@@ -180,6 +182,8 @@ Settled settle(Rig& rig, const Setting& setting) {
   Settled settled;
   settled.statics = hang::solve(rig.hang);
   settled.layout = hang::layOut(rig.hang, settled.statics);
+  settled.build =
+      hang::BuildUp(rig.hang.bar, rig.hang.stack, rig.hang.chain).worst(rig.hang.set, settled.statics);
   settled.setting = setting;
   settled.setting.tiltDeg = rig.hang.set.tiltDeg ? setting.tiltDeg : settled.statics.tiltDeg;
   settled.setting.trimM = notKnown;

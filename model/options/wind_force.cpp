@@ -4,10 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "hang/vec2.h"
+
 namespace hangbook::options {
 namespace {
 
-constexpr double airDensity = 1.25; // kg/m³, EN 1991-1-4 § 4.5
+/// Normals that differ by less than this (the sine of the angle) are taken as one.
+constexpr double sameNormal = 1e-12;
 
 /// Area of a polygon, m².
 double areaOf(const std::vector<catalogue::Position>& outline) {
@@ -26,16 +29,43 @@ double heightOf(const std::vector<catalogue::Position>& outline) {
   return inMetres(high->z) - inMetres(low->z);
 }
 
-/// Sums forces and their moments.
-struct Sum {
-  double force = 0.0;
-  double moment = 0.0;
-  void add(double each, double below) {
-    force += each;
-    moment += each * below;
-  }
-  Gust gust() const { return {force, force > 0.0 ? moment / force : 0.0}; }
+double depthOf(const std::vector<catalogue::Position>& outline) {
+  const auto [back, front] = std::minmax_element(outline.begin(), outline.end(),
+                                                 [](const auto& a, const auto& b) { return a.x < b.x; });
+  return inMetres(front->x) - inMetres(back->x);
+}
+
+/// A pair of faces whose normal is `normal`, as far as that is level.
+WindFace faceOf(const hang::Vec3& normal, double area, double coefficient, double below) {
+  return {hang::toDegrees(std::atan2(normal.y, normal.x)),
+          area * coefficient * std::hypot(normal.x, normal.y), below};
+}
+
+/// A box with these ways and areas.
+struct Body {
+  hang::Vec3 forward;
+  hang::Vec3 left;
+  hang::Vec3 up;
+  double front = 0.0;
+  double side = 0.0;
+  double top = 0.0;
+  double coefficient = 0.0;
+  double below = 0.0;
 };
+
+void addBody(WindForce& wind, const Body& body) {
+  wind.add(faceOf(body.forward, body.front, body.coefficient, body.below));
+  wind.add(faceOf(body.left, body.side, body.coefficient, body.below));
+  wind.add(faceOf(body.up, body.top, body.coefficient, body.below));
+}
+
+hang::Vec3 cross(const hang::Vec3& a, const hang::Vec3& b) {
+  return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
+}
+
+double cosine(double deg) {
+  return std::cos(hang::toRadians(deg));
+}
 
 } // namespace
 
@@ -43,49 +73,125 @@ double gustPressure(double metresPerSecond) {
   return 0.5 * airDensity * metresPerSecond * metresPerSecond;
 }
 
+void WindForce::add(const WindFace& face) {
+  if (!(face.push > 0.0)) {
+    return;
+  }
+  const Pair pair{cosine(face.towardsDeg), cosine(face.towardsDeg - 90.0), face.push, face.push * face.below};
+  for (Pair& each : pairs_) {
+    if (std::abs(each.x * pair.y - each.y * pair.x) < sameNormal) {
+      each.push += pair.push;
+      each.moment += pair.moment;
+      return;
+    }
+  }
+  pairs_.push_back(pair);
+}
+
+double WindForce::forceFrom(double deg) const {
+  const hang::Turn way = hang::turnBy(hang::toRadians(deg));
+  double sum = 0.0;
+  for (const Pair& pair : pairs_) {
+    sum += pair.push * std::abs(pair.x * way.cosine + pair.y * way.sine);
+  }
+  return sum;
+}
+
+double WindForce::momentFrom(double deg) const {
+  const hang::Turn way = hang::turnBy(hang::toRadians(deg));
+  double sum = 0.0;
+  for (const Pair& pair : pairs_) {
+    sum += pair.moment * std::abs(pair.x * way.cosine + pair.y * way.sine);
+  }
+  return sum;
+}
+
+std::vector<WindForce::Stretch> WindForce::stretches() const {
+  std::vector<Stretch> all;
+  for (const Pair& pair : pairs_) {
+    const double edge = hang::toDegrees(std::atan2(pair.x, -pair.y));
+    all.push_back({edge < 0.0 ? edge + 180.0 : edge, 0.0, 0.0, 0.0, 0.0});
+  }
+  std::sort(all.begin(), all.end(),
+            [](const Stretch& one, const Stretch& other) { return one.fromDeg < other.fromDeg; });
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const double to = i + 1 < all.size() ? all[i + 1].fromDeg : all.front().fromDeg + 180.0;
+    const hang::Turn middle = hang::turnBy(hang::toRadians(0.5 * (all[i].fromDeg + to)));
+    for (const Pair& pair : pairs_) {
+      const double sign = pair.x * middle.cosine + pair.y * middle.sine < 0.0 ? -1.0 : 1.0;
+      all[i].forceX += sign * pair.push * pair.x;
+      all[i].forceY += sign * pair.push * pair.y;
+      all[i].momentX += sign * pair.moment * pair.x;
+      all[i].momentY += sign * pair.moment * pair.y;
+    }
+  }
+  return all;
+}
+
+// In each stretch the sum is |V| cos(θ − angle of V). No |V| is beyond the sum's own value in V's direction,
+// so the greatest |V| of all stretches is the greatest force.
+FromDirection WindForce::greatestForce() const {
+  FromDirection most;
+  for (const Stretch& each : stretches()) {
+    if (std::hypot(each.forceX, each.forceY) > most.value) {
+      most = {std::hypot(each.forceX, each.forceY), hang::toDegrees(std::atan2(each.forceY, each.forceX))};
+    }
+  }
+  return most;
+}
+
+// In each stretch it is |V| cos(θ − v) cos(θ − a) = |V| ½ (cos(2θ − v − a) + cos(v − a)), greatest or least
+// at θ = (v + a)/2 and a quarter turn on, else at an end. All of these are tried for every stretch: none
+// gives more than there is.
+FromDirection WindForce::greatestMomentAlong(double alongDeg) const {
+  const auto at = [&](double deg) { return std::abs(momentFrom(deg) * cosine(deg - alongDeg)); };
+  FromDirection most{at(alongDeg), alongDeg};
+  for (const Stretch& each : stretches()) {
+    const double half = 0.5 * (hang::toDegrees(std::atan2(each.momentY, each.momentX)) + alongDeg);
+    for (const double deg : {each.fromDeg, half, half + 90.0}) {
+      const double there = at(deg);
+      if (there > most.value) {
+        most = {there, deg};
+      }
+    }
+  }
+  return most;
+}
+
 WindForce windForce(const Case& option, const Settled& settled) {
   WindForce wind;
-  const calendar::Show& show = option.snapshot->show;
-  if (!show.wind) {
-    wind.missing.append(QStringLiteral("the gust at hang height"));
-    return wind;
-  }
-  if (show.windBasis != calendar::WindBasis::gust) {
-    wind.missing.append(QStringLiteral("whether the wind stated is a gust (a mean does not serve)"));
-  }
-  const double pressure = gustPressure(inMetresPerSecond(*show.wind));
+  const hang::Layout& layout = settled.layout;
   double picks = 0.0;
-  for (const hang::Vec3& pick : settled.layout.picks) {
-    picks += pick.z / static_cast<double>(settled.layout.picks.size());
+  for (const hang::Vec3& pick : layout.picks) {
+    picks += pick.z / static_cast<double>(layout.picks.size());
   }
-  Sum front;
-  Sum side;
   for (std::size_t i = 0; i < option.cabinets.size(); ++i) {
     const catalogue::CabinetType& cabinet = *option.cabinets[i];
-    if (!cabinet.faceArea || !cabinet.forceCoefficient || cabinet.outline.size() < 3) {
-      wind.missing.append(QStringLiteral("face area, outline or force coefficient of %1").arg(cabinet.name));
+    if (!cabinet.faceArea || !cabinet.forceCoefficient || cabinet.outline.size() < 3 || !cabinet.width) {
+      wind.missing.append(
+          QStringLiteral("face area, outline, width or force coefficient of %1").arg(cabinet.name));
       continue;
     }
+    const hang::PlacedElement& placed = layout.elements[i];
     double middle = 0.0;
-    for (const hang::Vec3& corner : settled.layout.elements[i].outline) {
-      middle += corner.z / static_cast<double>(settled.layout.elements[i].outline.size());
+    for (const hang::Vec3& corner : placed.outline) {
+      middle += corner.z / static_cast<double>(placed.outline.size());
     }
-    front.add(pressure * *cabinet.forceCoefficient * *cabinet.faceArea, picks - middle);
-    side.add(pressure * *cabinet.forceCoefficient * areaOf(cabinet.outline), picks - middle);
+    addBody(wind, {placed.forward, layout.left, cross(placed.forward, layout.left), *cabinet.faceArea,
+                   areaOf(cabinet.outline), depthOf(cabinet.outline) * inMetres(*cabinet.width),
+                   *cabinet.forceCoefficient, picks - middle});
   }
   const catalogue::BarType& bar = *option.bar;
-  const double face = option.weight->windFace.value;
-  if (bar.outline.size() < 3 || !bar.width || std::isnan(face)) {
+  const double coefficient = option.weight->windFace.value;
+  if (bar.outline.size() < 3 || !bar.width || std::isnan(coefficient)) {
     wind.missing.append(
         QStringLiteral("outline or width of %1, or the house's force coefficient for it").arg(bar.name));
   } else {
-    const double below = picks - settled.layout.frameCg.z;
-    front.add(pressure * face * heightOf(bar.outline) * inMetres(*bar.width), below);
-    side.add(pressure * face * areaOf(bar.outline), below);
+    const double width = inMetres(*bar.width);
+    addBody(wind, {layout.forward, layout.left, layout.up, heightOf(bar.outline) * width, areaOf(bar.outline),
+                   depthOf(bar.outline) * width, coefficient, picks - layout.frameCg.z});
   }
   wind.missing.removeDuplicates();
-  wind.front = front.gust();
-  wind.side = side.gust();
   return wind;
 }
 

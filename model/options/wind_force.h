@@ -1,30 +1,75 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <vector>
+
 #include <QStringList>
 
 #include "options/weight_limits.h"
 
+/// The force of a level wind from any direction on the whole hang. Each flat face of a body pushes along the
+/// wind with ρ v²/2 × force coefficient × the area that it shows: its area × |cos| of the angle between its
+/// normal and the wind. Faces lie in pairs (front and back, left and right, top and bottom), of which one
+/// meets the wind. So force and moment from a direction θ are Σ wₖ |cos(θ − φₖ)| over the pairs: sinusoids
+/// between the directions at which one pair stands edge-on, and their greatest is had in closed form.
+/// Left out: head, hoists, chains and cables; shelter of one body by another; lift.
 namespace hangbook::options {
 
-/// A gust against the whole hang, from in front (or behind) or from the side: force = ρ v²/2 × force
-/// coefficient × area, ρ = 1.25 kg/m³ (EN 1991-1-4 § 4.5), summed over the cabinets and the bar's frame, each
-/// at the middle of its outline. Left out: that a tilted or panned hang shows the wind some of its other
-/// faces too, and a gust from aslant, which meets both. Of faces alike in height, aslant shows up to √(width²
-/// + depth²).
-struct Gust {
-  double force = 0.0; ///< N
-  double below = 0.0; ///< of the picks: where the force acts, m
-};
-
-struct WindForce {
-  Gust front;
-  Gust side;
-  QStringList missing; ///< in words
-};
-WindForce windForce(const Case& option, const Settled& settled);
+/// ρ of EN 1991-1-4 § 4.5, kg/m³.
+inline constexpr double airDensity = 1.25;
 
 /// q = ρ v²/2, N/m².
 double gustPressure(double metresPerSecond);
+
+/// One pair of faces.
+struct WindFace {
+  double towardsDeg = 0.0; ///< its normal seen from above, from the hang's forward to its left
+  double push = 0.0;       ///< N at 1 N/m² in a wind along that normal
+  double below = 0.0;      ///< of the picks, where it acts, m
+};
+
+struct FromDirection {
+  double value = 0.0;
+  double fromDeg = 0.0; ///< that the wind comes from: 0 in front, 90 from the hang's left
+};
+
+class WindForce {
+public:
+  void add(const WindFace& face);
+
+  double forceFrom(double deg) const; ///< N at 1 N/m²
+  double momentFrom(double deg) const; ///< N·m at 1 N/m², about the level of the picks; below 0 from above it
+  FromDirection greatestForce() const;
+  /// The greatest part of the moment, either way round, that lies in the upright plane of `alongDeg`.
+  FromDirection greatestMomentAlong(double alongDeg) const;
+
+  QStringList missing; ///< in words; the figures are then those of what is known
+
+private:
+  /// Faces that stand alike, together.
+  struct Pair {
+    double x = 0.0; ///< unit normal seen from above
+    double y = 0.0;
+    double push = 0.0;   ///< N at 1 N/m²
+    double moment = 0.0; ///< N·m at 1 N/m²
+  };
+  /// A stretch between two directions at which a pair stands edge-on: there force and moment are one sinusoid
+  /// each, V · (cos θ, sin θ).
+  struct Stretch {
+    double fromDeg = 0.0;
+    double forceX = 0.0;
+    double forceY = 0.0;
+    double momentX = 0.0;
+    double momentY = 0.0;
+  };
+  std::vector<Stretch> stretches() const;
+
+  std::vector<Pair> pairs_;
+};
+
+/// Bodies: each cabinet (its face area and force coefficient; sides and top as its outline and width show
+/// them, with the same coefficient) and the bar's frame (the house's coefficient), each acting at the middle
+/// of its outline, the frame at its centre of gravity.
+WindForce windForce(const Case& option, const Settled& settled);
 
 } // namespace hangbook::options

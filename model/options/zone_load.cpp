@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "options/build_force.h"
 #include "options/loads.h"
 #include "options/sentence.h"
 
@@ -12,11 +13,15 @@ namespace {
 
 enum Why { judged, notStated, zoneUnknown, pointOutside, basisUnknown };
 
+/// Picks of one hang carry most at unlike steps; together they carry most when all of it hangs.
 double ownAtRest(const Case& option, const Settled& settled, double trimM, const ZoneLoad& zone) {
   double sum = 0.0;
+  const bool all = std::all_of(zone.times.begin(), zone.times.end(),
+                               [&zone](int times) { return times == zone.times.front(); });
   for (std::size_t pick = 0; pick < zone.times.size(); ++pick) {
     if (zone.times[pick] != 0) {
-      sum += zone.times[pick] * pointAtRest(option, settled, trimM, pick);
+      sum += zone.times[pick] *
+             (all ? pointAtRest(option, settled, trimM, pick) : highestAtRest(option, settled, trimM, pick));
     }
   }
   return sum;

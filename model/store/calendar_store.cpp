@@ -35,6 +35,8 @@ constexpr auto showColumns = [](auto& io, auto& show) {
   io("pressure_kpa", show.pressure);
   io("wind_m_s", show.wind);
   io.word("wind_basis", show.windBasis, windWords);
+  io("wind_averaging_s", show.windAveraging);
+  io("wind_height_m", show.windHeight);
 };
 
 constexpr auto hangColumns = [](auto& io, auto& hang) {
@@ -45,6 +47,7 @@ constexpr auto hangColumns = [](auto& io, auto& hang) {
   io.list("sections", hang.sections);
   io("least_trim_m", hang.leastTrim);
   io("cable_mass_kg", hang.cableMass);
+  io("wet_mass_kg", hang.wetMass);
 };
 
 RecordName nameOf(const Tour& tour) {

@@ -5,6 +5,7 @@
 // the page cannot go stale. `hangbook` prints the same figures with `options --explain`.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <set>
@@ -152,6 +153,11 @@ void addResults(Figures& figures, const options::Option& option) {
     }
     if (each.usePercent) {
       figures["use." + each.rule] = *each.usePercent;
+    }
+  }
+  for (const options::StepLoads& step : option.build) {
+    for (const options::StepPick& pick : step.picks) {
+      figures["most." + pick.name] = std::max(figures["most." + pick.name], pick.mostKn);
     }
   }
   figures["trim"] = option.setting->trimM;

@@ -351,8 +351,11 @@ std::vector<Column> ofShows() {
       ways(k, "show", "people beneath", {{wordFrom({{"no", "yes"}}), {}}}),
       up(k, "show", "wind", 1.6),
       ways(k, "show", "wind basis", {{wordFrom({{"gust", "mean"}}), {}}}),
+      up(k, "show", "wind averaging", 3.0),
+      ways(k, "show", "wind height", {{plus(-20.0), {}}}),
       ways(k, "hang", "least trim", {{plus(1.0), {}}}),
       ways(k, "hang", "cable mass", {{times(3.0, 20.0), loads}}, heavier),
+      ways(k, "hang", "wet mass", {{times(4.0, 60.0), {}}}),
       ways(k, "hang", "rigging", {{onePieceMore, {}}}),
       ways(k, "house rule", "value", {{stricter, {}}}, "some figures the house is free to set"),
 

@@ -241,6 +241,8 @@ calendar::Show sampleShow(const QString& name, const QString& venue) {
   show.pressure = 98.7;
   show.wind = metresPerSecond(7.7);
   show.windBasis = calendar::WindBasis::gust;
+  show.windAveraging = 3.0;
+  show.windHeight = metres(11.5);
   calendar::Hang left;
   left.name = QStringLiteral("left");
   left.points = {QStringLiteral("B1"), QStringLiteral("A1")};
@@ -249,6 +251,7 @@ calendar::Show sampleShow(const QString& name, const QString& venue) {
   left.tables = {QStringLiteral("Marram long")};
   left.leastTrim = metres(3.7);
   left.cableMass = kilograms(12.2);
+  left.wetMass = kilograms(21.3);
   left.rigging = {QStringLiteral("shackle 12"), QStringLiteral("shackle 12"), QStringLiteral("sling 2")};
   left.secondary = {QStringLiteral("sling 2")};
   calendar::Hang right;

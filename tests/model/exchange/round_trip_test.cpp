@@ -173,6 +173,8 @@ void addShows(Draw& draw, Data& into) {
   show.temperature = draw.figure(-20, 40);
   show.pressure = draw.figure(60, 108);
   show.wind = draw.maybe<Speed>(0, 30);
+  show.windAveraging = draw.figure(1, 600);
+  show.windHeight = draw.maybe<Length>(0, 30);
   show.windBasis = static_cast<calendar::WindBasis>(draw.whole(0, 2));
   for (const char* name : {"left", "right"}) {
     calendar::Hang hang;
@@ -183,6 +185,7 @@ void addShows(Draw& draw, Data& into) {
     hang.tables = {into.catalogue.tables.front().name};
     hang.leastTrim = draw.maybe<Length>(2, 9);
     hang.cableMass = draw.maybe<Mass>(0, 60);
+    hang.wetMass = draw.maybe<Mass>(0, 60);
     show.hangs.push_back(hang);
   }
   show.house = {statement(draw)};

@@ -6,6 +6,7 @@
 #include "store/choice_store.h"
 #include "store/history_store.h"
 #include "store/mark_store.h"
+#include "store/reading_store.h"
 #include "store/records.h"
 #include "store/snapshot_store.h"
 #include "support/sample_house.h"
@@ -41,6 +42,22 @@ fleet::Examination examination(const QDate& date) {
   return fact;
 }
 
+marks::LoadReading sampleReading(const QString& pick) {
+  marks::LoadReading fact;
+  fact.tour = QStringLiteral("Lanternfish Parade");
+  fact.show = QStringLiteral("Skerrymouth");
+  fact.hang = QStringLiteral("left");
+  fact.option = QStringLiteral("0123456789abcdef");
+  fact.pick = pick;
+  fact.cellAt = QStringLiteral("hook");
+  fact.reading = newtons(4120.25);
+  fact.computed = newtons(4100.125);
+  fact.instrument = QStringLiteral("cells 3 and 4");
+  fact.remark = QStringLiteral("after the last raise");
+  fact.by = QStringLiteral("Ada Fenn");
+  return fact;
+}
+
 std::string placeNow(Store& store) {
   return loadUnit(store, unitName)->place.toStdString();
 }
@@ -55,9 +72,11 @@ BOOST_DATA_TEST_CASE(no_fact_is_ever_changed_or_deleted, bothEngines, engine) {
   fill(*store);
   append(*store, examination(QDate(2026, 5, 5)));
   append(*store, sampleMark());
+  append(*store, sampleReading(QStringLiteral("left")));
   append(*store, sampleChoice(QStringLiteral("Skerrymouth")));
   append(*store, Deed{{}, QStringLiteral("Ada"), {}, {}, QStringLiteral("try"), {}, {}});
-  for (const char* table : {"examination", "movement", "mark_used", "choice", "frozen", "history"}) {
+  for (const char* table :
+       {"examination", "movement", "mark_used", "load_reading", "choice", "frozen", "history"}) {
     const QString name = QString::fromLatin1(table);
     BOOST_TEST(store->one(QStringLiteral("SELECT count(*) AS n FROM ") + name)->integer("n") > 0);
     const QString column = name == u"frozen"    ? QStringLiteral("program")
@@ -193,6 +212,34 @@ BOOST_DATA_TEST_CASE(marks_are_recalled_for_the_same_stack_bar_and_chain, bothEn
   BOOST_REQUIRE(recallMarks(*store, used.stack, used.bar, used.chain).size() == 1U);
   BOOST_CHECK(recallMarks(*store, used.stack, used.bar, used.chain).at(0) == right);
   BOOST_TEST(loadMarks(*store).size() == 2U);
+}
+
+BOOST_DATA_TEST_CASE(load_readings_come_back_as_they_were_read, bothEngines, engine) {
+  const FreshStore fresh(engine);
+  const auto store = fresh.open();
+  const marks::LoadReading left = append(*store, sampleReading(QStringLiteral("left")));
+  marks::LoadReading right = sampleReading(QStringLiteral("right"));
+  right.lift = left.lift;
+  right = append(*store, right);
+  std::vector<marks::LoadReading> all = loadReadingsOf(*store, left.tour, left.show);
+  BOOST_REQUIRE(all.size() == 2U);
+  BOOST_CHECK(all[0] == left || all[1] == left);
+  BOOST_CHECK(all[0] == right || all[1] == right);
+  marks::LoadReading better = left;
+  better.id = {};
+  better.reading = newtons(4200.5);
+  better.corrects = left.id;
+  better = append(*store, better);
+  all = loadReadingsOf(*store, left.tour, left.show);
+  BOOST_REQUIRE(all.size() == 2U);
+  BOOST_CHECK(all[0] == better || all[1] == better);
+  BOOST_TEST(loadReadingsOf(*store, left.tour, QStringLiteral("another")).empty());
+  marks::LoadReading nobody = sampleReading(QStringLiteral("left"));
+  nobody.by.clear();
+  BOOST_CHECK_THROW(append(*store, nobody), Error);
+  marks::LoadReading bare = sampleReading(QStringLiteral("left"));
+  bare.instrument.clear();
+  BOOST_CHECK_THROW(append(*store, bare), Error);
 }
 
 BOOST_DATA_TEST_CASE(a_choice_comes_back_as_it_was_frozen, bothEngines, engine) {

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "hang/assembly.h"
+#include "hang/hang.h"
+#include "hang/statics.h"
+
+/// What the picks carry while a hang is built and aimed, not only when it hangs as set.
+namespace hangbook::hang {
+
+enum class BuildStage {
+  stacked, ///< so many cabinets under the bar, the chain not yet on; bar level, pan and actuator as assembled
+  chained, ///< the same with the chain on
+  aiming,  ///< all of them, while tilt and pan travel from there to the set ones, in any order
+  set,     ///< as set
+};
+
+/// One step of the build. Loads in N, each at its own worst pose of that step, so that those of two picks
+/// need not add up to the weight. Not known (NaN): the shape of that step does not follow from the figures.
+struct BuildStep {
+  BuildStage stage = BuildStage::stacked;
+  int cabinets = 0;  ///< under the bar; 0: the bar alone
+  double mass = 0.0; ///< kg below the hooks
+  std::array<double, 2> most{};
+  std::array<double, 2> least{};
+};
+
+/// Which step, in short.
+struct BuildMoment {
+  BuildStage stage = BuildStage::set;
+  int cabinets = 0;
+};
+
+/// The worst of a whole build.
+struct BuildWorst {
+  std::array<double, 2> most{}; ///< N, at each pick
+  std::array<BuildMoment, 2> mostAt{};
+  double leastShare = 1.0; ///< of what hangs then, at the pick that has least; the bar alone is left out
+  std::size_t leastPick = 0;
+  double leastOther = 0.0; ///< N, what that pick then has
+  BuildMoment leastAt;
+  double unlike = 0.0; ///< greatest difference of two picks ÷ their mean; the bar alone is left out
+  BuildMoment unlikeAt;
+  /// A step whose loads are not known; the figures above are then those of the others. As long as nobody has
+  /// worked it out, nothing is known.
+  std::optional<BuildMoment> unknown = BuildMoment{};
+};
+
+/// The build of one stack at one mark of its chain. Level is a tilt of 0. The chain goes on when the cabinet
+/// that it holds hangs, or at any later step; until then a pivot is taken anywhere in its travel, since it is
+/// swung by hand. A side-pair is assembled with actuator and pan at 0 (or at the end of their travel that is
+/// nearest), a fore-aft-pair level; a single pick carries whatever hangs. Extremes are exact in closed form;
+/// where a seated joint opens in a pose, the shape is settled for that pose, and `aiming` then looks at the
+/// ends of the travel and `between` poses. Bar and stack must outlive it. Pure.
+class BuildUp {
+public:
+  /// Of figures that `Solver` has accepted at this mark.
+  BuildUp(const Bar& bar, const std::vector<Element>& stack, const std::optional<Chain>& chain);
+
+  /// The steps before aiming, from the bar alone on.
+  const std::vector<BuildStep>& steps() const { return steps_; }
+  /// What the picks carry on the way to `set`, of which the statics are `atSet`.
+  BuildStep aiming(const Setting& set, const Statics& atSet) const;
+  /// The worst of all steps.
+  BuildWorst worst(const Setting& set, const Statics& atSet) const;
+
+  static constexpr int between = 6;
+
+private:
+  std::vector<double> swungTo(const Assembly& assembly, std::size_t pivot) const;
+  BuildStep stepOf(BuildStage stage, std::size_t cabinets) const;
+  void closed(BuildStep& step, const Assembly& assembly, Range panDeg, Range actuatorDeg,
+              Range tiltDeg) const;
+  void poses(BuildStep& step, const std::vector<Hang>& hangs) const;
+
+  const Bar* bar_;
+  const std::vector<Element>* stack_;
+  std::optional<Chain> chain_;
+  Assembly whole_;        ///< all of it with its chain on, seated joints shut
+  bool opens_ = false;    ///< some seated joint may open at all
+  double panDeg_ = 0.0;   ///< as assembled
+  double restDeg_ = 0.0;  ///< the actuator as assembled
+  double levelDeg_ = 0.0; ///< the actuator where the whole hang is level
+  std::vector<BuildStep> steps_;
+};
+
+/// All steps of one hang as set, the last of them `set` itself. `statics` must be what was solved for it.
+/// Throws as `solve` does.
+std::vector<BuildStep> buildSteps(const Hang& hang, const Statics& statics);
+
+} // namespace hangbook::hang

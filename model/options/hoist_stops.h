@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "options/rule.h"
+#include "options/stop_table.h"
+
+namespace hangbook::options {
+
+/// Each hoist of two stopping while the other runs on up, with the loads as the picks' difference in height
+/// grows, and the difference at which the first limit is passed: the bar's most difference, pick-share,
+/// hoist, point and hardware. Where one stops while the other runs down, the stopped one is the higher and
+/// takes what the running one takes here. Empty for a single pick.
+std::vector<OneStops> hoistStops(const Case&, const Settled&, double trimM, const Option&);
+
+} // namespace hangbook::options

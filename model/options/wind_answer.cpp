@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "hang/vec2.h"
+#include "options/loads.h"
+#include "options/placement.h"
+#include "options/wind_limits.h"
+
+namespace hangbook::options {
+namespace {
+
+/// No hang is asked about more than this, m/s; WMO's force 12 begins at 32.7.
+constexpr double mostWind = 100.0;
+
+/// The first limit that fails at this wind.
+std::optional<WindUse> failing(const Case& option, const Settled& settled, double trimM,
+                               const WindForce& wind, double speed) {
+  for (const WindUse& each : InGust(option, settled, trimM, wind, gustPressure(speed)).uses()) {
+    if (each.use.verdict == Verdict::fails) {
+      return each;
+    }
+  }
+  return std::nullopt;
+}
+
+/// All of it rises with the wind, so that halving finds where the first one fails.
+void findLimit(const Case& option, const Settled& settled, double trimM, const WindForce& wind,
+               WindAnswer& answer) {
+  auto by = failing(option, settled, trimM, wind, mostWind);
+  if (!by) {
+    answer.failsAt = std::numeric_limits<double>::infinity();
+    return;
+  }
+  double within = 0.0;
+  double beyond = mostWind;
+  if (const auto calm = failing(option, settled, trimM, wind, 0.0)) {
+    by = calm;
+    beyond = 0.0;
+  }
+  for (int i = 0; i < 60 && beyond > within; ++i) {
+    const double middle = 0.5 * (within + beyond);
+    if (const auto there = failing(option, settled, trimM, wind, middle)) {
+      by = there;
+      beyond = middle;
+    } else {
+      within = middle;
+    }
+  }
+  answer.failsAt = within;
+  answer.failsBy = wordsFor(*by, option, settled);
+}
+
+/// How far the hang itself swings about its picks where the force, F, acts at another depth than the weight,
+/// W: atan(F · depth ÷ (W · depth of the centre)), for the wind square to the pick line.
+double swingDeg(const Settled& settled, const WindForce& wind, double pressure) {
+  const double depth = -settled.statics.cg.z;
+  return depth > 0.0
+             ? hang::toDegrees(std::atan2(pressure * wind.momentFrom(0.0), weightBelow(settled) * depth))
+             : notKnown;
+}
+
+} // namespace
+
+std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled, double trimM) {
+  if (!option.snapshot->venue.outdoors.value_or(false)) {
+    return std::nullopt;
+  }
+  const WindForce wind = windForce(option, settled);
+  WindAnswer answer;
+  const std::optional<Speed>& stated = option.snapshot->show.wind;
+  answer.gust = stated ? inMetresPerSecond(*stated) : notKnown;
+  answer.pressure = gustPressure(answer.gust);
+  const FromDirection most = wind.greatestForce();
+  answer.mostKn = answer.pressure * most.value / 1000.0;
+  answer.mostFromDeg = most.fromDeg;
+  answer.frontKn = answer.pressure * wind.forceFrom(0.0) / 1000.0;
+  answer.sideKn = answer.pressure * wind.forceFrom(90.0) / 1000.0;
+  answer.belowM = most.value > 0.0 ? wind.momentFrom(most.fromDeg) / most.value : notKnown;
+  const InGust gust(option, settled, trimM, wind, answer.pressure);
+  answer.leanDeg = gust.leanDeg();
+  answer.swingDeg = swingDeg(settled, wind, answer.pressure);
+  answer.wetKg = option.hang->wetMass ? inKilograms(*option.hang->wetMass) : notKnown;
+  double highest = -std::numeric_limits<double>::infinity();
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    answer.picks.push_back({pickName(settled, pick), gust.pickForce(pick) / 1000.0,
+                            gust.pickLeft(pick) / 1000.0, gust.pointAtRest(pick) / 1000.0});
+    const double height = originHeight(option, settled, trimM) + settled.layout.picks[pick].z;
+    highest = height <= highest ? highest : height;
+  }
+  answer.heightM = highest;
+  const HouseValue first = option.house->figure(QStringLiteral("wind-first-action"));
+  const HouseValue second = option.house->figure(QStringLiteral("wind-second-action"));
+  answer.firstShare = first.value.value_or(notKnown);
+  answer.secondShare = second.value.value_or(notKnown);
+  answer.sharesSource =
+      first.source == second.source ? first.source : first.source + QStringLiteral("; ") + second.source;
+  answer.missing = windStatementLacks(option, settled, trimM) + wind.missing;
+  for (const WindUse& each : InGust(option, settled, trimM, wind, 0.0).uses()) {
+    if (std::isnan(each.use.value) || std::isnan(each.use.limit)) {
+      answer.missing.append(QStringLiteral("load or limit of ") + wordsFor(each, option, settled));
+    }
+  }
+  answer.missing.removeDuplicates();
+  findLimit(option, settled, trimM, wind, answer);
+  return answer;
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/wind_limits.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "hang/vec2.h"
+#include "options/loads.h"
+#include "options/placement.h"
+
+namespace hangbook::options {
+namespace {
+
+/// A gust is the mean over no longer than this, s (weather services; ASCE 7 for its basic wind speed).
+constexpr double gustSeconds = 3.0;
+
+double wetMass(const Case& option) {
+  return option.hang->wetMass ? inKilograms(*option.hang->wetMass) : 0.0;
+}
+
+/// The upright plane that the picks stand in, seen from above.
+double pickLineDeg(const Settled& settled) {
+  const std::vector<hang::Vec3>& picks = settled.layout.picks;
+  return hang::toDegrees(std::atan2(picks[0].y - picks[1].y, picks[0].x - picks[1].x));
+}
+
+double overCosine(double load, double leanDeg) {
+  if (std::isnan(leanDeg)) {
+    return notKnown;
+  }
+  return leanDeg < 90.0 ? load / std::cos(hang::toRadians(leanDeg)) : std::numeric_limits<double>::infinity();
+}
+
+double climbing(const Case& option) {
+  if (!option.hoist->bodyClimbs) {
+    return notKnown;
+  }
+  return *option.hoist->bodyClimbs ? option.weight->hoistBody + option.weight->hoistChain : 0.0;
+}
+
+bool countedAlike(const ZoneLoad& zone) {
+  return std::all_of(zone.times.begin(), zone.times.end(),
+                     [&zone](int times) { return times == zone.times.front(); });
+}
+
+} // namespace
+
+InGust::InGust(const Case& option, const Settled& settled, double trimM, const WindForce& wind,
+               double pressure)
+    : option_(option), settled_(settled), trimM_(trimM), force_(pressure * wind.greatestForce().value) {
+  leanDeg_ = hang::toDegrees(std::atan2(force_, weightBelow(settled)));
+  if (settled.statics.pickCount == 2) {
+    moved_ = pressure * wind.greatestMomentAlong(pickLineDeg(settled)).value / pickSpacing(settled);
+  }
+}
+
+double InGust::wet(std::size_t pick) const {
+  const double weight = weightBelow(settled_);
+  return weight > 0.0 ? wetMass(option_) * standardGravity * std::max(0.0, pickLoad(settled_, pick) / weight)
+                      : 0.0;
+}
+
+double InGust::pickForce(std::size_t pick) const {
+  return overCosine(pickLoad(settled_, pick) + wet(pick) + moved_,
+                    leanDeg_ + options::leanDeg(option_, settled_, trimM_, pick));
+}
+
+double InGust::pickLeft(std::size_t pick) const {
+  return pickLoad(settled_, pick) - moved_;
+}
+
+double InGust::pointAtRest(std::size_t pick) const {
+  return options::pointAtRest(option_, settled_, trimM_, pick) +
+         (pickForce(pick) - options::pickForce(option_, settled_, trimM_, pick));
+}
+
+Use InGust::zoneUse(std::size_t number) const {
+  const ZoneLoad& zone = option_.weight->zones[number];
+  double own = 0.0;
+  for (std::size_t pick = 0; pick < zone.times.size(); ++pick) {
+    // What one pick of an evenly counted zone gains by the move the other loses.
+    const double load = countedAlike(zone) ? pointAtRest(pick) - moved_ / std::cos(hang::toRadians(leanDeg_))
+                                           : pointAtRest(pick);
+    own += zone.times[pick] == 0 ? 0.0 : zone.times[pick] * load;
+  }
+  const bool dynamic = zone.basis == catalogue::Basis::dynamic;
+  const double load = dynamic ? own * option_.weight->dynamic.value + zone.otherHangsDynamic + zone.others
+                              : own + zone.otherHangsAtRest + zone.others;
+  Use use = loadUse(load, zone.capacity, static_cast<int>(number));
+  // The other hangs stand in the same wind, and what it does to them is not in their loads.
+  if (zone.basis == catalogue::Basis::unknown || zone.otherHangsAtRest != 0.0) {
+    use.verdict = std::max(use.verdict, Verdict::unproven);
+  }
+  return use;
+}
+
+std::vector<WindUse> InGust::uses() const {
+  const WeightLimits& limits = *option_.weight;
+  std::vector<WindUse> all;
+  Use lean;
+  lean.limit = limits.leanMost.value;
+  for (std::size_t pick = 0; pick < option_.points.size(); ++pick) {
+    const double total = leanDeg_ + options::leanDeg(option_, settled_, trimM_, pick);
+    lean.value = pick == 0 || !(total <= lean.value) ? total : lean.value;
+  }
+  lean.verdict = againstUpperLimit(lean.value, lean.limit, 0.0);
+  all.push_back({WindLimit::lean, 0, 0, lean});
+  const double factors = factorsFor(limits, false);
+  for (std::size_t pick = 0; pick < option_.points.size(); ++pick) {
+    Use left;
+    left.value = pickLeft(pick) / 1000.0;
+    left.limit = 0.0;
+    left.verdict = left.value > 0.0 ? Verdict::holds : againstLowerLimit(left.value, 0.0, 0.0);
+    left.verdict = left.value == 0.0 ? Verdict::fails : left.verdict;
+    all.push_back({WindLimit::unloads, pick, 0, left});
+    const catalogue::Basis basis = option_.points[pick]->basis;
+    const double atPoint = pointAtRest(pick);
+    Use point = loadUse(basis == catalogue::Basis::dynamic ? atPoint * limits.dynamic.value : atPoint,
+                        limits.capacity[pick], static_cast<int>(pick));
+    if (basis == catalogue::Basis::unknown) {
+      point.verdict = std::max(point.verdict, Verdict::unproven);
+    }
+    all.push_back({WindLimit::point, pick, 0, point});
+    all.push_back({WindLimit::hoist, pick, 0,
+                   loadUse((pickForce(pick) + climbing(option_)) * factors,
+                           option_.hoist->limit ? inNewtons(*option_.hoist->limit) * limits.hoistPart.value
+                                                : notKnown)});
+    for (std::size_t piece = 0; piece < limits.hardware.size(); ++piece) {
+      all.push_back({WindLimit::hardware, pick, piece,
+                     loadUse(atPoint * factors, limits.hardware[piece].limit * limits.accessory.value)});
+    }
+  }
+  const catalogue::PickArrangement& picks = *option_.arrangement;
+  const double below = overCosine(weightBelow(settled_) + wetMass(option_) * standardGravity, leanDeg_);
+  all.push_back({WindLimit::bar, 0, 0,
+                 loadUse(below * factorsFor(limits, picks.limitIncludesFactors),
+                         picks.limit ? inNewtons(*picks.limit) * limits.accessory.value : notKnown)});
+  for (std::size_t zone = 0; zone < limits.zones.size(); ++zone) {
+    all.push_back({WindLimit::zone, zone, 0, zoneUse(zone)});
+  }
+  return all;
+}
+
+QString wordsFor(const WindUse& use, const Case& option, const Settled& settled) {
+  switch (use.limit) {
+  case WindLimit::lean:
+    return QStringLiteral("lean of the chains");
+  case WindLimit::unloads:
+    return QStringLiteral("pick %1 unloads").arg(pickName(settled, use.number));
+  case WindLimit::point:
+    return QStringLiteral("point-load of %1").arg(option.points[use.number]->name);
+  case WindLimit::hoist:
+    return QStringLiteral("hoist at %1").arg(pickName(settled, use.number));
+  case WindLimit::hardware:
+    return QStringLiteral("hardware: %1 under %2")
+        .arg(option.weight->hardware[use.piece].name, option.points[use.number]->name);
+  case WindLimit::bar:
+    return QStringLiteral("bar");
+  case WindLimit::zone:
+    break;
+  }
+  return QStringLiteral("zone-load of %1").arg(option.weight->zones[use.number].name);
+}
+
+QStringList windStatementLacks(const Case& option, const Settled& settled, double trimM) {
+  const calendar::Show& show = option.snapshot->show;
+  QStringList lacks;
+  if (!option.hang->wetMass) {
+    lacks.append(QStringLiteral("mass of wet cloth and ice on hang %1 (0 kg where there is none)")
+                     .arg(option.hang->name));
+  }
+  if (!show.wind) {
+    lacks.append(QStringLiteral("the gust that the hang is to stand in"));
+    return lacks;
+  }
+  if (show.windBasis != calendar::WindBasis::gust) {
+    lacks.append(QStringLiteral("whether the wind stated is a gust (a mean does not serve)"));
+  }
+  if (!show.windAveraging) {
+    lacks.append(QStringLiteral("over which time the gust is averaged"));
+  } else if (*show.windAveraging > gustSeconds) {
+    lacks.append(
+        QStringLiteral("the gust averaged over at most 3 s (stated over %1 s)").arg(*show.windAveraging));
+  }
+  double highest = -std::numeric_limits<double>::infinity();
+  for (const hang::Vec3& pick : settled.layout.picks) {
+    const double height = originHeight(option, settled, trimM) + pick.z;
+    highest = height <= highest ? highest : height;
+  }
+  if (!show.windHeight) {
+    lacks.append(QStringLiteral("for which height the gust is stated"));
+  } else if (!(inMetres(*show.windHeight) >= highest)) {
+    lacks.append(std::isnan(highest)
+                     ? QStringLiteral("the height at which the hang stands")
+                     : QStringLiteral("the gust at the picks' height of %1 m (stated for %2 m)")
+                           .arg(highest, 0, 'f', 2)
+                           .arg(inMetres(*show.windHeight)));
+  }
+  return lacks;
+}
+
+} // namespace hangbook::options

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include <QStringList>
+
+#include "options/wind_force.h"
+#include "options/wind_table.h"
+
+/// What a gust does to one setting, and which limits it meets. All of it rises with the wind.
+///
+/// The force F and the weight W pull along one line, so every chain leans by atan(F/W); where chains lean
+/// already, the two leans add. Against the upright plane of two picks nothing turns the hang but its own
+/// swing; in that plane the moment of the forces moves load from one pick to the other: moment ÷ spacing.
+/// The greatest lean and the greatest move are taken together though they come from different directions, so
+/// no direction is worse. Wet cloth and ice add to the loads; lean and unloading are judged without them.
+namespace hangbook::options {
+
+enum class WindLimit { lean, unloads, point, hoist, hardware, bar, zone };
+
+/// One limit in a gust.
+struct WindUse {
+  WindLimit limit = WindLimit::lean;
+  std::size_t number = 0; ///< the pick, or the zone
+  std::size_t piece = 0;  ///< of the hardware
+  Use use;                ///< degrees for the lean, kN for all else
+};
+
+/// The hang in a gust; `pressure` in N/m².
+class InGust {
+public:
+  InGust(const Case& option, const Settled& settled, double trimM, const WindForce& wind, double pressure);
+
+  double force() const { return force_; }     ///< N, from the worst direction
+  double leanDeg() const { return leanDeg_; } ///< that the gust alone gives each chain
+  double moved() const { return moved_; }     ///< N, from one pick to the other
+  double pickForce(std::size_t pick) const;   ///< N along the chain, the most
+  double pickLeft(std::size_t pick) const;    ///< N, the least
+  double pointAtRest(std::size_t pick) const;
+  std::vector<WindUse> uses() const;
+
+private:
+  double wet(std::size_t pick) const;
+  Use zoneUse(std::size_t zone) const;
+
+  const Case& option_;
+  const Settled& settled_;
+  double trimM_;
+  double force_ = 0.0;
+  double leanDeg_ = 0.0;
+  double moved_ = 0.0;
+};
+
+/// "point-load of L1", "hoist at left"
+QString wordsFor(const WindUse& use, const Case& option, const Settled& settled);
+
+/// What the statement of the wind lacks to serve at this trim: that it is a gust, its averaging time of at
+/// most 3 s, its height of at least that of the picks; and whether cloth or ice come on.
+QStringList windStatementLacks(const Case& option, const Settled& settled, double trimM);
+
+/// Of an option outdoors; nothing indoors or where the venue does not say.
+std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled, double trimM);
+
+} // namespace hangbook::options

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Load cells after lifting, from the terminal: compared, explained, recorded.
+#include <boost/test/unit_test.hpp>
+
+#include <QJsonArray>
+#include <QJsonObject>
+
+#include "program.h"
+#include "store/reading_store.h"
+#include "support/fresh_store.h"
+
+using namespace hangbook;
+using hangbook::testing::FreshStore;
+using hangbook::testing::program;
+using hangbook::testing::Said;
+
+namespace {
+
+QString word(const char* text) {
+  return QString::fromUtf8(text);
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(load_cells)
+
+BOOST_AUTO_TEST_CASE(a_reading_is_compared_explained_and_recorded) {
+  const FreshStore fresh(store::Engine::sqlite);
+  const auto say = [&fresh](const QStringList& words) {
+    return program(words + QStringList{word("--store"), fresh.where(), word("--as-of"), word("2026-11-25"),
+                                       word("--by"), word("Casimir Wold")});
+  };
+  BOOST_REQUIRE(say({word("demo")}).status == 0);
+  const auto weigh = [&say](const char* left, const char* right, const QStringList& more = {}) {
+    return say(QStringList{word("weigh"), word("--show"), word("Hallowfen"), word("--hang"), word("left"),
+                           word("--pick"), word("left=") + word(left), word("--pick"),
+                           word("right=") + word(right), word("--instrument"), word("cells 3 and 4")} +
+               more);
+  };
+  // Twenty tonnes on each is nobody's hang: everything is listed, with what was computed.
+  const Said wild = weigh("20 t", "20 t", {word("--json")});
+  BOOST_TEST(wild.status == 1);
+  const QJsonObject told = wild.json();
+  BOOST_TEST(told[word("format")].toString().toStdString() == "hangbook.weigh/1");
+  BOOST_TEST(told[word("stop")].toBool());
+  BOOST_TEST(told[word("assumptions")].toArray().size() > 5);
+  const QJsonArray picks = told[word("picks")].toArray();
+  BOOST_REQUIRE(picks.size() == 2);
+  const auto asComputed = [&picks](qsizetype pick) {
+    return QByteArray::number(picks[pick][word("computed_kn")].toDouble(), 'f', 6);
+  };
+  const Said right = weigh((asComputed(0) + "kN").constData(), asComputed(1).constData());
+  BOOST_TEST(right.status == 0);
+  BOOST_TEST(right.out.contains("Every reading is within 5 %"));
+  BOOST_TEST(!right.out.contains("STOP"));
+  const Said off = weigh((asComputed(0) + "kN").constData(), "1.0kN");
+  BOOST_TEST(off.status == 1);
+  BOOST_TEST(off.out.contains("STOP, HOLD, COUNT AND INSPECT"));
+
+  const auto store = fresh.open();
+  const auto readings = store::loadReadingsOf(*store, word("Lanternfish Parade 2027"), word("Hallowfen"));
+  BOOST_REQUIRE(readings.size() == 6U);
+  BOOST_TEST(readings.front().by.toStdString() == "Casimir Wold");
+  BOOST_TEST(readings.front().instrument.toStdString() == "cells 3 and 4");
+  BOOST_CHECK(readings[0].lift == readings[1].lift);
+  BOOST_TEST(say({word("check-store")}).status == 0);
+
+  for (const QStringList& wrong :
+       {QStringList{word("--pick"), word("left")}, QStringList{word("--pick"), word("left=nothing")},
+        QStringList{word("--pick"), word("left=4kN")},
+        QStringList{word("--pick"), word("left=4kN"), word("--pick"), word("right=4kN"), word("--cell"),
+                    word("roof")}}) {
+    const Said refused = say(QStringList{word("weigh"), word("--show"), word("Hallowfen"), word("--hang"),
+                                         word("left"), word("--instrument"), word("cells 3 and 4")} +
+                             wrong);
+    BOOST_TEST(refused.status == 2);
+  }
+  BOOST_TEST(store::loadReadingsOf(*store, word("Lanternfish Parade 2027"), word("Hallowfen")).size() == 6U);
+}
+
+BOOST_AUTO_TEST_SUITE_END()

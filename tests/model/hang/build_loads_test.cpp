@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include <boost/test/unit_test.hpp>
+
+#include "hang/build_loads.h"
+#include "hang/settle.h"
+#include "hang/solve.h"
+#include "quantity/error.h"
+#include "quantity/quantity.h"
+#include "support/random_hang.h"
+
+using namespace hangbook;
+using hang::BuildStage;
+using hang::BuildStep;
+using hang::Hang;
+
+namespace {
+
+constexpr double g = standardGravity;
+
+hang::Element block(double mass, double cgX) {
+  hang::Element made;
+  made.name = "block";
+  made.mass = mass;
+  made.cg = {cgX, -0.25};
+  made.nextPin = hang::Vec2{0.0, -0.5};
+  made.outline = {{0.0, 0.0}, {0.0, -0.5}, {-0.8, -0.5}, {-0.8, 0.0}};
+  made.joint = hang::Pinned{0.0, {hang::Vec2{0.0, -0.05}, hang::Vec2{-0.5, -0.05}}};
+  return made;
+}
+
+/// Bar of 50 kg with its centre at the origin, picks 1 m apart, front one at x = 0.5.
+Hang foreAft() {
+  Hang made;
+  made.bar.picks = hang::ForeAftPair{{0.5, 0.0}, {-0.5, 0.0}};
+  made.bar.frameMass = 50.0;
+  made.bar.stackPin = {0.4, -0.1};
+  made.set.tiltDeg = 0.0;
+  return made;
+}
+
+const BuildStep& stepAt(const std::vector<BuildStep>& steps, BuildStage stage, int cabinets) {
+  const auto found = std::find_if(steps.begin(), steps.end(), [&](const BuildStep& each) {
+    return each.stage == stage && each.cabinets == cabinets;
+  });
+  BOOST_REQUIRE(found != steps.end());
+  return *found;
+}
+
+std::optional<hang::Statics> solved(const Hang& hang) {
+  try {
+    return hang::solve(hang);
+  } catch (const Error&) {
+    return std::nullopt;
+  }
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(build_loads)
+
+/// Moments about the rear pick, by hand: the first block hangs under the front pick (its centre at x = 0.5 is
+/// 1.0 m ahead of the rear one), the second behind it (centre at x = −0.3, 0.2 m ahead).
+BOOST_AUTO_TEST_CASE(theShareChangesAsCabinetsAreAdded) {
+  Hang hang = foreAft();
+  hang.stack = {block(100.0, 0.1), block(300.0, -0.7)};
+  const auto steps = hang::buildSteps(hang, hang::solve(hang));
+  const BuildStep& bar = stepAt(steps, BuildStage::stacked, 0);
+  BOOST_TEST(bar.most[0] == 25.0 * g, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(bar.mass == 50.0);
+  const BuildStep& one = stepAt(steps, BuildStage::stacked, 1);
+  BOOST_TEST(one.most[0] == (25.0 + 100.0) * g, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(one.least[1] == 25.0 * g, boost::test_tools::tolerance(1e-12));
+  const BuildStep& two = stepAt(steps, BuildStage::stacked, 2);
+  BOOST_TEST(two.most[0] == (25.0 + 100.0 + 60.0) * g, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(two.most[1] == (25.0 + 240.0) * g, boost::test_tools::tolerance(1e-12));
+  const hang::BuildWorst worst =
+      hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, hang::solve(hang));
+  BOOST_TEST(worst.leastShare == 25.0 / 150.0, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(worst.leastPick == 1U);
+  BOOST_TEST((worst.leastAt.stage == BuildStage::stacked));
+  BOOST_TEST(worst.leastAt.cabinets == 1);
+  BOOST_TEST((worst.mostAt[0].stage == BuildStage::set)); // the same load while stacked: the plainer is named
+  BOOST_TEST(!worst.unknown.has_value());
+}
+
+/// A hang whose lower cabinets pull it back carries most at the front before they come, not as set.
+BOOST_AUTO_TEST_CASE(theMostMayComeBeforeTheEnd) {
+  Hang hang = foreAft();
+  hang.stack = {block(100.0, 0.1), block(100.0, -1.5)}; // centre 0.6 m behind the rear pick
+  const hang::Statics statics = hang::solve(hang);
+  const hang::BuildWorst worst = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  BOOST_TEST(worst.most[0] == 125.0 * g, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(statics.pickLoads[0].load == 65.0 * g, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(worst.mostAt[0].cabinets == 1);
+}
+
+/// A pivot without its chain is swung by hand: a block of 100 kg, its centre 0.4 m from the pin, swings from
+/// straight down to straight back; the rear pick then has 0.4 m more arm.
+BOOST_AUTO_TEST_CASE(aPivotSwingsUntilItsChainIsOn) {
+  Hang hang = foreAft();
+  hang.bar.chainAnchor = hang::Vec2{-0.5, 0.0};
+  hang.stack = {block(100.0, 0.0)};
+  hang::Element& down = hang.stack[0];
+  down.cg = {0.0, -0.4};
+  down.chainEye = hang::Vec2{-0.6, -0.4};
+  down.joint = hang::Pivot{{-90.0, 0.0}};
+  hang.bar.stackPin = {0.4, 0.0};
+  hang.chain = hang::Chain{0.03, 0.0, 20, 1};
+  const auto statics = solved(hang);
+  BOOST_REQUIRE(statics.has_value());
+  const auto steps = hang::buildSteps(hang, *statics);
+  const BuildStep& loose = stepAt(steps, BuildStage::stacked, 1);
+  // rear = 25 + 100 · (0.5 − x), x from 0.4 (down) to 0.4 − 0.4 (back)
+  BOOST_TEST(loose.least[1] == (25.0 + 10.0) * g, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(loose.most[1] == (25.0 + 50.0) * g, boost::test_tools::tolerance(1e-9));
+  const BuildStep& chained = stepAt(steps, BuildStage::chained, 1);
+  BOOST_TEST(chained.most[1] == statics->pickLoads[1].load, boost::test_tools::tolerance(1e-12));
+}
+
+/// Every pose on the way, each solved by itself, lies within what the step says, and its ends are reached.
+BOOST_AUTO_TEST_CASE(noPoseOnTheWayIsBeyond) {
+  testing::RandomHangs random(20271);
+  int looked = 0;
+  for (int i = 0; i < 600; ++i) {
+    Hang hang = random.next();
+    const auto statics = solved(hang);
+    if (!statics) {
+      continue;
+    }
+    const hang::BuildUp build(hang.bar, hang.stack, hang.chain);
+    const BuildStep step = build.aiming(hang.set, *statics);
+    const double weight = statics->mass * g;
+    double most = 0.0;
+    for (int a = 0; a <= 12; ++a) {
+      for (int p = 0; p <= (statics->side ? 6 : 0); ++p) {
+        Hang pose = hang;
+        pose.set = {};
+        if (statics->side) {
+          pose.set.actuatorDeg = statics->side->actuatorDeg * a / 12.0;
+          pose.set.panDeg = hang.set.panDeg * p / 6.0;
+        } else if (hang.set.tiltDeg) {
+          pose.set.tiltDeg = *hang.set.tiltDeg * a / 12.0;
+        }
+        const auto there = solved(pose);
+        if (!there) {
+          continue; // a seated joint that its chain opens there
+        }
+        for (std::size_t pick = 0; pick < there->pickCount; ++pick) {
+          BOOST_TEST(there->pickLoads[pick].load <= step.most[pick] + 1e-9 * weight);
+          BOOST_TEST(there->pickLoads[pick].load >= step.least[pick] - 1e-9 * weight);
+          most = std::max(most, there->pickLoads[pick].load);
+        }
+      }
+    }
+    ++looked;
+    BOOST_TEST(std::max(step.most[0], step.most[1]) >= most - 1e-9 * weight);
+  }
+  BOOST_TEST(looked > 300);
+}
+
+/// The stack cut short and solved by itself carries what its step says.
+BOOST_AUTO_TEST_CASE(eachStepIsAHangOfItsOwn) {
+  testing::RandomHangs random(77);
+  int looked = 0;
+  for (int i = 0; i < 400; ++i) {
+    Hang hang = random.next(1 + random.oneOf(2), static_cast<testing::Held>(random.oneOf(3)));
+    const auto statics = solved(hang);
+    if (!statics) {
+      continue;
+    }
+    for (const BuildStep& step : hang::buildSteps(hang, *statics)) {
+      const bool chained = step.stage == BuildStage::chained;
+      const bool loose = hang.chain && hang.chain->held <= step.cabinets && !chained;
+      if (step.cabinets == 0 || loose || step.stage == BuildStage::aiming || step.stage == BuildStage::set) {
+        continue;
+      }
+      Hang part = hang;
+      part.stack.resize(static_cast<std::size_t>(step.cabinets));
+      part.chain = chained ? hang.chain : std::nullopt;
+      if (part.set.tiltDeg) {
+        part.set.tiltDeg = 0.0;
+      }
+      const auto there = solved(part);
+      if (!there) {
+        continue;
+      }
+      ++looked;
+      BOOST_TEST(there->mass == step.mass, boost::test_tools::tolerance(1e-12));
+      for (std::size_t pick = 0; pick < there->pickCount; ++pick) {
+        BOOST_TEST(std::abs(there->pickLoads[pick].load - step.most[pick]) < 1e-9 * there->mass * g);
+      }
+    }
+  }
+  BOOST_TEST(looked > 300);
+}
+
+/// Where seated joints open, the poses are settled: the shut shape alone would be beside the truth.
+BOOST_AUTO_TEST_CASE(openJointsMoveTheLoad) {
+  Hang hang = foreAft();
+  hang.stack = {block(60.0, -0.3), block(60.0, -0.3)};
+  for (hang::Element& each : hang.stack) {
+    each.joint = hang::Seated{0.0, {-0.7, 0.0}, 3.0};
+  }
+  const hang::Statics statics = hang::solve(hang);
+  const auto steps = hang::buildSteps(hang, statics);
+  const hang::Settled settled = hang::settle(hang);
+  const BuildStep& two = stepAt(steps, BuildStage::stacked, 2);
+  BOOST_TEST(two.most[0] == settled.pickLoads[0].load, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(settled.pickLoads[0].load > statics.pickLoads[0].load * 1.01);
+}
+
+BOOST_AUTO_TEST_CASE(whatNobodyWorkedOutIsNotKnown) {
+  BOOST_TEST(hang::BuildWorst{}.unknown.has_value());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
