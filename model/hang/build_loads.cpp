@@ -92,6 +92,19 @@ Joint fixedAt(double deg) {
   return Pinned{deg, {Vec2{0.0, 0.0}, Vec2{-0.1, 0.0}}};
 }
 
+/// No rear stop lets a cabinet turn this far: such an opening stands for one that nobody stated, degrees.
+constexpr double freelyDeg = 90.0;
+
+bool opensFreely(const Hang& hang, const Settled& settled) {
+  for (std::size_t i = 0; i < hang.stack.size(); ++i) {
+    const auto* seated = std::get_if<Seated>(&hang.stack[i].joint);
+    if (seated != nullptr && seated->openToDeg >= freelyDeg && settled.joints[i].openDeg > 0.0) {
+      return true;
+    }
+  }
+  return false;
+}
+
 void spread(BuildStep& step, std::size_t pick, double load) {
   step.most[pick] = std::max(step.most[pick], load);
   step.least[pick] = std::min(step.least[pick], load);
@@ -210,6 +223,9 @@ void BuildUp::poses(BuildStep& step, const std::vector<Hang>& hangs) const {
   for (const Hang& hang : hangs) {
     try {
       const Settled settled = settle(hang);
+      if (opensFreely(hang, settled)) {
+        throw Error(Trouble::notPossible, "how far a seated joint opens is not known");
+      }
       for (std::size_t pick = 0; pick < settled.pickCount; ++pick) {
         spread(step, pick, settled.pickLoads[pick].load);
       }

@@ -56,7 +56,8 @@ struct BuildWorst {
 /// swung by hand. A side-pair is assembled with actuator and pan at 0 (or at the end of their travel that is
 /// nearest), a fore-aft-pair level; a single pick carries whatever hangs. Extremes are exact in closed form;
 /// where a seated joint opens in a pose, the shape is settled for that pose, and `aiming` then looks at the
-/// ends of the travel and `between` poses. Bar and stack must outlive it. Pure.
+/// ends of the travel and `between` poses; one that opens though its stop is not stated (`openToDeg` 90 or
+/// more) leaves the step not known. Bar and stack must outlive it. Pure.
 class BuildUp {
 public:
   /// Of figures that `Solver` has accepted at this mark.

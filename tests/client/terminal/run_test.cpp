@@ -38,7 +38,9 @@ bool contains(const std::string& text, const std::string& part) {
 Command weigh() {
   return {"weigh",
           "weighs",
-          {{"--scale", "NAME", "which scale", true}, {"--twice", "", "do it twice"}},
+          {{"--scale", "NAME", "which scale", true},
+           {"--twice", "", "do it twice"},
+           {"--part", "NAME", "what is on it", false, true}},
           {{"THING", "what to weigh"}, {"NOTE", "said with it", false}},
           "hangbook weigh --scale big box",
           [](const Given&, Context&) { return Ending::done; }};
@@ -128,6 +130,12 @@ BOOST_AUTO_TEST_CASE(options_and_operands_are_sorted_out) {
   BOOST_TEST(reading.context.by.value() == "A. Rigger");
   BOOST_TEST(reading.context.store.value() == "tour.hangbook");
   BOOST_TEST((reading.context.asOf.value() == QDate(2027, 4, 2)));
+}
+
+BOOST_AUTO_TEST_CASE(an_option_that_may_stand_several_times_is_joined) {
+  Reading reading;
+  const Given given = reading.read({"box", "--scale", "big", "--part", "left=4", "--part=right=5"});
+  BOOST_TEST(given.option("--part").value() == "left=4; right=5");
 }
 
 BOOST_AUTO_TEST_CASE(what_is_wrong_with_the_words_is_said) {

@@ -212,6 +212,18 @@ BOOST_AUTO_TEST_CASE(openJointsMoveTheLoad) {
   BOOST_TEST(settled.pickLoads[0].load > statics.pickLoads[0].load * 1.01);
 }
 
+/// A joint that opens as far as it likes: how far is not known, and so is what the picks carry then.
+BOOST_AUTO_TEST_CASE(anOpeningThatNobodyStatedLeavesTheStepOpen) {
+  Hang hang = foreAft();
+  hang.stack = {block(60.0, -0.3), block(60.0, -0.3)};
+  for (hang::Element& each : hang.stack) {
+    each.joint = hang::Seated{0.0, {-0.7, 0.0}, 90.0};
+  }
+  const hang::BuildWorst worst =
+      hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, hang::solve(hang));
+  BOOST_TEST(worst.unknown.has_value());
+}
+
 BOOST_AUTO_TEST_CASE(whatNobodyWorkedOutIsNotKnown) {
   BOOST_TEST(hang::BuildWorst{}.unknown.has_value());
 }
