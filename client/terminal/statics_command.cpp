@@ -8,7 +8,8 @@ namespace hangbook::terminal {
 namespace {
 
 QJsonObject answer(const QJsonValue& value) {
-  return exchange::toJson(hang::solve(exchange::hangFromJson(value)));
+  const hang::Statics statics = hang::solve(exchange::hangFromJson(value, 2));
+  return exchange::hangFormat(value) == 2 ? exchange::toSecondJson(statics) : exchange::toJson(statics);
 }
 
 } // namespace

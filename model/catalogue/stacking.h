@@ -23,7 +23,8 @@ struct Join {
   std::optional<Force> contactLimit;          ///< seated: most push at the rear contact
   std::optional<double> sideShare;            ///< share that the more loaded side takes; 0.5 = evenly
   bool limitIncludesFactors = false;
-  std::optional<Angle> opensTo; ///< seated: how far its rear can open
+  std::optional<Angle> opensTo;   ///< seated: how far its rear can open; 0: not at all
+  std::optional<Force> stopLimit; ///< seated: most pull at the stop that ends the opening
   bool operator==(const Join&) const = default;
 };
 

@@ -12,8 +12,6 @@
 namespace hangbook::exchange {
 namespace {
 
-constexpr const char* formatName = "hangbook.hang/1";
-
 [[noreturn]] void refuse(const std::string& text, const std::string& place) {
   throw Error(Trouble::badInput, text, place);
 }
@@ -141,12 +139,35 @@ hang::Setting settingFrom(const QJsonValue& value) {
           object.numberIfGiven("pan_deg").value_or(0.0)};
 }
 
+hang::PullBack pullBackFrom(const QJsonValue& value) {
+  const JsonObject object(value, "pull_back", {"element", "at_m", "line_deg", "force_kn", "tilt_deg"});
+  hang::PullBack pull;
+  pull.element = object.whole("element");
+  pull.at = object.point("at_m");
+  pull.lineDeg = object.numberIfGiven("line_deg").value_or(pull.lineDeg);
+  if (const std::optional<double> force = object.numberIfGiven("force_kn")) {
+    pull.force = *force * 1000.0;
+  }
+  pull.tiltDeg = object.numberIfGiven("tilt_deg");
+  return pull;
+}
+
 } // namespace
 
-hang::Hang hangFromJson(const QJsonValue& value) {
-  const JsonObject object(value, "", {"format", "bar", "stack", "chain", "set"});
-  if (object.text("format") != formatName) {
-    refuse(std::string("must be ") + formatName, "format");
+int hangFormat(const QJsonValue& value) {
+  return value.toObject().value(QLatin1String("format")) == QLatin1String("hangbook.hang/2") ? 2 : 1;
+}
+
+hang::Hang hangFromJson(const QJsonValue& value, int newest) {
+  const bool second = hangFormat(value) == 2;
+  if (second && newest < 2) {
+    refuse("must be hangbook.hang/1", "format");
+  }
+  const JsonObject object =
+      second ? JsonObject(value, "", {"format", "bar", "stack", "chain", "set", "pull_back"})
+             : JsonObject(value, "", {"format", "bar", "stack", "chain", "set"});
+  if (!second && object.text("format") != "hangbook.hang/1") {
+    refuse(newest < 2 ? "must be hangbook.hang/1" : "must be hangbook.hang/1 or hangbook.hang/2", "format");
   }
   hang::Hang hang;
   hang.bar = barFrom(object.value("bar"));
@@ -165,8 +186,14 @@ hang::Hang hangFromJson(const QJsonValue& value) {
   } else if (!std::holds_alternative<hang::SinglePick>(hang.bar.picks)) {
     refuse("is missing", "set");
   }
+  if (second && object.has("pull_back")) {
+    hang.pullBack = pullBackFrom(object.value("pull_back"));
+  }
   hang::check(hang.bar, hang.stack, hang.chain);
   hang::check(hang.bar, hang.set);
+  if (hang.pullBack) {
+    hang::check(hang.bar, hang.stack, *hang.pullBack);
+  }
   return hang;
 }
 

@@ -181,6 +181,19 @@ QJsonObject toJson(const hang::Hang& hang) {
                                     {key("mark"), hang.chain->mark},
                                     {key("held"), hang.chain->held}};
   }
+  if (hang.pullBack) {
+    const hang::PullBack& pull = *hang.pullBack;
+    QJsonObject line{
+        {key("element"), pull.element}, {key("at_m"), point(pull.at)}, {key("line_deg"), pull.lineDeg}};
+    if (pull.force) {
+      line[key("force_kn")] = kilo(*pull.force);
+    }
+    if (pull.tiltDeg) {
+      line[key("tilt_deg")] = *pull.tiltDeg;
+    }
+    out[key("format")] = key("hangbook.hang/2");
+    out[key("pull_back")] = line;
+  }
   return out;
 }
 
@@ -197,6 +210,42 @@ QJsonObject toJson(const hang::Statics& statics) {
                                     {key("straight_m"), statics.chain->straight},
                                     {key("slack_m"), statics.chain->slack},
                                     {key("tension_kn"), kilo(statics.chain->tension)}};
+  }
+  return out;
+}
+
+QJsonObject toSecondJson(const hang::Statics& statics) {
+  QJsonObject out = toJson(statics);
+  out[key("format")] = key("hangbook.statics/2");
+  QJsonArray joints = out[key("joints")].toArray();
+  for (qsizetype i = 0; i < joints.size(); ++i) {
+    const hang::JointStatics& joint = statics.joints[static_cast<std::size_t>(i)];
+    QJsonObject each = joints[i].toObject();
+    each[key("aim_deg")] = joint.aimDeg;
+    each[key("sideways_kn")] = kilo(joint.sideways);
+    each[key("sideways_moment_knm")] = QJsonArray{kilo(joint.sidewaysMoment.x), kilo(joint.sidewaysMoment.z)};
+    if (joint.end) {
+      QJsonArray pins;
+      for (int pin = 0; pin < joint.pinCount; ++pin) {
+        pins.append(kilo(joint.end->pinForces[static_cast<std::size_t>(pin)]));
+      }
+      QJsonObject end{{key("pin_kn"), pins}};
+      if (joint.end->contact) {
+        end[key("contact_kn")] = kilo(*joint.end->contact);
+      }
+      each[key("end")] = end;
+    }
+    joints[i] = each;
+  }
+  out[key("joints")] = joints;
+  if (statics.chain) {
+    QJsonObject chain = out[key("chain")].toObject();
+    chain[key("tension_most_kn")] = kilo(statics.chain->most);
+    out[key("chain")] = chain;
+  }
+  if (statics.pullBack) {
+    out[key("pull_back")] = QJsonObject{{key("force_kn"), kilo(statics.pullBack->force)},
+                                        {key("hoist_lean_deg"), statics.pullBack->hoistLeanDeg}};
   }
   return out;
 }

@@ -108,6 +108,7 @@ std::unique_ptr<Sort> joinSort() {
       number<Line>("side share", "", HANGBOOK_FIELD(value.sideShare), Bound::share),
       yesNo<Line>("limit includes factors", HANGBOOK_FIELD(value.limitIncludesFactors)),
       figure<Line>("opens to", "°", HANGBOOK_FIELD(value.opensTo), Bound::angle),
+      figure<Line>("stop limit", "kN", HANGBOOK_FIELD(value.stopLimit), Bound::limit),
   };
   columns[1].need = Need::keyOrEmpty; // empty: straight under the bar
   auto handling = partHandling<StackingTable, Join>("join", "table", &Work::tables, tablesOf,

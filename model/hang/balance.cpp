@@ -76,7 +76,16 @@ Balance swingOut(const SidePair& pair, const Assembly& assembly, double actuator
   if (!(distance > lengthSlack)) {
     refuse("the centre of gravity lies on the line through the picks: there is no way it settles");
   }
-  const Turn swing{-total.z / distance, -total.x / distance};
+  Balance result = swungBy(pair, assembly, actuatorDeg, panDeg, {-total.z / distance, -total.x / distance});
+  result.cg = {0.0, result.cg.y, -distance};
+  return result;
+}
+
+Balance swungBy(const SidePair& pair, const Assembly& assembly, double actuatorDeg, double panDeg,
+                Turn swing) {
+  const TiltCurve curve(pair, assembly, panDeg);
+  const Turn actuator = turnBy(toRadians(actuatorDeg));
+  const Vec2 total = curve.headCentre(actuator);
   const double across = actuator.cosine * curve.panSine;
   Balance result;
   Attitude& attitude = result.attitude;
@@ -87,7 +96,7 @@ Balance swingOut(const SidePair& pair, const Assembly& assembly, double actuator
   attitude.origin = swung({pair.tiltAxis.x, 0.0, pair.tiltAxis.z}, swing);
 
   result.mass = pair.headMass + assembly.mass;
-  result.cg = {0.0, curve.sideways(actuator), -distance};
+  result.cg = swung({total.x, curve.sideways(actuator), total.z}, swing);
   result.tiltDeg = elevation(attitude.forward);
   result.side =
       SideAttitude{actuatorDeg, toDegrees(std::atan2(swing.sine, swing.cosine)),
@@ -162,10 +171,16 @@ Balance hangFrom(const SinglePick& single, const Assembly& assembly) {
   if (!(distance > lengthSlack)) {
     refuse(nothingToSettle);
   }
-  Balance result;
-  result.attitude = turned({-arm.z / distance, -arm.x / distance}, single.pick);
-  result.mass = assembly.mass;
+  Balance result = turnedTo(single, assembly, {-arm.z / distance, -arm.x / distance});
   result.cg = {0.0, 0.0, -distance};
+  return result;
+}
+
+Balance turnedTo(const SinglePick& single, const Assembly& assembly, Turn turn) {
+  Balance result;
+  result.attitude = turned(turn, single.pick);
+  result.mass = assembly.mass;
+  result.cg = result.attitude.place(assembly.cg);
   result.tiltDeg = elevation(result.attitude.forward);
   result.pickLoads[0] = {PickName::single, assembly.mass * standardGravity};
   result.pickCount = 1;

@@ -39,6 +39,10 @@ struct Balance {
 /// Throws Error(notPossible) where that centre lies on the line itself.
 Balance swingOut(const SidePair& pair, const Assembly& assembly, double actuatorDeg, double panDeg);
 
+/// The same at a given swing, whether it rests there or not; pick loads as the weight alone would share.
+Balance swungBy(const SidePair& pair, const Assembly& assembly, double actuatorDeg, double panDeg,
+                Turn swing);
+
 /// The actuator angle that gives the frame this elevation, to the last digits. Where more than one within the
 /// travel does, the one nearest to 0 (the lower one of two as near). Throws Error(notPossible) where none
 /// does.
@@ -53,6 +57,9 @@ Balance holdAt(const ForeAftPair& pair, const Assembly& assembly, double tiltDeg
 
 /// The centre of gravity settles under the pick. Throws Error(notPossible) where it lies at the pick.
 Balance hangFrom(const SinglePick& single, const Assembly& assembly);
+
+/// The frame turned about its single pick, whether it rests there or not.
+Balance turnedTo(const SinglePick& single, const Assembly& assembly, Turn turn);
 
 /// One of the three, as the setting says; refuses an actuator or pan beyond its travel.
 Balance balance(const Bar& bar, const Assembly& assembly, const Setting& set);

@@ -266,7 +266,7 @@ BuildStep BuildUp::stepOf(BuildStage stage, std::size_t cabinets) const {
     closed(step, assembly, pan, actuator, level);
     return step;
   }
-  Hang hang{*bar_, {stack_->begin(), stack_->begin() + static_cast<std::ptrdiff_t>(cabinets)}, chain, {}};
+  Hang hang{*bar_, {stack_->begin(), stack_->begin() + static_cast<std::ptrdiff_t>(cabinets)}, chain, {}, {}};
   if (fore) {
     hang.set.tiltDeg = 0.0;
   } else {
@@ -306,7 +306,7 @@ BuildStep BuildUp::aiming(const Setting& set, const Statics& atSet) const {
   std::vector<Hang> hangs;
   for (int i = 0; i <= between + 1; ++i) {
     const double part = static_cast<double>(i) / (between + 1);
-    Hang hang{*bar_, *stack_, chain_, {}};
+    Hang hang{*bar_, *stack_, chain_, {}, {}};
     if (fore) {
       hang.set.tiltDeg = tilt.low + part * (tilt.high - tilt.low);
       hangs.push_back(std::move(hang));

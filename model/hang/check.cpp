@@ -226,4 +226,28 @@ void check(const Bar& bar, const Setting& set) {
   }
 }
 
+void check(const Bar& bar, const std::vector<Element>& stack, const PullBack& pull) {
+  const auto in = [](const char* key) { return Place{"pull_back", Place::none, key}; };
+  if (pull.element < 1 || static_cast<std::size_t>(pull.element) > stack.size()) {
+    refuse(in("element"),
+           "must be a whole number from 1 to " + std::to_string(stack.size()) + ", an element of the stack");
+  }
+  within(pull.at.x, -mostLength, mostLength, in("at_m.x"));
+  within(pull.at.z, -mostLength, mostLength, in("at_m.z"));
+  within(pull.lineDeg, 0.0, mostAngleDeg, in("line_deg"));
+  if (pull.force && pull.tiltDeg) {
+    refuse(in("tilt_deg"), "must not stand beside force_kn: one follows from the other");
+  }
+  if (std::holds_alternative<ForeAftPair>(bar.picks) && pull.tiltDeg) {
+    refuse(in("tilt_deg"), "must be left out with a fore-aft pair, whose hoists set the tilt");
+  }
+  if (pull.force) {
+    notBelow(*pull.force, mostMass * standardGravity, in("force_kn"));
+  } else if (pull.tiltDeg) {
+    within(*pull.tiltDeg, -90.0, 90.0, in("tilt_deg"));
+  } else {
+    refuse(in("force_kn"), "is missing (or tilt_deg in its place)");
+  }
+}
+
 } // namespace hangbook::hang

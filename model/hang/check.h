@@ -18,6 +18,9 @@ inline constexpr std::size_t mostElements = 200;
 /// exchange form writes it (`stack[2].mass_kg`, counted from 0).
 void check(const Bar& bar, const std::vector<Element>& stack, const std::optional<Chain>& chain);
 
+/// Refuses a pull-back that pulls at no element, or that is not told either its force or the tilt to hold.
+void check(const Bar& bar, const std::vector<Element>& stack, const PullBack& pull);
+
 /// Refuses a setting that this arrangement of picks does not take.
 void check(const Bar& bar, const Setting& set);
 

@@ -99,11 +99,23 @@ struct Setting {
   double panDeg = 0.0;
 };
 
+/// A line from a second hoist (or a strop to the structure) that holds the foot of a hang back or up. Its
+/// direction in the world is given: upright and square to the pick line, from straight ahead (0°) over
+/// straight up (90°) to straight back (180°).
+struct PullBack {
+  int element = 0; ///< that it pulls at, counted from 1
+  Vec2 at;         ///< element coordinates
+  double lineDeg = 90.0;
+  std::optional<double> force;   ///< N; either this, or
+  std::optional<double> tiltDeg; ///< the elevation of the frame that it is to hold (not with a fore-aft pair)
+};
+
 struct Hang {
   Bar bar;
   std::vector<Element> stack; ///< from the bar downwards
   std::optional<Chain> chain;
   Setting set;
+  std::optional<PullBack> pullBack; ///< statics only: the settled shape knows none
 };
 
 } // namespace hangbook::hang

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <tuple>
+#include <utility>
 
 #include "hang/chain.h"
 #include "hang/check.h"
@@ -74,53 +76,84 @@ std::vector<Place> placesOf(const std::vector<Element>& stack, const Freedom& fr
   return places;
 }
 
-/// The least tension that the joints at their ends allow: a closed one must not be pulled open.
-double leastAllowed(const Assembly& assembly, const std::vector<Element>& stack,
-                    const std::vector<Place>& places, int held, Vec2 up) {
+/// What balance lets a taut chain carry where no joint is free: a closed joint must not be pulled open, one
+/// at its stop must not be lifted off it. Where neither sets an upper end, the chain carries no more than as
+/// if it alone carried the moment of a joint that can hold itself (pinned, or unable to open): nobody pulls
+/// it tighter than gravity does.
+std::pair<double, double> allowedTension(const Assembly& assembly, const std::vector<Element>& stack,
+                                         const std::vector<Place>& places, int held, Vec2 up) {
   double least = 0.0;
+  double most = std::numeric_limits<double>::infinity();
+  double alone = 0.0;
   for (std::size_t i = 0; i < static_cast<std::size_t>(held); ++i) {
-    if (places[i] != Place::closed || !std::holds_alternative<Seated>(stack[i].joint)) {
+    const Piece& piece = assembly.pieces[i];
+    const double opening = gravityMoment(piece, up);
+    const double closing = closingArm(piece, *assembly.line);
+    const bool seated = std::holds_alternative<Seated>(stack[i].joint);
+    if (std::abs(closing) <= lengthSlack || std::holds_alternative<Pivot>(stack[i].joint)) {
       continue;
     }
-    const Piece& piece = assembly.pieces[i];
-    const double closing = -moment(assembly.line->eye - piece.pin, assembly.line->towardsAnchor);
-    if (closing > lengthSlack) {
-      least = std::max(least, gravityMoment(piece, up) / closing);
+    if (places[i] == Place::fixed) {
+      alone = std::max(alone, aloneTension(opening, closing));
+    } else if (seated && (places[i] == Place::closed) == (closing > 0.0)) {
+      least = std::max(least, opening / closing);
+    } else if (seated) {
+      most = std::min(most, opening / closing);
     }
   }
-  return least;
+  return {least, std::max(least, std::isfinite(most) ? most : alone)};
 }
 
 SettledChain chainAtRest(const Hang& hang, const ShapeEnergy& energy, const std::vector<Place>& places,
                          double pull) {
   const Assembly& assembly = energy.assembly();
+  const Vec2 up = energy.balance().attitude.upInPlane();
   SettledChain chain;
   chain.length = chainLength(*hang.chain);
   chain.straight = assembly.line->straight;
   chain.taut = chain.straight >= chain.length - lengthSlack;
   chain.tension = 0.0;
+  const auto held = static_cast<std::size_t>(hang.chain->held);
   if (!chain.taut) {
+    // It carries nothing while the pinned joints beside it hold; if they give way, at most their moment.
+    for (std::size_t i = 0; i < held; ++i) {
+      if (std::holds_alternative<Pinned>(hang.stack[i].joint)) {
+        const Piece& piece = assembly.pieces[i];
+        chain.most =
+            std::max(chain.most, aloneTension(gravityMoment(piece, up), closingArm(piece, *assembly.line)));
+      }
+    }
     return chain;
   }
-  for (std::size_t i = 0; i < static_cast<std::size_t>(hang.chain->held); ++i) {
+  for (std::size_t i = 0; i < held; ++i) {
     if (places[i] == Place::open) {
       chain.tension = std::max(0.0, pull * energy.balance().mass * standardGravity);
       chain.least = *chain.tension;
+      chain.most = chain.least;
       return chain;
     }
   }
   chain.tension.reset();
-  chain.least =
-      leastAllowed(assembly, hang.stack, places, hang.chain->held, energy.balance().attitude.upInPlane());
+  std::tie(chain.least, chain.most) = allowedTension(assembly, hang.stack, places, hang.chain->held, up);
   return chain;
 }
 
+/// A push or pull at the rear of a seated joint, as contact or stop: above 0 the contact carries it.
+void restOn(Place place, double push, std::optional<double>& contact, std::optional<double>& stop) {
+  contact.reset();
+  stop.reset();
+  if (place == Place::stop || (place == Place::fixed && push < 0.0)) {
+    stop = std::max(0.0, -push);
+  } else if (place == Place::open) {
+    contact = 0.0;
+  } else {
+    contact = std::max(0.0, push); // below 0 by rounding alone: the descent has freed every other
+  }
+}
+
 SettledJoint jointAtRest(const Element& element, const Piece& piece, const Load& load, Place place) {
-  const JointStatics carried = jointUnder(element.joint, piece, load);
   SettledJoint joint;
-  joint.angleDeg = piece.jointDeg;
-  joint.pinForces = carried.pinForces;
-  joint.pinCount = carried.pinCount;
+  static_cast<JointStatics&>(joint) = jointUnder(element.joint, piece, load);
   const auto* seated = std::get_if<Seated>(&element.joint);
   if (seated == nullptr) {
     return joint;
@@ -131,14 +164,7 @@ SettledJoint jointAtRest(const Element& element, const Piece& piece, const Load&
                   : place == Place::open ? std::max(0.0, piece.jointDeg - seated->angleDeg)
                                          : 0.0;
   joint.angleDeg = seated->angleDeg + joint.openDeg;
-  const double push = carried.contact.value_or(0.0);
-  if (place == Place::stop || (place == Place::fixed && push < 0.0)) {
-    joint.stop = std::max(0.0, -push);
-  } else if (place == Place::open) {
-    joint.contact = 0.0;
-  } else {
-    joint.contact = std::max(0.0, push); // below 0 by rounding alone: the descent has freed every other
-  }
+  restOn(place, joint.contact.value_or(0.0), joint.contact, joint.stop);
   return joint;
 }
 
@@ -168,6 +194,9 @@ bool finite(const Settled& settled) {
 } // namespace
 
 Settled settle(const Hang& hang) {
+  if (hang.pullBack) {
+    throw Error(Trouble::badInput, "must be left out: the settled shape knows no pull-back", "pull_back");
+  }
   check(hang.bar, hang.set);
   const Solver assembled(hang.bar, hang.stack, hang.chain);
   const Assembly& closed = assembled.assembly();
@@ -199,22 +228,92 @@ Settled settle(const Hang& hang) {
     settled.bottom = std::min(settled.bottom, attitude.height(corner));
   }
   Vec2 pull;
+  Vec2 pullAtMost;
   if (hang.chain) {
     settled.chain = chainAtRest(hang, energy, places, rest.pull);
     pull = settled.chain->least * assembly.line->towardsAnchor;
+    pullAtMost = settled.chain->most * assembly.line->towardsAnchor;
   }
   for (std::size_t i = 0; i < hang.stack.size(); ++i) {
     const Piece& piece = assembly.pieces[i];
     const bool pulled = hang.chain && static_cast<int>(i) < hang.chain->held;
-    const Load load{attitude.upInPlane(), pulled ? pull : Vec2{}, pulled ? assembly.line->eye : piece.pin,
-                    pulled && settled.chain->tension.has_value()};
-    settled.joints.push_back(jointAtRest(hang.stack[i], piece, load, places[i]));
-    settled.joints.back().aimDeg = aimOf(piece, attitude);
+    Load load;
+    load.upInPlane = attitude.upInPlane();
+    load.upLeft = attitude.left.z;
+    load.pull = pulled ? pull : Vec2{};
+    load.pullAt = pulled ? assembly.line->eye : piece.pin;
+    load.helped = pulled && settled.chain->tension.has_value();
+    SettledJoint joint = jointAtRest(hang.stack[i], piece, load, places[i]);
+    joint.aimDeg = aimOf(piece, attitude);
+    const double counted = load.helped || joint.seated ? (pulled ? settled.chain->least : 0.0) : 0.0;
+    if (pulled && settled.chain->most > counted) {
+      joint.end = endUnder(hang.stack[i].joint, piece, load, pullAtMost);
+      if (joint.seated) {
+        restOn(places[i], joint.end->contact.value_or(0.0), joint.end->contact, joint.end->stop);
+      }
+    }
+    settled.joints.push_back(joint);
   }
   if (!finite(settled)) {
     throw Error(Trouble::notPossible, "the figures of this hang run beyond what can be computed");
   }
   return settled;
+}
+
+bool standsAsAssembled(const std::vector<Element>& stack, const Statics& statics, int held) {
+  const auto below = static_cast<std::size_t>(held);
+  const bool pivotHeld = held > 0 && std::holds_alternative<Pivot>(stack[below - 1].joint);
+  if (statics.chain && (pivotHeld ? !(statics.chain->tension > 0.0) : statics.chain->slack <= lengthSlack)) {
+    return false;
+  }
+  for (std::size_t i = 0; i < stack.size(); ++i) {
+    const auto* seated = std::get_if<Seated>(&stack[i].joint);
+    if (seated == nullptr) {
+      continue;
+    }
+    const JointStatics& joint = statics.joints[i];
+    // A pivot's chain pulls as it must; one with slack does not pull.
+    const double shutting =
+        pivotHeld && i < below ? joint.contact.value_or(0.0) * -seated->contact.x : -joint.gravityMoment;
+    if (!(shutting > restingMoment)) {
+      return false;
+    }
+  }
+  return true;
+}
+
+Statics asStatics(const Settled& settled) {
+  Statics statics;
+  statics.mass = settled.mass;
+  statics.cg = settled.cg;
+  statics.tiltDeg = settled.tiltDeg;
+  statics.side = settled.side;
+  statics.bottom = settled.bottom;
+  statics.pickLoads = settled.pickLoads;
+  statics.pickCount = settled.pickCount;
+  if (settled.chain) {
+    const SettledChain& chain = *settled.chain;
+    const double slack = chain.taut ? 0.0 : chain.length - chain.straight;
+    statics.chain =
+        ChainStatics{chain.length, chain.straight, slack, chain.least, !chain.tension, chain.most};
+  }
+  statics.joints.assign(settled.joints.begin(), settled.joints.end());
+  return statics;
+}
+
+Statics standing(const Hang& hang) {
+  try {
+    Statics statics = solve(hang);
+    if (standsAsAssembled(hang.stack, statics, hang.chain ? hang.chain->held : 0)) {
+      return statics;
+    }
+  } catch (const Error& error) {
+    if (error.trouble() != Trouble::notPossible) {
+      throw;
+    }
+    // A joint that weight and chain both open stands in some shape all the same.
+  }
+  return asStatics(settle(hang));
 }
 
 } // namespace hangbook::hang

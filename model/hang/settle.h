@@ -12,17 +12,10 @@
 /// The shape that a hang really takes: seated joints part open, the chain taut or slack.
 namespace hangbook::hang {
 
-struct SettledJoint {
-  double angleDeg = 0.0; ///< the opening included
-  double openDeg = 0.0;
-  double aimDeg = 0.0; ///< elevation of the element's forward direction in the world
+/// As JointStatics, in the real shape: `contact` is 0 where the joint is open and empty where it rests on its
+/// stop, which then carries `stop` at the contact's place.
+struct SettledJoint : JointStatics {
   bool seated = false;
-  /// N, push at the rear contact; 0 where open. Seated joints only; empty where the joint rests on its stop.
-  std::optional<double> contact;
-  /// N, what the stop carries, taken at the contact's place; only where the joint rests on it.
-  std::optional<double> stop;
-  std::array<double, 2> pinForces{}; ///< as in JointStatics
-  int pinCount = 1;
 };
 
 struct SettledChain {
@@ -32,6 +25,7 @@ struct SettledChain {
   /// N; 0 where not taut; empty where no coordinate is free to move, so that balance leaves it open.
   std::optional<double> tension;
   double least = 0.0; ///< N, the least that balance allows; the other figures are given with it
+  double most = 0.0;  ///< N, the most of it; see `JointEnd`
 };
 
 struct Settled {
@@ -52,5 +46,18 @@ struct Settled {
 /// needs it for the wanted tilt. Pure. Throws Error(badInput) and Error(notPossible) as `solve` does, but for
 /// a joint that gravity and chain both open: that one opens to its stop.
 Settled settle(const Hang& hang);
+
+/// Whether the hang as assembled already is the real shape: nothing opens a seated joint (where the chain has
+/// slack it does not help), and a pivot's chain is pulled. Then `statics`, which `solve` gave for that stack,
+/// are the settled ones, in closed form. In doubt (a joint that gravity leaves alone, a chain that is just
+/// taut without a pivot) the answer is no.
+bool standsAsAssembled(const std::vector<Element>& stack, const Statics& statics, int held);
+
+/// A settled shape as statics, for those who judge both alike. Where the tension is open, `tension` is the
+/// least and `tensionIsLeast`.
+Statics asStatics(const Settled& settled);
+
+/// The statics of the real shape: in closed form where nothing opens, else settled. Throws as those two do.
+Statics standing(const Hang& hang);
 
 } // namespace hangbook::hang

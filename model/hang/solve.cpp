@@ -8,6 +8,7 @@
 #include "hang/chain.h"
 #include "hang/check.h"
 #include "hang/joints.h"
+#include "hang/pull_back.h"
 #include "quantity/error.h"
 
 namespace hangbook::hang {
@@ -34,6 +35,9 @@ bool finite(const Statics& statics) {
   if (statics.side) {
     sum += statics.side->actuatorDeg + statics.side->headSwingDeg + statics.side->azimuthDeg +
            statics.side->rollDeg;
+  }
+  if (statics.pullBack) {
+    sum += statics.pullBack->force + statics.pullBack->hoistLeanDeg;
   }
   for (const PickLoad& pick : statics.pickLoads) {
     sum += pick.load;
@@ -95,7 +99,21 @@ Statics Solver::at(const Setting& set) const {
 
 void Solver::at(const Setting& set, Statics& into) const {
   check(*bar_, set);
-  const Balance settled = balance(*bar_, assembly_, set);
+  into.pullBack.reset();
+  fill(balance(*bar_, assembly_, set), nullptr, into);
+}
+
+Statics Solver::at(const Setting& set, const PullBack& pull) const {
+  check(*bar_, set);
+  check(*bar_, *stack_, pull);
+  const Pulled pulled = hang::pullBack(*bar_, assembly_, set, pull);
+  Statics statics;
+  statics.pullBack = pulled.line;
+  fill(pulled.balance, &pulled.back, statics);
+  return statics;
+}
+
+void Solver::fill(const Balance& settled, const Back* back, Statics& into) const {
   into.mass = settled.mass;
   into.cg = settled.cg;
   into.tiltDeg = settled.tiltDeg;
@@ -106,7 +124,7 @@ void Solver::at(const Setting& set, Statics& into) const {
   for (const Vec2 corner : assembly_.corners) {
     into.bottom = std::min(into.bottom, settled.attitude.height(corner));
   }
-  carry(assembly_, *stack_, chain_, settled.attitude, into);
+  carry(assembly_, *stack_, chain_, settled.attitude, into, back);
   if (!finite(into)) {
     refuse("the figures of this hang run beyond what can be computed");
   }
@@ -114,7 +132,8 @@ void Solver::at(const Setting& set, Statics& into) const {
 
 Statics solve(const Hang& hang) {
   check(hang.bar, hang.set);
-  return Solver(hang.bar, hang.stack, hang.chain).at(hang.set);
+  const Solver solver(hang.bar, hang.stack, hang.chain);
+  return hang.pullBack ? solver.at(hang.set, *hang.pullBack) : solver.at(hang.set);
 }
 
 } // namespace hangbook::hang

@@ -7,6 +7,10 @@
 #include "hang/statics.h"
 
 namespace hangbook::hang {
+struct Back;
+}
+
+namespace hangbook::hang {
 
 /// The statics of one hang as assembled (seated joints count as shut even where the chain has slack).
 /// Pure: same in, same out, on any thread. Throws Error(badInput) for what is no hang (place: the key), and
@@ -31,12 +35,15 @@ public:
   Statics at(const Setting& set) const;
   /// The same, into a result whose storage is reused.
   void at(const Setting& set, Statics& into) const;
+  /// With a line that pulls at an element.
+  Statics at(const Setting& set, const PullBack& pull) const;
 
   /// The stack as assembled at the mark, in frame coordinates.
   const Assembly& assembly() const { return assembly_; }
 
 private:
   void putTogether();
+  void fill(const Balance& settled, const Back* back, Statics& into) const;
 
   const Bar* bar_;
   const std::vector<Element>* stack_;

@@ -32,19 +32,42 @@ struct SideAttitude {
 
 struct ChainStatics {
   double length = 0.0;   ///< fixed + mark × pitch
-  double straight = 0.0; ///< anchor to eye as assembled
+  double straight = 0.0; ///< anchor to eye
   double slack = 0.0;
   double tension = 0.0;        ///< N
-  bool tensionIsLeast = false; ///< a lower bound only: seated joints share the load in a way not known
+  bool tensionIsLeast = false; ///< a lower bound only: joints share the load in a way not known
+  double most = 0.0;           ///< N, the upper end of that (see `JointEnd`); `tension` where it is known
+};
+
+/// A joint beside the chain, at the upper end of what balance lets the chain carry: where more than one path
+/// carries a moment, the truth lies between `JointStatics` and this. Forces are convex in the tension, so
+/// the worst of the two ends is the worst of all between.
+struct JointEnd {
+  std::optional<double> contact;
+  std::optional<double> stop;
+  std::array<Vec2, 2> pinLoads{};
+  std::array<double, 2> pinForces{};
 };
 
 struct JointStatics {
-  double angleDeg = 0.0;
+  double angleDeg = 0.0;         ///< the opening included
+  double openDeg = 0.0;          ///< of a seated joint in the real shape; 0 as assembled
   double aimDeg = 0.0;           ///< elevation of the element's forward direction in the world
   double gravityMoment = 0.0;    ///< N·m of all below about the pin's axis, nose up positive, chain left out
-  std::optional<double> contact; ///< N, push positive; seated joints only
+  std::optional<double> contact; ///< N, push positive; seated joints only; empty where it rests on its stop
+  std::optional<double> stop;    ///< N, what the stop carries at the contact's place; real shapes only
   std::array<double, 2> pinForces{}; ///< N, each pin of one side; the second only where `pinCount` is 2
   int pinCount = 1;
+  std::array<Vec2, 2> pinLoads{}; ///< N on each pin, both sides together, in the frame's x and z
+  double sideways = 0.0; ///< N, weight below across the hang's plane, to its left positive: a roll makes it
+  Vec2 sidewaysMoment; ///< N·m: that force × its arm from the pin (two: midway between them), frame x and z
+  std::optional<JointEnd> end; ///< only where balance leaves the chain's share open
+};
+
+/// A line that pulls at an element from a hoist of its own.
+struct PullBackStatics {
+  double force = 0.0;        ///< N; below 0: it would have to push
+  double hoistLeanDeg = 0.0; ///< of the picks' chains from the vertical, towards the front positive
 };
 
 struct Statics {
@@ -58,6 +81,7 @@ struct Statics {
   std::size_t pickCount = 0;
   std::optional<ChainStatics> chain;
   std::vector<JointStatics> joints; ///< in stack order
+  std::optional<PullBackStatics> pullBack;
 };
 
 } // namespace hangbook::hang

@@ -11,7 +11,7 @@
 namespace hangbook::options {
 namespace {
 
-enum Why { judged, noChain, slackPivot, opensWithSlack, bearsOnCabinet };
+enum Why { judged, noChain, slackPivot, bearsOnCabinet };
 
 bool holdsPivot(const Case& option) {
   return option.joins[static_cast<std::size_t>(option.held) - 1]->kind == catalogue::JointKind::pivot;
@@ -29,32 +29,10 @@ struct Plane {
   }
 };
 
-/// The tension with which the chain alone would carry the moment at a joint above the held element, N:
-/// moment of the weight below ÷ arm of the chain about the pin. 0 where the chain would have to push.
-double aloneAt(const Settled& settled, std::size_t element, std::size_t held) {
-  const Plane plane{settled.layout};
-  const hang::Vec2 pin = plane.of(settled.layout.elements[element].pin);
-  const hang::Vec2 eye = plane.of(*settled.layout.elements[held].chainEye);
-  const hang::Vec2 towards = plane.of(*settled.layout.chainAnchor) - eye;
-  const double arm = hang::moment(eye - pin, (1.0 / hang::length(towards)) * towards);
-  const double tension = -settled.statics.joints[element].gravityMoment / arm;
-  return tension > 0.0 ? tension : (std::isnan(tension) ? notKnown : 0.0);
-}
-
-/// What the chain is judged at, N.
-double tensionOf(const Case& option, const Settled& settled) {
-  const auto held = static_cast<std::size_t>(option.held) - 1;
-  const double statics = settled.statics.chain->tension;
-  if (holdsPivot(option)) {
-    return statics;
-  }
-  double tension = chainHasSlack(settled) ? 0.0 : statics;
-  for (std::size_t i = 0; i <= held; ++i) {
-    if (option.joins[i]->kind == catalogue::JointKind::pinned) {
-      tension = std::max(tension, aloneAt(settled, i, held));
-    }
-  }
-  return tension;
+/// What the chain is judged at, N: the most that balance lets it carry. Where a pivot hangs on it or an open
+/// joint decides, that is its tension; beside pinned joints, as if it alone carried one's moment.
+double tensionOf(const Settled& settled) {
+  return settled.statics.chain->most;
 }
 
 bool crosses(hang::Vec2 a, hang::Vec2 b, hang::Vec2 c, hang::Vec2 d) {
@@ -90,18 +68,13 @@ Use evaluate(const Case& option, const Settled* settled, double) {
     return use;
   }
   const WeightLimits& limits = *option.weight;
-  const double tension = tensionOf(option, *settled);
+  const double tension = tensionOf(*settled);
   use = loadUse(tension * factorsFor(limits, option.chain->limitIncludesFactors),
                 option.chain->limit ? inNewtons(*option.chain->limit) * limits.accessory.value : notKnown);
   if (holdsPivot(option) && !(tension > 0.0)) {
     use.verdict = Verdict::fails;
     use.why = slackPivot;
     return use;
-  }
-  if (use.verdict < Verdict::unproven && !holdsPivot(option) && chainHasSlack(*settled) &&
-      opensAtRest(option, *settled) >= 0) {
-    use.verdict = Verdict::unproven;
-    use.why = opensWithSlack;
   }
   if (use.verdict < Verdict::unproven) {
     use.which = inTheWay(option, *settled);
@@ -113,6 +86,22 @@ Use evaluate(const Case& option, const Settled* settled, double) {
   return use;
 }
 
+/// How sure that pull is.
+QString shareWords(const Settled& settled) {
+  const hang::ChainStatics& chain = *settled.statics.chain;
+  if (chain.most > chain.tension) {
+    return chainHasSlack(settled)
+               ? QStringLiteral(" (nothing while its slack of %1 mm lasts; as much if it alone carried the "
+                                "moment of a pinned joint)")
+                     .arg(chain.slack * 1000.0, 0, 'f', 1)
+               : QStringLiteral(" (between %1 and that: balance leaves open who carries how much)")
+                     .arg(inKn(chain.tension));
+  }
+  return chainHasSlack(settled)
+             ? QStringLiteral(" (it has %1 mm of slack)").arg(chain.slack * 1000.0, 0, 'f', 1)
+             : QString();
+}
+
 Finding explain(const Case& option, const Settled* settled, double, const Use& use) {
   if (!use.applies) {
     return doesNotApply("chain", QStringLiteral("no chain holds this stack."));
@@ -121,7 +110,7 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
   Finding finding = loadFinding("chain", use);
   finding.source =
       QStringLiteral("maker's data for %1: %2").arg(option.chain->name, option.chain->source.text);
-  const double tension = tensionOf(option, *settled);
+  const double tension = tensionOf(*settled);
   const QString held = option.cabinets[static_cast<std::size_t>(option.held) - 1]->name;
   if (use.why == slackPivot) {
     finding.text =
@@ -130,17 +119,13 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
             .arg(held, inKn(tension));
     return finding;
   }
-  QString text = QStringLiteral("The chain pulls %1 at %2, with %3: %4")
-                     .arg(inKn(tension), held, factorWords(limits, option.chain->limitIncludesFactors),
-                          inKn(use.value * 1000.0));
+  QString text = QStringLiteral("The chain pulls %1 at %2%3, with %4: %5")
+                     .arg(inKn(tension), held, shareWords(*settled),
+                          factorWords(limits, option.chain->limitIncludesFactors), inKn(use.value * 1000.0));
   text += option.chain->limit ? QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0))
                               : QStringLiteral("; no limit is stated for it");
   text += peopleWords(option, limits.accessory);
-  if (use.why == opensWithSlack) {
-    text += QStringLiteral(
-                "; its slack of %1 mm lets a seated joint open, and the shape with slack is not solved")
-                .arg(settled->statics.chain->slack * 1000.0, 0, 'f', 1);
-  } else if (use.why == bearsOnCabinet) {
+  if (use.why == bearsOnCabinet) {
     text +=
         QStringLiteral("; element %1 (%2) stands in its straight line, so its length and pull are not known")
             .arg(use.which + 1)

@@ -123,14 +123,19 @@ void decideBuild(const Search& search, const Build& build, const std::vector<Way
     CoverRanges ranges(settings.settled.size());
     for (const catalogue::HoistType* hoist : way.hoists) {
       const Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, *hoist,
-                                 way.points, rig.missing);
+                                 way.points, rig.missing + settings.missing);
       if (settings.settled.empty()) {
-        listing.add(optionAt(option, rig, nullptr, notKnown, settings.impossible), 0, 0);
+        const QString why = settings.missing.isEmpty() ? settings.impossible : QString();
+        listing.add(optionAt(option, rig, nullptr, notKnown, why), 0, 0);
         continue;
       }
       const Best best = bestOf(option, settings.settled, ranges);
-      listing.add(optionAt(option, rig, &settings.settled[best.setting], best.trimM, {}),
-                  static_cast<qint64>(settings.settled.size()), best.byBound);
+      Option found = optionAt(option, rig, &settings.settled[best.setting], best.trimM, {});
+      if (found.verdict == Verdict::fails && !settings.missing.isEmpty()) {
+        // One of the settings whose shape hinges on a figure that nobody stated may hold.
+        found = optionAt(option, rig, nullptr, notKnown, {});
+      }
+      listing.add(std::move(found), static_cast<qint64>(settings.settled.size()), best.byBound);
     }
   }
 }

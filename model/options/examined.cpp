@@ -8,7 +8,7 @@ namespace hangbook::options {
 namespace {
 
 constexpr const char* ruleId = "examined";
-enum Missing { nothing, dates, noRule, margin };
+enum Missing { nothing, dates, noRule, margin, chainType };
 
 Verdict verdictFor(const GearNeeds& needs, const UnitNeed& need) {
   if (!need.ruled) {
@@ -46,6 +46,9 @@ Use evaluate(const Case& option, const Settled*, double) {
              !option.house->figure(QStringLiteral("examine-cabinets")).value) {
     use.why = margin;
     use.verdict = worse(use.verdict, Verdict::unproven);
+  } else if (option.held != 0 && option.table->chain.isEmpty() && use.verdict < Verdict::unproven) {
+    use.why = chainType;
+    use.verdict = Verdict::unproven;
   }
   return use;
 }
@@ -53,6 +56,11 @@ Use evaluate(const Case& option, const Settled*, double) {
 Finding explain(const Case& option, const Settled*, double, const Use& use) {
   Finding finding = findingFor(ruleId, use, "units");
   finding.source = QStringLiteral("rules for examination and what is recorded of the fleet");
+  if (use.why == chainType) {
+    finding.text = QStringLiteral(
+        "The table does not say which type of chain holds this stack, so none is known to be examined.");
+    return finding;
+  }
   if (use.why == dates || use.why == margin || use.which < 0) {
     finding.text = use.why == margin ? QStringLiteral("The house's figures for examinations cannot be read.")
                                      : QStringLiteral("The days away are not stated.");

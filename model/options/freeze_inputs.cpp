@@ -176,7 +176,8 @@ QJsonValue json(const catalogue::Join& value) {
   return Writer()("above", value.above)("below", value.below)("kind", number(value.kind))(
              "angles_deg", value.angles)("travel_deg", value.travel)("pin_limit_n", value.pinLimit)(
              "contact_limit_n", value.contactLimit)("side_share", value.sideShare)(
-             "limit_includes_factors", value.limitIncludesFactors)("opens_to_deg", value.opensTo)
+             "limit_includes_factors",
+             value.limitIncludesFactors)("opens_to_deg", value.opensTo)("stop_limit_n", value.stopLimit)
       .done();
 }
 

@@ -224,7 +224,8 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
       needs->awayFrom.isValid() && needs->awayTo.isValid() && needs->awayFrom <= needs->awayTo;
 
   const bool bySerial = asCount(option, "hardware-by-serial") != 0;
-  const QString chain = option.chain != nullptr ? option.chain->name : QString();
+  // By its name in the table: a chain whose type nobody described is needed all the same.
+  const QString chain = option.held != 0 ? option.table->chain : QString();
   const auto chosen = newestOf(snapshot.choices);
   Numbers numbers;
   std::vector<Numbers> ofHang;

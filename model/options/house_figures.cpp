@@ -57,6 +57,11 @@ const std::vector<HouseFigureKind>& allKinds() {
            commonPractice, Stricter::free),
       kind("headroom-margin", "room to spare below which headroom is called tight", "m", 0.1, commonPractice,
            Stricter::free),
+      kind("joint-open-most",
+           "most that a seated joint may stand open in the shape that the hang takes; the usual 0 lets none "
+           "open",
+           "°", 0.0, QStringLiteral("common practice, no published source: a seated joint stands shut"),
+           Stricter::free),
       kind("joint-side-share", "share that the more loaded side of a joint takes where the maker states none",
            "", std::nullopt, QStringLiteral("no usual value: the maker or the house states it"),
            Stricter::higher),

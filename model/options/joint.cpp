@@ -1,17 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// joint: the worst pin of each joint and the push at each seated contact, with factors and the share of the
-// more loaded side, are within their usable limits.
+// joint: the worst pin of each joint on its more loaded side, and the push or pull at the rear of each seated
+// one, with factors, are within their usable limits. Where balance leaves open what the chain carries, both
+// ends of that count.
 #include <algorithm>
 #include <cmath>
 
+#include "hang/sides.h"
 #include "options/loads.h"
+#include "options/sentence.h"
 
 namespace hangbook::options {
 namespace {
 
-/// `which` = element (counted from 0) × 4 + pin (0, 1) or contact.
-constexpr int contactPart = 2;
-/// The statics share a joint's force evenly between its two sides.
+/// `which` = element (counted from 0) × 8 + part, + 4 with the chain at the other end of what it may carry.
+enum Part { firstPin, secondPin, contactPart, stopPart };
+constexpr int parts = 8;
+constexpr int otherEnd = 4;
+
 constexpr double evenShare = 0.5;
 
 double sideShare(const Case& option, const catalogue::Join& join) {
@@ -23,39 +28,147 @@ double usable(const Case& option, const std::optional<Force>& limit) {
   return limit ? inNewtons(*limit) * option.weight->accessory.value : notKnown;
 }
 
-double pinLoad(const Case& option, const Settled& settled, std::size_t element, std::size_t pin) {
-  const catalogue::Join& join = *option.joins[element];
-  return settled.statics.joints[element].pinForces[pin] * (sideShare(option, join) / evenShare) *
-         factorsFor(*option.weight, join.limitIncludesFactors);
+double widthOf(const catalogue::CabinetType& cabinet) {
+  return cabinet.width ? inMetres(*cabinet.width) : notKnown;
 }
 
-Use evaluate(const Case& option, const Settled* settled, double) {
-  Use worst;
+/// How far apart a joint's two sides stand: the narrower cabinet's width, whose flanks carry the arms.
+double sidesApart(const Case& option, std::size_t element) {
+  const double own = widthOf(*option.cabinets[element]);
+  if (element == 0) {
+    return own;
+  }
+  const double above = widthOf(*option.cabinets[element - 1]);
+  return std::isnan(own) || above > own ? own : above;
+}
+
+hang::SidePin pinOf(const Case& option, const Settled& settled, std::size_t element, std::size_t pin,
+                    bool end) {
+  const hang::JointStatics& joint = settled.statics.joints[element];
+  const auto& loads = end ? joint.end->pinLoads : joint.pinLoads;
+  return hang::onSide(joint, loads[pin], sideShare(option, *option.joins[element]),
+                      sidesApart(option, element));
+}
+
+/// The worst of one joint, at one end.
+struct Worst {
+  const Case& option;
+  const Settled& settled;
+  Use use;
   bool any = false;
-  const auto add = [&](const Use& use) {
-    worst = any ? worseOf(worst, use) : use;
+
+  void add(const Use& other) {
+    use = any ? worseOf(use, other) : other;
     any = true;
-  };
-  for (std::size_t i = 0; i < option.joins.size(); ++i) {
-    const catalogue::Join& join = *option.joins[i];
-    const hang::JointStatics& joint = settled->statics.joints[i];
-    const int first = static_cast<int>(i) * 4;
-    for (std::size_t pin = 0; pin < static_cast<std::size_t>(joint.pinCount); ++pin) {
-      add(loadUse(pinLoad(option, *settled, i, pin), usable(option, join.pinLimit),
-                  first + static_cast<int>(pin)));
+  }
+
+  void addJoint(std::size_t element, bool end) {
+    const catalogue::Join& join = *option.joins[element];
+    const hang::JointStatics& joint = settled.statics.joints[element];
+    const double factors = factorsFor(*option.weight, join.limitIncludesFactors);
+    const int first = static_cast<int>(element) * parts + (end ? otherEnd : 0);
+    for (int pin = 0; pin < joint.pinCount; ++pin) {
+      const double force = pinOf(option, settled, element, static_cast<std::size_t>(pin), end).force;
+      add(loadUse(force * factors, usable(option, join.pinLimit), first + pin));
     }
-    if (joint.contact) {
-      add(loadUse(*joint.contact * factorsFor(*option.weight, join.limitIncludesFactors),
-                  usable(option, join.contactLimit), first + contactPart));
+    if (const auto& contact = end ? joint.end->contact : joint.contact) {
+      add(loadUse(*contact * factors, usable(option, join.contactLimit), first + contactPart));
+    }
+    if (const auto& stop = end ? joint.end->stop : joint.stop) {
+      add(loadUse(*stop * factors, usable(option, join.stopLimit), first + stopPart));
     }
   }
-  return worst;
+};
+
+Use evaluate(const Case& option, const Settled* settled, double) {
+  Worst worst{option, *settled, {}};
+  for (std::size_t i = 0; i < option.joins.size(); ++i) {
+    worst.addJoint(i, false);
+    if (settled->statics.joints[i].end) {
+      worst.addJoint(i, true);
+    }
+  }
+  return worst.use;
+}
+
+/// "front pin", "rear pin (hole at -3.0°)"
+QString pinName(const Case& option, const Settled& settled, std::size_t element, int pin) {
+  const catalogue::Join& join = *option.joins[element];
+  const hang::JointStatics& joint = settled.statics.joints[element];
+  QString name = QStringLiteral("front pin");
+  if (joint.pinCount == 2) {
+    const auto& pins = *option.cabinets[element]->pins;
+    const auto self = static_cast<std::size_t>(pin);
+    const double ahead = inMetres(pins[self].x) - inMetres(pins[1 - self].x);
+    const double higher = inMetres(pins[self].z) - inMetres(pins[1 - self].z);
+    name = ahead != 0.0 ? (ahead > 0.0 ? QStringLiteral("front pin") : QStringLiteral("rear pin"))
+                        : (higher > 0.0 ? QStringLiteral("upper pin") : QStringLiteral("lower pin"));
+  }
+  if (join.kind != catalogue::JointKind::pivot && join.angles.size() > 1) {
+    name += QStringLiteral(" (hole at %1)").arg(inDeg(joint.angleDeg - joint.openDeg));
+  }
+  return name;
+}
+
+QString sideName(hang::Side side) {
+  switch (side) {
+  case hang::Side::left:
+    return QStringLiteral("the left side");
+  case hang::Side::right:
+    return QStringLiteral("the right side");
+  case hang::Side::either:
+    break;
+  }
+  return QStringLiteral("either side");
+}
+
+/// What one side's pin takes, and how it comes to that.
+QString pinWords(const Case& option, const Settled& settled, const Use& use, const QString& where) {
+  const auto element = static_cast<std::size_t>(use.which / parts);
+  const int pin = use.which % otherEnd;
+  const bool end = (use.which % parts) >= otherEnd;
+  const hang::JointStatics& joint = settled.statics.joints[element];
+  const auto number = static_cast<std::size_t>(pin);
+  const hang::SidePin worst = pinOf(option, settled, element, number, end);
+  const double both = hang::length((end ? joint.end->pinLoads : joint.pinLoads)[number]);
+  QString text = QStringLiteral("On %1 of %2 the %3 takes %4: %5 of the %6 on both sides")
+                     .arg(sideName(worst.side), where, pinName(option, settled, element, pin),
+                          inKn(worst.force), inTimes(sideShare(option, *option.joins[element])), inKn(both));
+  if (worst.side != hang::Side::either) {
+    text += QStringLiteral(", and what the roll turns over to that side (sides %1 apart)")
+                .arg(inM(sidesApart(option, element)));
+  }
+  return text;
+}
+
+/// The same joint part at the other end of the envelope.
+QString envelopeWords(const Case& option, const Settled& settled, const Use& use) {
+  const auto element = static_cast<std::size_t>(use.which / parts);
+  const int part = use.which % otherEnd;
+  const bool end = (use.which % parts) >= otherEnd;
+  const hang::JointStatics& joint = settled.statics.joints[element];
+  if (!joint.end) {
+    return {};
+  }
+  double other = 0.0;
+  if (part == contactPart) {
+    other = (end ? joint.contact : joint.end->contact).value_or(0.0);
+  } else if (part == stopPart) {
+    other = (end ? joint.stop : joint.end->stop).value_or(0.0);
+  } else {
+    other = pinOf(option, settled, element, static_cast<std::size_t>(part), !end).force;
+  }
+  return end ? QStringLiteral(" (with the chain at the most that it may carry, %1; else %2)")
+                   .arg(inKn(settled.statics.chain->most), inKn(other))
+             : QStringLiteral(" (with no more help from the chain than is sure; with %1 from it, %2)")
+                   .arg(inKn(settled.statics.chain->most), inKn(other));
 }
 
 Finding explain(const Case& option, const Settled* settled, double, const Use& use) {
   const WeightLimits& limits = *option.weight;
-  const auto element = static_cast<std::size_t>(use.which / 4);
-  const int part = use.which % 4;
+  const auto element = static_cast<std::size_t>(use.which / parts);
+  const int part = use.which % otherEnd;
+  const bool end = (use.which % parts) >= otherEnd;
   const catalogue::Join& join = *option.joins[element];
   const hang::JointStatics& joint = settled->statics.joints[element];
   Finding finding = loadFinding("joint", use);
@@ -65,20 +178,20 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
   QString text;
   bool stated = true;
   if (part == contactPart) {
-    text = QStringLiteral("The rear contact of %1 pushes %2, with %3: %4")
-               .arg(where, inKn(*joint.contact), factorWords(limits, join.limitIncludesFactors),
-                    inKn(use.value * 1000.0));
+    text = QStringLiteral("The rear contact of %1 pushes %2")
+               .arg(where, inKn((end ? joint.end->contact : joint.contact).value_or(notKnown)));
     stated = join.contactLimit.has_value();
+  } else if (part == stopPart) {
+    text = QStringLiteral("The rear stop of %1 carries %2")
+               .arg(where, inKn((end ? joint.end->stop : joint.stop).value_or(notKnown)));
+    stated = join.stopLimit.has_value();
   } else {
-    const double force = joint.pinForces[static_cast<std::size_t>(part)];
-    const QString pin =
-        joint.pinCount == 2 ? QStringLiteral("Pin %1").arg(part + 1) : QStringLiteral("The pin");
-    const double share = sideShare(option, join);
-    text = QStringLiteral("%1 of %2 takes %3 on each side, × %4 for the more loaded side, with %5: %6")
-               .arg(pin, where, inKn(force), inTimes(share / evenShare),
-                    factorWords(limits, join.limitIncludesFactors), inKn(use.value * 1000.0));
+    text = pinWords(option, *settled, use, where);
     stated = join.pinLimit.has_value();
   }
+  text += envelopeWords(option, *settled, use) +
+          QStringLiteral("; with %1: %2")
+              .arg(factorWords(limits, join.limitIncludesFactors), inKn(use.value * 1000.0));
   text += stated ? QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0))
                  : QStringLiteral("; the maker states no limit for it");
   finding.text = text + peopleWords(option, limits.accessory) + QStringLiteral(".");

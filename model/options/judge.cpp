@@ -58,14 +58,14 @@ Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& sett
       const catalogue::ChainType* chain =
           stack.held == 0 ? nullptr : catalogue::find(snapshot.catalogue.chains, table.chain);
       Rig rig = rigFor(stack, bar, arrangement, chain, hang);
-      const Case option = caseOf(search, table, stack, bar, arrangement, hoist, points, rig.missing);
+      Case option = caseOf(search, table, stack, bar, arrangement, hoist, points, rig.missing);
       Option judged;
       if (!rig.missing.isEmpty()) {
         judged = optionAt(option, rig, nullptr, notKnown, {});
       } else {
         try {
-          const Settled settled = settle(rig, setting);
-          judged = optionAt(option, rig, &settled, setting.trimM, {});
+          const std::optional<Settled> settled = settle(rig, setting, option.missing);
+          judged = optionAt(option, rig, settled ? &*settled : nullptr, setting.trimM, {});
         } catch (const Error& error) {
           if (error.trouble() != Trouble::notPossible) {
             refused = error; // another joint of the same stack may take these holes

@@ -153,11 +153,11 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   option.datumHeightM = datumHeight(of, settled, trimM);
   option.level = levelOf(of, settled, trimM);
 
-  hang::Hang input = rig.hang;
+  hang::Hang input = asInput(rig);
   Rig at = rig;
   useHoles(at, settled.setting.holesDeg); // the rig's own holes are those of whatever was tried last
   option.marks = marksAround(of, at, settled);
-  input.stack = at.hang.stack;
+  input.stack = asInput(at).stack;
   if (input.chain && settled.setting.mark) {
     input.chain->mark = *settled.setting.mark;
   }

@@ -11,6 +11,9 @@ using catalogue::JointKind;
 using catalogue::Picks;
 using catalogue::Position;
 
+/// Degrees: farther than any joint opens before its chain or the weight itself stops it.
+constexpr double freelyDeg = 90.0;
+
 /// Takes figures one by one and notes those that are not stated.
 class Taker {
 public:
@@ -86,9 +89,13 @@ hang::Joint takeJoint(const catalogue::CabinetType& cabinet, const catalogue::Jo
   }
   switch (join.kind) {
   case JointKind::seated:
+    if (!join.opensTo) {
+      rig.openingUnknown.push_back(
+          {element, QStringLiteral("how far the rear of the joint%1 can open").arg(where)});
+    }
     return hang::Seated{angle,
                         take.place(cabinet.rearContact, QStringLiteral("rear contact of ") + cabinet.name),
-                        join.opensTo ? inDegrees(*join.opensTo) : 0.0};
+                        join.opensTo ? inDegrees(*join.opensTo) : freelyDeg};
   case JointKind::pinned:
     if (!cabinet.pins) {
       take.note(QStringLiteral("pins of ") + cabinet.name);
@@ -202,6 +209,16 @@ Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::P
     rig.tiltStepDeg = inDegrees(*bar.tiltStep);
   }
   return rig;
+}
+
+hang::Hang asInput(const Rig& rig) {
+  hang::Hang input = rig.hang;
+  for (const Rig::Opening& opening : rig.openingUnknown) {
+    if (auto* seated = std::get_if<hang::Seated>(&input.stack[opening.element].joint)) {
+      seated->openToDeg = 0.0;
+    }
+  }
+  return input;
 }
 
 void useHoles(Rig& rig, const std::vector<double>& anglesDeg) {

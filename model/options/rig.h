@@ -24,6 +24,13 @@ struct Rig {
     std::vector<double> anglesDeg;
   };
   std::vector<Holes> holes;
+  /// A seated joint whose maker does not say how far its rear can open. Until it would open that does not
+  /// matter; `hang` lets it open freely.
+  struct Opening {
+    std::size_t element = 0; ///< counted from 0
+    QString what;            ///< in words
+  };
+  std::vector<Opening> openingUnknown;
   int mostMark = 0;              ///< links that the chain has
   double tiltStepDeg = 0.5;      ///< of the grid
   double foreAftReachDeg = 20.0; ///< how far a fore-aft pair is tried either way
@@ -36,15 +43,20 @@ Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::P
 /// Puts each joint with holes at its angle (one for each of `rig.holes`).
 void useHoles(Rig& rig, const std::vector<double>& anglesDeg);
 
-/// All settings of a rig, each solved once: tilt on the grid within the bar's travel × every usable mark ×
-/// every hole. `impossible` says why, where there is none.
+/// The hang as an input to the statics: nothing opens by a figure that nobody stated.
+hang::Hang asInput(const Rig& rig);
+
+/// All settings of a rig, each solved once, in the shape that the hang then really takes: tilt on the grid
+/// within the bar's travel × every usable mark × every hole. `impossible` says why, where there is none.
 struct Settings {
   std::vector<Settled> settled;
   QString impossible;
+  QStringList missing; ///< figures without which other settings have no shape, in words
 };
 Settings settingsOf(Rig& rig, double panDeg);
 
-/// One setting as it is given. Throws Error where it is not possible.
-Settled settle(Rig& rig, const Setting& setting);
+/// One setting as it is given; nothing where figures are missing that its shape depends on, which `missing`
+/// then names. Throws Error where it is not possible.
+std::optional<Settled> settle(Rig& rig, const Setting& setting, QStringList& missing);
 
 } // namespace hangbook::options

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "hang/solve.h"
+#include "hang/settle.h"
 #include "options/headroom.h"
 #include "options/room_limits.h"
 #include "options/seating.h"
@@ -389,7 +389,7 @@ Scene sceneOf(const Snapshot& snapshot, const Option& option) {
   if (option.setting && option.hangInput && !std::isnan(option.setting->trimM) &&
       made.cabinets.size() == option.hangInput->stack.size()) {
     settled.setting = *option.setting;
-    settled.statics = hang::solve(*option.hangInput);
+    settled.statics = hang::standing(*option.hangInput);
     settled.layout = hang::layOut(*option.hangInput, settled.statics);
     painter.hang(settled, option.setting->trimM);
   }

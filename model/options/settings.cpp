@@ -5,6 +5,7 @@
 #include "hang/balance.h"
 #include "hang/chain.h"
 #include "hang/layout.h"
+#include "hang/settle.h"
 #include "hang/solve.h"
 #include "options/rig.h"
 #include "quantity/error.h"
@@ -92,6 +93,37 @@ hang::Setting staticsSetting(const hang::Bar& bar, double tiltDeg, double panDeg
   return set;
 }
 
+/// Whether the shape hinges on an opening that nobody stated; then names it.
+bool hingesOnUnknown(const Rig& rig, const hang::Statics& statics, QStringList& missing) {
+  bool hinges = false;
+  for (const Rig::Opening& opening : rig.openingUnknown) {
+    const hang::JointStatics& joint = statics.joints[opening.element];
+    if (joint.openDeg > 0.0 || joint.stop) {
+      hinges = true;
+      if (!missing.contains(opening.what)) {
+        missing.append(opening.what);
+      }
+    }
+  }
+  return hinges;
+}
+
+/// The real shape of `rig.hang`; as assembled, by `solver`, where that is it.
+void stand(const Rig& rig, const hang::Solver& solver, hang::Statics& into) {
+  const int held = rig.hang.chain ? rig.hang.chain->held : 0;
+  try {
+    solver.at(rig.hang.set, into);
+    if (hang::standsAsAssembled(rig.hang.stack, into, held)) {
+      return;
+    }
+  } catch (const Error& error) {
+    if (error.trouble() != Trouble::notPossible) {
+      throw;
+    }
+  }
+  into = hang::asStatics(hang::settle(rig.hang)); // throws once more what no shape can mend
+}
+
 } // namespace
 
 Settings settingsOf(Rig& rig, double panDeg) {
@@ -133,7 +165,10 @@ Settings settingsOf(Rig& rig, double panDeg) {
           rig.hang.set = staticsSetting(rig.hang.bar, tilt, panDeg);
           try {
             Settled settled;
-            solver.at(rig.hang.set, settled.statics);
+            stand(rig, solver, settled.statics);
+            if (hingesOnUnknown(rig, settled.statics, all.missing)) {
+              continue;
+            }
             settled.layout = hang::layOut(rig.hang, settled.statics);
             settled.build = build.worst(rig.hang.set, settled.statics);
             settled.setting = {range ? tilt : settled.statics.tiltDeg, panDeg, notKnown, mark, holes};
@@ -153,7 +188,7 @@ Settings settingsOf(Rig& rig, double panDeg) {
   return all;
 }
 
-Settled settle(Rig& rig, const Setting& setting) {
+std::optional<Settled> settle(Rig& rig, const Setting& setting, QStringList& missing) {
   if (setting.holesDeg.size() != rig.holes.size()) {
     throw Error(Trouble::badInput,
                 "expected an angle for each of " + std::to_string(rig.holes.size()) + " joints with holes",
@@ -180,7 +215,10 @@ Settled settle(Rig& rig, const Setting& setting) {
   }
   rig.hang.set = staticsSetting(rig.hang.bar, setting.tiltDeg, setting.panDeg);
   Settled settled;
-  settled.statics = hang::solve(rig.hang);
+  settled.statics = hang::standing(rig.hang);
+  if (hingesOnUnknown(rig, settled.statics, missing)) {
+    return std::nullopt;
+  }
   settled.layout = hang::layOut(rig.hang, settled.statics);
   settled.build =
       hang::BuildUp(rig.hang.bar, rig.hang.stack, rig.hang.chain).worst(rig.hang.set, settled.statics);

@@ -121,6 +121,7 @@ std::shared_ptr<const WeightLimits> weightLimits(const Case& option) {
                           : houseFactor(house, "people-beneath-hoist");
   limits->hoistPart = overPeople(people, limits->hoistPart);
   limits->jointSide = houseFactor(house, "joint-side-share");
+  limits->openMost = houseFactor(house, "joint-open-most");
   limits->secondary = notBelowOne(houseFactor(house, "secondary-factor"));
   limits->leanMost = houseFactor(house, "lean-most");
   limits->pickShare = houseFactor(house, "pick-share-least");

@@ -49,6 +49,7 @@ struct WeightLimits {
   Factor accessory;  ///< part of an accessory's limit that may be used here (1 where nobody is beneath)
   Factor hoistPart;  ///< the same of the hoist
   Factor jointSide;  ///< the house's share of the more loaded side, where the maker states none
+  Factor openMost;   ///< degrees that a seated joint may stand open
   Factor secondary;  ///< on the load at rest that the secondary suspension catches
   Factor leanMost;   ///< degrees
   Factor pickShare;  ///< per cent

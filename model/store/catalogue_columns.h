@@ -131,6 +131,7 @@ inline constexpr auto joinColumns = [](auto& io, auto& join) {
   io("side_share", join.sideShare);
   io("limit_includes_factors", join.limitIncludesFactors);
   io("opens_to_deg", join.opensTo);
+  io("stop_limit_n", join.stopLimit);
 };
 
 inline constexpr auto countColumns = [](auto& io, auto& count) {

@@ -200,4 +200,38 @@ BOOST_AUTO_TEST_CASE(a_seated_joint_says_how_far_it_opens_and_what_its_stop_carr
   BOOST_TEST(joint[QLatin1String("aim_deg")].isDouble());
 }
 
+/// The second form is the first one and more: without a pull-back every figure of the first is there
+/// unchanged.
+BOOST_AUTO_TEST_CASE(the_second_form_says_all_of_the_first_and_knows_a_pull_back) {
+  QJsonObject hang = exampleHang();
+  const Run first = runProgram({QStringLiteral("statics")}, asText(hang));
+  hang[QLatin1String("format")] = QStringLiteral("hangbook.hang/2");
+  Run second = runProgram({QStringLiteral("statics")}, asText(hang));
+  BOOST_TEST(second.status == 0);
+  const QJsonObject before = QJsonDocument::fromJson(first.out).object();
+  QJsonObject after = QJsonDocument::fromJson(second.out).object();
+  BOOST_TEST(after.value(QLatin1String("format")).toString().toStdString() == "hangbook.statics/2");
+  for (const QString& key : before.keys()) {
+    if (key != QLatin1String("format") && key != QLatin1String("joints") && key != QLatin1String("chain")) {
+      BOOST_TEST((after.value(key) == before.value(key)), key.toStdString());
+    }
+  }
+  hang[QLatin1String("pull_back")] = QJsonObject{
+      {QLatin1String("element"), 2},
+      {QLatin1String("at_m"), QJsonObject{{QLatin1String("x"), -0.66}, {QLatin1String("z"), -0.4}}},
+      {QLatin1String("tilt_deg"), -6.0}};
+  second = runProgram({QStringLiteral("statics")}, asText(hang));
+  BOOST_TEST(second.status == 0, second.err.toStdString());
+  after = QJsonDocument::fromJson(second.out).object();
+  BOOST_TEST(std::abs(after.value(QLatin1String("tilt_deg")).toDouble() + 6.0) < 1e-9);
+  const double force = after[QLatin1String("pull_back")][QLatin1String("force_kn")].toDouble();
+  BOOST_TEST(force > 0.0);
+  double carried = force; // straight up
+  for (const QJsonValue& pick : after.value(QLatin1String("picks")).toArray()) {
+    carried += pick[QLatin1String("load_kn")].toDouble();
+  }
+  BOOST_TEST(std::abs(carried - after.value(QLatin1String("mass_kg")).toDouble() * 9.80665e-3) < 1e-9);
+  BOOST_TEST(runProgram({QStringLiteral("settled")}, asText(hang)).status == 2);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

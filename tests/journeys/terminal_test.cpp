@@ -80,12 +80,12 @@ void checkOption(const QJsonObject& option) {
   }
 }
 
-/// Every option's hang, solved again by `statics`, gives the loads that the option reports.
-void checkAgainstStatics(const QJsonArray& hangs, const QJsonArray& loads) {
+/// Every option's hang, solved again by `settled`, gives the loads that the option reports.
+void checkAgainstSettled(const QJsonArray& hangs, const QJsonArray& loads) {
   if (hangs.isEmpty()) {
     return;
   }
-  const Said said = program({word("statics")}, QJsonDocument(hangs).toJson());
+  const Said said = program({word("settled")}, QJsonDocument(hangs).toJson());
   BOOST_TEST(said.status == 0, said.err.toStdString());
   const QJsonArray answers = QJsonDocument::fromJson(said.out).array();
   BOOST_REQUIRE(answers.size() == hangs.size());
@@ -98,7 +98,7 @@ void checkAgainstStatics(const QJsonArray& hangs, const QJsonArray& loads) {
       if (picks[pick][word("name")] != reported[pick][word("name")] ||
           std::abs(solved - reported[pick][word("load_kn")].toDouble()) >
               1e-6 * std::max(1.0, std::abs(solved))) {
-        BOOST_ERROR("statics gives " << solved << " kN, the option "
+        BOOST_ERROR("settled gives " << solved << " kN, the option "
                                      << reported[pick][word("load_kn")].toDouble());
       }
     }
@@ -126,7 +126,7 @@ void checkShow(const QJsonObject& answer) {
     }
     BOOST_TEST(ids.removeDuplicates() == 0);
   }
-  checkAgainstStatics(hangs, loads);
+  checkAgainstSettled(hangs, loads);
 }
 
 QString firstThat(const QJsonObject& answer, const QString& hang, const char* verdict) {

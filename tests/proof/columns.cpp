@@ -112,7 +112,8 @@ std::vector<Column> ofTypes() {
   const Worse yesToNo = wordFrom({{"yes", "no"}});
   return {
       mass("cabinet", "mass"),
-      up(k, "cabinet", "width", 1.2),
+      ways(k, "cabinet", "width", {{times(1.2), {"lowest-edge", "headroom", "wind"}}},
+           "sides farther apart hold a rolled stack with less"),
       down(k, "cabinet", "throw"),
       up(k, "cabinet", "face area"),
       up(k, "cabinet", "force coefficient"),
@@ -150,6 +151,7 @@ std::vector<Column> ofTypes() {
       ways(k, "join", "travel", {{narrower, {"travel", "option"}}}, unset),
       down(k, "join", "pin limit"),
       down(k, "join", "contact limit"),
+      down(k, "join", "stop limit"),
       up(k, "join", "side share", 1.2),
       ways(k, "join", "limit includes factors", {{yesToNo, {}}}),
 

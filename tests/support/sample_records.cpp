@@ -158,6 +158,7 @@ StackingTable sampleTable() {
   third.kind = JointKind::seated;
   third.contactLimit = newtons(4000);
   third.opensTo = degrees(3);
+  third.stopLimit = newtons(2500);
   table.joins = {first, second, third};
   table.counts = {{QStringLiteral("Marram bass"), 2, 5}, {QStringLiteral("Marram downfill"), 0, 1}};
   table.lowest = {QStringLiteral("Marram downfill"), QStringLiteral("Marram bass")};

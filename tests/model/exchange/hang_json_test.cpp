@@ -127,6 +127,39 @@ BOOST_AUTO_TEST_CASE(refusals_name_the_key_in_full) {
   BOOST_TEST(refusal(QJsonObject()) == "format: is missing");
 }
 
+BOOST_AUTO_TEST_CASE(a_pull_back_stands_in_the_second_form_only) {
+  hang::Hang hang = exampleHang();
+  hang.pullBack = hang::PullBack{2, {-0.66, -0.4}, 95.0, 750.0, {}};
+  const QJsonObject written = exchange::toJson(hang);
+  BOOST_TEST(written.value(QLatin1String("format")).toString().toStdString() == "hangbook.hang/2");
+  const hang::Hang back = exchange::hangFromJson(written, 2);
+  BOOST_REQUIRE(back.pullBack.has_value());
+  BOOST_TEST(back.pullBack->element == 2);
+  BOOST_TEST(back.pullBack->at.x == -0.66);
+  BOOST_TEST(back.pullBack->lineDeg == 95.0);
+  BOOST_TEST(back.pullBack->force.value() == 750.0);
+  BOOST_TEST(refusal(written) == "format: must be hangbook.hang/1");
+  QJsonObject first = written;
+  first[QLatin1String("format")] = QStringLiteral("hangbook.hang/1");
+  BOOST_TEST(refusal(first).starts_with("pull_back: is not a key"));
+  const auto refusedSecond = [&](const char* key, const QJsonValue& value) {
+    QJsonObject pull = written.value(QLatin1String("pull_back")).toObject();
+    pull[QLatin1String(key)] = value;
+    QJsonObject changed = written;
+    changed[QLatin1String("pull_back")] = pull;
+    try {
+      exchange::hangFromJson(changed, 2);
+    } catch (const Error& error) {
+      return error.place() + ": " + error.what();
+    }
+    return std::string("not refused");
+  };
+  BOOST_TEST(refusedSecond("element", 3).find("must be a whole number from 1 to 2") != std::string::npos);
+  BOOST_TEST(refusedSecond("tilt_deg", -2).find("must not stand beside force_kn") != std::string::npos);
+  BOOST_TEST(refusedSecond("line_deg", 200).find("must be from 0 to 180") != std::string::npos);
+  BOOST_TEST(refusedSecond("force_kn", -1).find("pull_back.force_kn") != std::string::npos);
+}
+
 BOOST_AUTO_TEST_CASE(text_that_is_not_json_is_refused_with_its_place) {
   BOOST_TEST(textRefusal("").find("nothing to read") != std::string::npos);
   BOOST_TEST(textRefusal("  \n ").find("nothing to read") != std::string::npos);

@@ -110,6 +110,7 @@ void addTable(Draw& draw, catalogue::Catalogue& into) {
     join.sideShare = draw.figure(0.5, 1);
     join.limitIncludesFactors = draw.chance(0.5);
     join.opensTo = draw.maybe<Angle>(0, 9);
+    join.stopLimit = draw.maybe<Force>(1e3, 1e5);
     table.joins.push_back(join);
   }
   table.counts = {{type, draw.whole(0, 2), draw.whole(3, 9)}};

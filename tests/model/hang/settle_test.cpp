@@ -206,4 +206,30 @@ BOOST_AUTO_TEST_CASE(every_possible_random_hang_comes_to_rest) {
                      << " µs each");
 }
 
+/// A cabinet whose centre stands above its pin and a little ahead: shut, it rests; pushed open beyond
+/// atan(0.05 ÷ 0.3) = 9.46° it would fall to its stop at 30°, where its centre lies lower. Both are
+/// equilibria; the one that a hang comes to is the one that the shut shape runs down to, not the lowest of
+/// all.
+BOOST_AUTO_TEST_CASE(of_two_equilibria_the_one_reached_from_the_shut_shape_is_meant) {
+  hang::Hang hang = oneSeated(30.0);
+  hang.stack[0].cg = {0.05, 0.3};
+  const hang::Settled settled = hang::settle(hang);
+  BOOST_TEST(settled.joints[0].openDeg == 0.0);
+  BOOST_TEST(settled.joints[0].contact.value() == 100.0 * g * 0.05 / 0.8,
+             boost::test_tools::tolerance(1e-12));
+  const hang::Turn stop = hang::turnBy(hang::toRadians(30.0));
+  BOOST_TEST(stop(hang.stack[0].cg).z < hang.stack[0].cg.z); // the other one is lower
+  // Built already beyond the dead point, it does fall.
+  std::get<hang::Seated>(hang.stack[0].joint).angleDeg = 10.0;
+  std::get<hang::Seated>(hang.stack[0].joint).openToDeg = 20.0;
+  BOOST_TEST(hang::settle(hang).joints[0].openDeg == 20.0);
+}
+
+BOOST_AUTO_TEST_CASE(a_pull_back_is_no_part_of_the_settled_shape) {
+  hang::Hang hang = oneSeated(5.0);
+  hang.pullBack = hang::PullBack{1, {-0.8, -0.6}, 90.0, 100.0, {}};
+  BOOST_CHECK_EXCEPTION(hang::settle(hang), Error,
+                        [](const Error& error) { return error.place() == "pull_back"; });
+}
+
 BOOST_AUTO_TEST_SUITE_END()

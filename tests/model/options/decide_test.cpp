@@ -6,7 +6,7 @@
 
 #include <boost/test/unit_test.hpp>
 
-#include "hang/solve.h"
+#include "hang/settle.h"
 #include "options/search.h"
 #include "print.h"
 #include "quantity/error.h"
@@ -21,7 +21,7 @@ namespace {
 
 void checkLoads(const Option& option) {
   BOOST_REQUIRE(option.hangInput.has_value());
-  const hang::Statics statics = hang::solve(*option.hangInput);
+  const hang::Statics statics = hang::standing(*option.hangInput);
   BOOST_REQUIRE(option.pickLoads.size() == statics.pickCount);
   for (std::size_t pick = 0; pick < statics.pickCount; ++pick) {
     BOOST_TEST(option.pickLoads[pick].loadKn == statics.pickLoads[pick].load / 1000.0,

@@ -7,6 +7,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include "hang/layout.h"
+#include "hang/settle.h"
 #include "hang/solve.h"
 #include "options/search.h"
 #include "options/weight_limits.h"
@@ -649,28 +650,129 @@ BOOST_AUTO_TEST_CASE(theWindLoadsHoistsBarAndHardware) {
              "zone-load of left truss");
 }
 
-/// Feet: the seated stack's own rules.
-BOOST_AUTO_TEST_CASE(seatedJoints) {
-  const Snapshot snapshot = testing::harbourShow();
-  const auto all = options::decide(snapshot, QStringLiteral("left"));
-  int seated = 0;
+/// The stacks on feet, each at its best setting.
+std::vector<Option> onFeet(const Snapshot& snapshot) {
+  std::vector<Option> found;
+  const options::ShowOptions all = options::decide(snapshot, QStringLiteral("left"));
   for (const Option& option : all.hangs[0].options) {
-    if (option.key.table != QStringLiteral("on feet") || !option.setting) {
-      continue;
-    }
-    ++seated;
-    const Finding contact = of(option, "contact");
-    BOOST_TEST(contact.applies);
-    const hang::Hang& hang = *option.hangInput;
-    BOOST_REQUIRE(hang.chain.has_value());
-    // Opening at tension 0 with slack in the chain is never a pass.
-    BOOST_REQUIRE(contact.value.has_value());
-    if (*contact.value < 0.0) {
-      BOOST_TEST(contact.verdict >= Verdict::unproven);
-      BOOST_TEST(of(option, "chain").verdict >= Verdict::unproven);
+    // The single pick takes no pan, and this show pans.
+    if (option.key.table == QStringLiteral("on feet") && option.key.picks == catalogue::Picks::sidePair) {
+      found.push_back(option);
     }
   }
-  BOOST_TEST(seated > 0);
+  BOOST_REQUIRE(!found.empty());
+  return found;
+}
+
+Snapshot showOpening(std::optional<Angle> opensTo, std::optional<double> houseLetsDeg = {}) {
+  Snapshot snapshot = testing::harbourShow();
+  for (catalogue::StackingTable& table : snapshot.catalogue.tables) {
+    for (catalogue::Join& join : table.joins) {
+      if (join.kind == catalogue::JointKind::seated) {
+        join.opensTo = opensTo;
+        join.stopLimit = kilonewtons(9);
+      }
+    }
+  }
+  if (houseLetsDeg) {
+    venue::HouseFigure figure;
+    figure.figure = QStringLiteral("joint-open-most");
+    figure.value = *houseLetsDeg;
+    figure.unit = QStringLiteral("°");
+    snapshot.tour.house.push_back(figure);
+  }
+  return snapshot;
+}
+
+/// Feet whose weight opens them: every rule speaks of the shape that the hang then takes, which `settle`
+/// gives for the option's own input.
+BOOST_AUTO_TEST_CASE(seatedJointsAreJudgedInTheShapeThatTheHangTakes) {
+  int opened = 0;
+  for (const Option& option : onFeet(showOpening(degrees(5)))) {
+    if (!option.setting) {
+      continue;
+    }
+    const hang::Settled real = hang::settle(*option.hangInput);
+    double most = 0.0;
+    for (std::size_t i = 0; i < real.joints.size(); ++i) {
+      most = std::max(most, real.joints[i].openDeg);
+      BOOST_TEST(std::abs(option.aims[i].aimDeg - real.joints[i].aimDeg) < 1e-6);
+    }
+    for (std::size_t pick = 0; pick < real.pickCount; ++pick) {
+      BOOST_TEST(option.pickLoads[pick].loadKn == real.pickLoads[pick].load / 1000.0,
+                 boost::test_tools::tolerance(1e-9));
+    }
+    const Finding contact = of(option, "contact");
+    if (most > 0.0) {
+      ++opened;
+      BOOST_TEST(contact.verdict == Verdict::fails);
+      BOOST_TEST(contact.unit.toStdString() == "°");
+      BOOST_TEST(*contact.value == most, boost::test_tools::tolerance(1e-6));
+      BOOST_TEST(*contact.limit == 0.0);
+    }
+    if (real.chain && real.chain->tension && of(option, "chain").value) {
+      BOOST_TEST((*of(option, "chain").value > 0.0) == (*real.chain->tension > 0.0));
+    }
+  }
+  BOOST_TEST(opened > 0);
+}
+
+BOOST_AUTO_TEST_CASE(theHouseMayLetAJointOpenALittle) {
+  int let = 0;
+  const auto strict = onFeet(showOpening(degrees(5)));
+  const auto free = onFeet(showOpening(degrees(5), 6.0));
+  for (std::size_t i = 0; i < free.size(); ++i) {
+    let += free[i].setting && of(free[i], "contact").verdict == Verdict::holds &&
+                   of(free[i], "contact").unit == QStringLiteral("°")
+               ? 1
+               : 0;
+  }
+  BOOST_TEST(let > 0);
+  BOOST_TEST(strict.size() == free.size());
+}
+
+/// How far it can open is not known: nothing of that shape is.
+BOOST_AUTO_TEST_CASE(anUnknownOpeningLeavesEveryRuleOfTheShapeUnproven) {
+  int open = 0;
+  for (const Option& option : onFeet(showOpening(std::nullopt))) {
+    if (!option.setting) {
+      ++open;
+      BOOST_TEST(option.verdict >= Verdict::unproven);
+      for (const char* rule : {"point-load", "joint", "contact", "chain", "travel"}) {
+        const Finding finding = of(option, rule);
+        BOOST_TEST(finding.verdict == Verdict::unproven, rule);
+        BOOST_TEST(finding.text.contains(QStringLiteral("how far the rear of the joint")),
+                   finding.text.toStdString());
+      }
+      continue;
+    }
+    BOOST_TEST(of(option, "contact").value.value_or(-1.0) >= 0.0); // it stands shut by its own weight
+  }
+  BOOST_TEST(open > 0);
+}
+
+/// A joint that cannot open hangs on its stop, and that has a limit of its own.
+BOOST_AUTO_TEST_CASE(aJointThatCannotOpenIsHeldByItsStop) {
+  int held = 0;
+  for (const Option& option : onFeet(showOpening(degrees(0)))) {
+    if (option.setting && of(option, "contact").text.contains(QStringLiteral("cannot open"))) {
+      ++held;
+      BOOST_TEST(of(option, "contact").verdict == Verdict::holds);
+      const options::Setting setting = *option.setting;
+      Snapshot weak = showOpening(degrees(0));
+      for (catalogue::Join& join : weak.catalogue.tables[1].joins) {
+        join.stopLimit = newtons(1);
+      }
+      const Finding joint = of(options::judge(weak, option.key, setting), "joint");
+      BOOST_TEST(joint.verdict == Verdict::fails);
+      BOOST_TEST(joint.text.contains(QStringLiteral("rear stop")), joint.text.toStdString());
+      for (catalogue::Join& join : weak.catalogue.tables[1].joins) {
+        join.stopLimit.reset();
+      }
+      BOOST_TEST(of(options::judge(weak, option.key, setting), "joint").verdict >= Verdict::unproven);
+    }
+  }
+  BOOST_TEST(held > 0);
 }
 
 /// There may be none left.

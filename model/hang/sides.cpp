@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "hang/sides.h"
+
+#include <cmath>
+
+namespace hangbook::hang {
+
+SidePin onSide(const JointStatics& joint, Vec2 pinLoad, double share, double apart) {
+  if (joint.sideways == 0.0 && joint.sidewaysMoment == Vec2{}) {
+    return {share * length(pinLoad), Side::either};
+  }
+  const double pins = joint.pinCount;
+  const Vec2 couple = (-1.0 / (apart * pins)) * joint.sidewaysMoment;
+  const double across = joint.sideways / pins;
+  const double left = std::hypot(length(share * pinLoad + couple), across);
+  const double right = std::hypot(length(share * pinLoad - couple), across);
+  // Not a comparison with >: what is not known stays not known.
+  return left <= right ? SidePin{right, Side::right} : SidePin{left, Side::left};
+}
+
+} // namespace hangbook::hang
