@@ -46,7 +46,8 @@ void printPoints(const options::Option& option, std::ostream& out) {
   std::vector<Column> columns{{QStringLiteral("point")},
                               {QStringLiteral("at rest kN"), Column::Kind::figure},
                               {QStringLiteral("dynamic kN"), Column::Kind::figure},
-                              {QStringLiteral("capacity kN"), Column::Kind::figure}};
+                              {QStringLiteral("capacity kN"), Column::Kind::figure},
+                              {QStringLiteral("sideways kN"), Column::Kind::figure}};
   for (const options::LoadPart& part : option.points.front().parts) {
     parts << part.what;
     columns.push_back({part.what + QStringLiteral(" kN"), Column::Kind::figure});
@@ -54,7 +55,7 @@ void printPoints(const options::Option& option, std::ostream& out) {
   Table table(columns);
   for (const options::PointResult& point : option.points) {
     QStringList cells{point.point, shown(point.staticKn, 3), shown(point.dynamicKn, 3),
-                      shown(point.capacityKn, 3)};
+                      shown(point.capacityKn, 3), shown(point.horizontalKn, 3)};
     for (const QString& what : parts) {
       double sum = 0.0;
       for (const options::LoadPart& part : point.parts) {
@@ -63,6 +64,65 @@ void printPoints(const options::Option& option, std::ostream& out) {
       cells << shown(sum, 3);
     }
     table.add(cells);
+  }
+  out << '\n';
+  table.print(out, QStringLiteral("  "));
+}
+
+QString piecesOf(const options::BridleLegResult& leg) {
+  QStringList words;
+  for (const options::HardwareCount& piece : leg.pieces) {
+    words << QStringLiteral("%1 × %2").arg(piece.count).arg(piece.type);
+  }
+  return words.join(QStringLiteral(" + "));
+}
+
+/// The make-up of each leg, and what it pulls.
+void printBridles(const options::Option& option, std::ostream& out) {
+  if (option.bridles.empty()) {
+    return;
+  }
+  Table table({{QStringLiteral("bridle")},
+               {QStringLiteral("pick")},
+               {QStringLiteral("leg to")},
+               {QStringLiteral("length m"), Column::Kind::figure},
+               {QStringLiteral("pull kN"), Column::Kind::figure},
+               {QStringLiteral("sideways kN"), Column::Kind::figure},
+               {QStringLiteral("angle °"), Column::Kind::figure},
+               {QStringLiteral("made up from")}});
+  for (const options::BridleResult& bridle : option.bridles) {
+    for (const options::BridleLegResult& leg : bridle.legs) {
+      table.add({bridle.bridle, bridle.pick, leg.point, shown(leg.lengthM, 2), shown(leg.tensionKn, 3),
+                 shown(leg.horizontalKn, 3), shown(leg.fromHorizontalDeg, 1), piecesOf(leg)});
+    }
+  }
+  out << '\n';
+  table.print(out, QStringLiteral("  "));
+  for (const options::BridleResult& bridle : option.bridles) {
+    out << "  Apex of " << bridle.bridle << " at " << shown(bridle.apexM[0], 2) << ", "
+        << shown(bridle.apexM[1], 2) << ", " << shown(bridle.apexM[2], 2) << " m (wanted at "
+        << shown(bridle.wantedM[0], 2) << ", " << shown(bridle.wantedM[1], 2) << ", "
+        << shown(bridle.wantedM[2], 2) << " m); the load moves it "
+        << (bridle.shiftM ? shown(*bridle.shiftM * 1000.0, 0) + QStringLiteral(" mm")
+                          : QStringLiteral("by what is not known"))
+        << ".\n";
+  }
+}
+
+/// Every link from the points down.
+void printLoadPath(const options::Option& option, std::ostream& out) {
+  if (option.loadPath.empty()) {
+    return;
+  }
+  Table table({{QStringLiteral("load path")},
+               {QStringLiteral("at")},
+               {QStringLiteral("load kN"), Column::Kind::figure},
+               {QStringLiteral("limit kN"), Column::Kind::figure},
+               {QStringLiteral("use %"), Column::Kind::figure},
+               {QStringLiteral("verdict")}});
+  for (const options::PathLink& link : option.loadPath) {
+    table.add({link.link, link.at, shown(link.loadKn, 3), shown(link.limitKn, 3),
+               link.usePercent ? shown(link.usePercent, 0) : QString(), wordFor(link.verdict)});
   }
   out << '\n';
   table.print(out, QStringLiteral("  "));
@@ -170,6 +230,8 @@ void printRuleSheet(const options::Option& option, std::ostream& out) {
       << option.key.points.join(QStringLiteral(", ")) << "; by the table " << option.key.table << '\n';
   printSetting(option, out);
   printPoints(option, out);
+  printBridles(option, out);
+  printLoadPath(option, out);
   printBuild(option, out);
   printStops(option, out);
   printWind(option, out);

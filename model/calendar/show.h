@@ -27,6 +27,7 @@ struct Hang {
   std::optional<Mass> wetMass;
   QStringList rigging;   ///< hardware between point and hoist, from the point down, one set per pick
   QStringList secondary; ///< hardware of the secondary suspension, one set per pick
+  std::optional<Length> secondarySlack; ///< how far a pick may drop before its secondary suspension is taut
   bool operator==(const Hang&) const = default;
 };
 

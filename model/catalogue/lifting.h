@@ -51,6 +51,10 @@ struct HardwareType : Record {
   std::optional<Force> limit; ///< WLL
   std::optional<Mass> mass;
   std::optional<Length> length; ///< what it adds between point and hoist
+  /// E·A: the pull that would stretch it to twice its length, were it to stay straight and elastic.
+  std::optional<Force> stiffness;
+  /// Least breaking force ÷ working load limit, where the maker states it.
+  std::optional<double> designFactor;
   bool operator==(const HardwareType&) const = default;
 };
 

@@ -29,6 +29,8 @@ constexpr std::array table = {
     Bounds{Bound::height, -100, 300, "m"},        // above a venue's datum
     Bounds{Bound::limit, 1, 2'000'000, "N"},      // of a maker, up to about 200 t
     Bounds{Bound::force, 0, 2'000'000, "N"},      // up to about 200 t
+    Bounds{Bound::stiffness, 1000, 1e9, "N"},     // E·A of a steel or sling
+    Bounds{Bound::designFactor, 1, 50, ""},       // breaking force ÷ working load limit
     Bounds{Bound::chainMass, 0.001, 50, "kg/m"},  //
     Bounds{Bound::hoistSpeed, 0.001, 2, "m/s"},   //
     Bounds{Bound::wind, 0, 100, "m/s"},           //

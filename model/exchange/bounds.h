@@ -21,6 +21,8 @@ enum class Bound {
   rowLength,
   height,
   force,
+  stiffness,
+  designFactor,
   limit,
   chainMass,
   hoistSpeed,

@@ -89,11 +89,21 @@ void mustBeAmong(const At& at, const char* heading, const QStringList& names, co
   }
 }
 
+/// What a hang may name among its points.
+std::vector<venue::Point> pointsAndBridles(const venue::Venue& venue) {
+  std::vector<venue::Point> all = venue.points;
+  for (const venue::Bridle& bridle : venue.bridles) {
+    all.emplace_back().name = bridle.name;
+  }
+  return all;
+}
+
 void checkHang(Work& work, const HangLine& line, const At& at) {
   const Show* show = work.shows.find(joined({line.tour, line.show}));
   const venue::Venue* venue = work.venues.find(show->venue);
   if (venue) {
-    mustBeAmong(at, "points", line.hang.points, venue->points, "point of the show's venue");
+    mustBeAmong(at, "points", line.hang.points, pointsAndBridles(*venue),
+                "point or bridle of the show's venue");
     mustBeAmong(at, "sections", line.hang.sections, venue->sections, "section of the show's venue");
   }
   mustBeAmong(at, "tables", line.hang.tables, work.after.catalogue.tables, "stacking table");
@@ -157,6 +167,7 @@ std::unique_ptr<Sort> hangSort() {
       figure<Line>("wet mass", "kg", HANGBOOK_FIELD(hang.wetMass), Bound::pieceMass),
       list<Line>("rigging", HANGBOOK_FIELD(hang.rigging)),
       list<Line>("secondary", HANGBOOK_FIELD(hang.secondary)),
+      figure<Line>("secondary slack", "m", HANGBOOK_FIELD(hang.secondarySlack), Bound::smallLength),
       text<Line>("chosen option", HANGBOOK_FIELD(chosen.option)),
       text<Line>("chosen because", HANGBOOK_FIELD(chosen.because)),
       text<Line>("chosen by", HANGBOOK_FIELD(chosen.by)),

@@ -131,15 +131,17 @@ std::unique_ptr<Sort> chainSort() {
 
 std::unique_ptr<Sort> hardwareSort() {
   using Line = HardwareType;
-  return sortOf<Line>("hardware",
-                      {
-                          word<Line>("kind", HANGBOOK_FIELD(kind), hardwareKinds, Need::needed),
-                          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::limit),
-                          figure<Line>("mass", "kg", HANGBOOK_FIELD(mass), Bound::pieceMass),
-                          figure<Line>("length", "m", HANGBOOK_FIELD(length), Bound::smallLength),
-                      },
-                      &Work::hardware,
-                      [](const Data& data) -> const std::vector<Line>& { return data.catalogue.hardware; });
+  return sortOf<Line>(
+      "hardware",
+      {
+          word<Line>("kind", HANGBOOK_FIELD(kind), hardwareKinds, Need::needed),
+          figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::limit),
+          figure<Line>("mass", "kg", HANGBOOK_FIELD(mass), Bound::pieceMass),
+          figure<Line>("length", "m", HANGBOOK_FIELD(length), Bound::smallLength),
+          figure<Line>("stiffness", "kN", HANGBOOK_FIELD(stiffness), Bound::stiffness),
+          number<Line>("design factor", "", HANGBOOK_FIELD(designFactor), Bound::designFactor),
+      },
+      &Work::hardware, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.hardware; });
 }
 
 std::unique_ptr<Sort> cartSort() {

@@ -94,6 +94,48 @@ std::unique_ptr<Sort> pointSort() {
                      std::move(handling));
 }
 
+void checkBridle(Work& work, const Part<Bridle>& line, const At& at) {
+  const Venue* venue = work.venues.find(line.parent);
+  const Bridle& bridle = line.value;
+  QStringList seen;
+  for (const QString& each : bridle.points) {
+    if (!std::ranges::count(venue->points, each, &Point::name) || seen.contains(each)) {
+      at.fault("points", each, "two or three points of this venue, each once");
+    }
+    seen.append(each);
+  }
+  if (bridle.points.size() < 2 || bridle.points.size() > 3) {
+    at.fault("points", at.cell("points"), "two or three points of this venue, each once");
+  }
+  if (std::ranges::count(venue->points, bridle.name, &Point::name)) {
+    at.fault("name", bridle.name, "a name that none of the venue's points has");
+  }
+  if (bridle.x.has_value() != bridle.y.has_value()) {
+    at.fault("x", at.cell("x"), "x and y of the apex, or neither (midway between the points)");
+  }
+}
+
+std::unique_ptr<Sort> bridleSort() {
+  using Line = Part<Bridle>;
+  auto handling = handlingOf<Bridle>("bridle", &Venue::bridles);
+  handling.check = checkBridle;
+  return made<Bridle>("bridle",
+                      {
+                          name<Line>("venue", HANGBOOK_FIELD(parent)),
+                          name<Line>("name", HANGBOOK_FIELD(value.name)),
+                          list<Line>("points", HANGBOOK_FIELD(value.points)),
+                          figure<Line>("x", "m", HANGBOOK_FIELD(value.x), Bound::venuePlace),
+                          figure<Line>("y", "m", HANGBOOK_FIELD(value.y), Bound::venuePlace),
+                          figure<Line>("z", "m", HANGBOOK_FIELD(value.z), Bound::height, Need::needed),
+                          list<Line>("steels", HANGBOOK_FIELD(value.steels)),
+                          text<Line>("shackle", HANGBOOK_FIELD(value.shackle)),
+                          figure<Line>("tolerance", "m", HANGBOOK_FIELD(value.tolerance), Bound::smallLength),
+                          text<Line>("source", HANGBOOK_FIELD(value.source.text)),
+                          date<Line>("source date", HANGBOOK_FIELD(value.source.date)),
+                      },
+                      std::move(handling));
+}
+
 std::unique_ptr<Sort> zoneSort() {
   using Line = Part<Zone>;
   return made<Zone>("zone",
@@ -240,6 +282,7 @@ const Sorts& venueSorts() {
     Sorts all;
     all.push_back(venueSort());
     all.push_back(pointSort());
+    all.push_back(bridleSort());
     all.push_back(zoneSort());
     all.push_back(obstructionSort());
     all.push_back(sectionSort());

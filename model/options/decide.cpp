@@ -144,7 +144,7 @@ QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidat
   QStringList words{
       QStringLiteral(
           "every stack that the stacking tables permit, on every bar and way of picking it up, with every "
-          "type of hoist, at every point or pair of the hang's %1 points")
+          "type of hoist, at every point or pair of the hang's %1 points and bridles")
           .arg(candidates.points.size()),
       QStringLiteral(
           "tilt in the bar's own steps (0.5° where none is stated) over its travel; every link of the chain "
@@ -161,11 +161,11 @@ QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidat
 HangOptions decideHang(const Snapshot& snapshot, const House& house, const calendar::Hang& hang,
                        const QString& idStart, const std::function<void(double)>& tell) {
   QStringList notes;
-  const CandidatePoints candidates = candidatePoints(snapshot.venue, hang);
+  const CandidatePoints candidates = candidatePoints(snapshot, house, hang);
   const std::vector<Build> builds = buildsFor(snapshot, hang, notes);
   Listing listing;
   listing.result.hang = hang.name;
-  const Search search{&snapshot, &house, &hang};
+  const Search search{&snapshot, &house, &hang, candidates.bridles};
   for (std::size_t i = 0; i < builds.size(); ++i) {
     tell(static_cast<double>(i) / static_cast<double>(builds.size()));
     if (const auto ways = waysOf(search, builds[i], candidates.points, idStart); !ways.empty()) {

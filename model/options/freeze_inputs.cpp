@@ -50,6 +50,7 @@ QJsonValue json(const catalogue::Count& value);
 QJsonValue json(const catalogue::StackingTable& value);
 QJsonValue json(const venue::HouseFigure& value);
 QJsonValue json(const venue::Point& value);
+QJsonValue json(const venue::Bridle& value);
 QJsonValue json(const venue::Zone& value);
 QJsonValue json(const venue::Obstruction& value);
 QJsonValue json(const venue::Section& value);
@@ -166,8 +167,9 @@ QJsonValue json(const catalogue::ChainType& value) {
 }
 
 QJsonValue json(const catalogue::HardwareType& value) {
-  return Writer()("name", value.name)("kind", number(value.kind))("limit_n", value.limit)(
-             "mass_kg", value.mass)("length_m", value.length)
+  return Writer()("name", value.name)("kind", number(value.kind))("limit_n", value.limit)("mass_kg",
+                                                                                          value.mass)(
+             "length_m", value.length)("stiffness_n", value.stiffness)("design_factor", value.designFactor)
       .source(value.source)
       .done();
 }
@@ -205,6 +207,13 @@ QJsonValue json(const venue::Point& value) {
       .done();
 }
 
+QJsonValue json(const venue::Bridle& value) {
+  return Writer()("name", value.name)("points", value.points)("x_m", value.x)("y_m", value.y)("z_m", value.z)(
+             "steels", value.steels)("shackle", value.shackle)("tolerance_m", value.tolerance)
+      .source(value.source)
+      .done();
+}
+
 QJsonValue json(const venue::Zone& value) {
   return Writer()("name", value.name)("capacity_n", value.capacity)("basis", number(value.basis))(
              "others_n", value.othersLoad)("others_by", value.othersBy)("others_on", value.othersOn)
@@ -231,8 +240,8 @@ QJsonValue json(const venue::Section& value) {
 QJsonValue json(const venue::Venue& value) {
   return Writer()("name", value.name)("outdoors", value.outdoors)("low_steel_m", value.lowSteel)(
              "least_trim_m", value.leastTrim)("most_trim_m", value.mostTrim)("points", value.points)(
-             "zones", value.zones)("obstructions", value.obstructions)("sections",
-                                                                       value.sections)("house", value.house)
+             "bridles", value.bridles)("zones", value.zones)("obstructions", value.obstructions)(
+             "sections", value.sections)("house", value.house)
       .source(value.source)
       .done();
 }
@@ -240,7 +249,8 @@ QJsonValue json(const venue::Venue& value) {
 QJsonValue json(const calendar::Hang& value) {
   return Writer()("name", value.name)("mirrors", value.mirrors)("points", value.points)("pan_deg", value.pan)(
              "sections", value.sections)("least_trim_m", value.leastTrim)("cable_kg", value.cableMass)(
-             "wet_kg", value.wetMass)("rigging", value.rigging)("secondary", value.secondary)
+             "wet_kg", value.wetMass)("rigging", value.rigging)("secondary", value.secondary)(
+             "secondary_slack_m", value.secondarySlack)
       .done();
 }
 
@@ -259,6 +269,12 @@ QJsonArray used(const Snapshot& snapshot, const OptionKey& key) {
   for (const calendar::Hang& hang : snapshot.show.hangs) {
     if (hang.name == key.hang) {
       names = hang.rigging + hang.secondary;
+    }
+  }
+  for (const QString& point : key.points) {
+    if (const auto* bridle = catalogue::find(snapshot.venue.bridles, point)) {
+      names += bridle->steels;
+      names += bridle->shackle;
     }
   }
   names.removeDuplicates();

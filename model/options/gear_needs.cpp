@@ -6,6 +6,7 @@
 #include <map>
 
 #include "fleet/due.h"
+#include "options/bridle_pick.h"
 
 namespace hangbook::options {
 namespace {
@@ -37,6 +38,21 @@ void addHardware(const calendar::Hang& hang, int picks, Numbers& into) {
   for (const QStringList* list : {&hang.rigging, &hang.secondary}) {
     for (const QString& type : *list) {
       into[{UnitKind::hardware, type}] += picks;
+    }
+  }
+}
+
+/// What the legs of a key's bridles are made up from.
+void addLegs(const Case& option, const OptionKey& key, Numbers& into) {
+  for (const QString& name : key.points) {
+    const auto* bridle = catalogue::find(option.snapshot->venue.bridles, name);
+    if (bridle == nullptr) {
+      continue;
+    }
+    for (const BridleLeg& leg : bridledPick(*option.snapshot, *option.house, *bridle)->legs) {
+      for (const LegPiece& piece : leg.pieces) {
+        into[{UnitKind::hardware, piece.type->name}] += piece.count;
+      }
     }
   }
 }
@@ -240,6 +256,7 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
     addKey(key, asChosen ? chainOf(snapshot.catalogue, **choice) : chain, each);
     if (bySerial) {
       addHardware(hang, static_cast<int>(key.points.size()), each);
+      addLegs(option, key, each);
     }
     if (!own) {
       needs->hangs.append(hang.name +

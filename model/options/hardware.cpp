@@ -2,13 +2,19 @@
 // hardware: each shackle, sling, clip and pin between point and hoist is within its usable limit, at the
 // point's whole load with factors; the secondary suspension likewise for the pick that it would catch, and
 // with the factor for catching against its whole limit.
+#include <algorithm>
+#include <cmath>
+
 #include "options/build_force.h"
+#include "options/catching.h"
 #include "options/loads.h"
+#include "options/sentence.h"
+#include "options/working_limit.h"
 
 namespace hangbook::options {
 namespace {
 
-enum Why { judged, noRigging, noSecondary };
+enum Why { judged, noRigging, noSecondary, dropsFar };
 
 /// `which` = pick × 1000 + piece, + 500 for the secondary suspension.
 constexpr int perPick = 1000;
@@ -26,14 +32,24 @@ Use onPick(const Case& option, const Settled& settled, double trimM, std::size_t
   const int base = static_cast<int>(pick) * perPick;
   const double load = highestAtRest(option, settled, trimM, pick) * factors;
   for (std::size_t i = 0; i < limits.hardware.size(); ++i) {
-    add(loadUse(load, limits.hardware[i].limit * limits.accessory.value, base + static_cast<int>(i)));
+    add(loadUse(load, usableLimit(limits, limits.hardware[i]), base + static_cast<int>(i)));
   }
   const double caught = std::max(settled.build.most[pick], pickLoad(settled, pick));
+  const Catching catching = catchingAt(option, settled, pick);
   for (std::size_t i = 0; i < limits.secondarySteel.size(); ++i) {
     const int which = base + secondaryFrom + static_cast<int>(i);
-    const double limit = limits.secondarySteel[i].limit;
-    add(loadUse(caught * factors, limit * limits.accessory.value, which));
-    add(loadUse(caught * limits.secondary.value, limit, which));
+    const Piece& piece = limits.secondarySteel[i];
+    add(loadUse(caught * factors, usableLimit(limits, piece), which));
+    add(loadUse(catching.load, piece.limit, which));
+    if (catching.drop > mostDrop) {
+      Use far;
+      far.value = catching.drop;
+      far.limit = mostDrop;
+      far.verdict = Verdict::fails;
+      far.which = which;
+      far.why = dropsFar;
+      add(far);
+    }
   }
   return worst;
 }
@@ -77,15 +93,22 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
                        ? QString()
                        : QStringLiteral("maker's data for %1: %2").arg(named.name, named.source);
   const double caught = std::max(settled->build.most[pick], pickLoad(*settled, pick));
-  const bool catching = use.value == caught * limits.secondary.value / 1000.0;
+  const Catching drop = catchingAt(option, *settled, pick);
+  if (use.why == dropsFar) {
+    Finding far = findingFor("hardware", use, "m");
+    far.source = QStringLiteral("DGUV Information 215-313: at most 20 cm, for items that are aimed");
+    far.text =
+        QStringLiteral("The %1 pick may drop %2 before its secondary suspension is taut (%3), and %4 is the "
+                       "most there may be.")
+            .arg(pickName(*settled, pick), inM(use.value), limits.drop.source, inM(use.limit));
+    return far;
+  }
+  const bool catching = use.value == drop.load / 1000.0 || (std::isnan(use.value) && std::isnan(drop.load));
   QString text =
       secondary
           ? QStringLiteral("%1 of the secondary suspension at the %2 pick must hold %3 at rest, with %4: %5")
                 .arg(named.name, pickName(*settled, pick), inKn(caught),
-                     catching
-                         ? QStringLiteral("factor %1 for catching it").arg(inTimes(limits.secondary.value))
-                         : factorWords(limits, false),
-                     inKn(use.value * 1000.0))
+                     catching ? drop.words : factorWords(limits, false), inKn(use.value * 1000.0))
           : QStringLiteral("%1 under point %2 takes %3 at rest, with %4: %5")
                 .arg(named.name, option.points[pick]->name,
                      inKn(highestAtRest(option, *settled, trimM, pick)), factorWords(limits, false),

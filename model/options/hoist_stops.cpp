@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "options/hoist_stops.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
 #include "hang/uneven.h"
 #include "options/build_force.h"
+#include "options/working_limit.h"
 
 namespace hangbook::options {
 namespace {
@@ -13,6 +15,13 @@ namespace {
 constexpr std::array<double, 7> shownAt{0.0, 0.05, 0.1, 0.2, 0.3, 0.5, 0.75};
 /// The most difference that is looked at, m: the bar's geometry ends it sooner.
 constexpr double mostDifference = 2.0;
+
+/// The point of a dead hang among the option's points.
+std::size_t carrierOf(const Case& option, std::size_t pick) {
+  const auto found = std::find_if(option.carriers.begin(), option.carriers.end(),
+                                  [&](const Carrier& each) { return each.point == option.points[pick]; });
+  return static_cast<std::size_t>(found - option.carriers.begin());
+}
 
 class Stopping {
 public:
@@ -59,15 +68,20 @@ public:
             againstLoadLimit(highestLifted(of_, then, trimM_, pick) * factors,
                              of_.hoist->limit ? inNewtons(*of_.hoist->limit) * limits.hoistPart.value
                                               : notKnown));
+      if (of_.bridles[pick] != nullptr) {
+        judge(QStringLiteral("bridle %1").arg(of_.points[pick]->name), Verdict::unproven);
+        continue;
+      }
       const double point = highestAtRest(of_, then, trimM_, pick);
       const catalogue::Basis basis = of_.points[pick]->basis;
-      const Verdict held = againstLoadLimit(
-          basis == catalogue::Basis::dynamic ? point * limits.dynamic.value : point, limits.capacity[pick]);
+      const Verdict held =
+          againstLoadLimit(basis == catalogue::Basis::dynamic ? point * limits.dynamic.value : point,
+                           limits.capacity[carrierOf(of_, pick)]);
       judge(QStringLiteral("point-load of %1").arg(of_.points[pick]->name),
             basis == catalogue::Basis::unknown && held != Verdict::fails ? Verdict::unproven : held);
       for (const Piece& piece : limits.hardware) {
         judge(QStringLiteral("hardware: %1 under %2").arg(piece.name, of_.points[pick]->name),
-              againstLoadLimit(point * factors, piece.limit * limits.accessory.value));
+              againstLoadLimit(point * factors, usableLimit(limits, piece)));
       }
     }
     return first;

@@ -26,6 +26,15 @@ const std::vector<HouseFigureKind>& allKinds() {
       kind("bar-met-height",
            "height above the floor beneath at which the hook meets the bar on its case (lift height)", "m",
            0.5, commonPractice, Stricter::free),
+      kind("bridle-angle-least", "least angle of a bridle's leg from the horizontal", "°", 30.0,
+           QStringLiteral("OSHA 29 CFR 1910.184: no leg beyond 60° from the vertical"), Stricter::higher),
+      kind("bridle-angle-preferred",
+           "angle of a bridle's leg from the horizontal below which bridle is called tight", "°", 45.0,
+           commonPractice, Stricter::free),
+      kind("bridle-tolerance",
+           "how far a bridle's leg, made up from steels and shackles, may be from the length that its apex "
+           "asks",
+           "m", 0.1, commonPractice, Stricter::free),
       kind("chain-tail",
            "1: the links of a chain beyond its mark hang free below the eye and count as the lowest edge; 0: "
            "they "
@@ -57,6 +66,8 @@ const std::vector<HouseFigureKind>& allKinds() {
            commonPractice, Stricter::free),
       kind("headroom-margin", "room to spare below which headroom is called tight", "m", 0.1, commonPractice,
            Stricter::free),
+      kind("hoist-difference", "how unlike the two hoists of a side pair may stand after levelling (uneven)",
+           "m", 0.01, commonPractice, Stricter::free),
       kind("joint-open-most",
            "most that a seated joint may stand open in the shape that the hang takes; the usual 0 lets none "
            "open",
@@ -90,6 +101,10 @@ const std::vector<HouseFigureKind>& allKinds() {
            "most difference of a load cell's reading from the computed load, of that load, before the crew "
            "stops and looks for the cause",
            "%", 5.0, commonPractice, Stricter::lower),
+      kind("secondary-drop",
+           "how far a pick may drop before its secondary suspension is taut, where the hang does not say",
+           "m", 0.0, QStringLiteral("DGUV Information 215-313: no drop path, else as small as can be"),
+           Stricter::higher),
       kind(
           "secondary-factor",
           "factor on the load at rest that the secondary suspension must hold when it catches, the drop "
@@ -121,6 +136,11 @@ const std::vector<HouseFigureKind>& allKinds() {
            Stricter::higher),
       kind("wind-second-action", "the same, the second figure", "%", 80.0,
            QStringLiteral("a city's event guide: act at 60 % and 80 % of the limit"), Stricter::lower),
+      kind("working-coefficients",
+           "table of working coefficients for hardware without and with people beneath: 1 DGUV Information "
+           "215-313, table 1; 2 Machinery Directive 2006/42/EC, Annex I 4.1.2.5 (says nothing of people "
+           "beneath)",
+           "", 1.0, QStringLiteral("DGUV Information 215-313, table 1"), Stricter::free),
   };
   return kinds;
 }

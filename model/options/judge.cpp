@@ -23,12 +23,15 @@ const Type& named(const std::vector<Type>& list, const QString& name, const char
   return *found;
 }
 
-std::vector<const venue::Point*> pointsNamed(const venue::Venue& venue, const QStringList& names) {
-  std::vector<const venue::Point*> points;
-  for (const QString& name : names) {
-    points.push_back(&named(venue.points, name, "point"));
+/// Points and bridles of any name, whether or not the hang lists them.
+CandidatePoints pointsNamed(const Snapshot& snapshot, const House& house, const QStringList& names) {
+  calendar::Hang asked;
+  asked.points = names;
+  CandidatePoints found = candidatePoints(snapshot, house, asked);
+  if (!found.unknown.isEmpty()) {
+    unknown("point", found.unknown.front());
   }
-  return points;
+  return found;
 }
 
 } // namespace
@@ -39,12 +42,13 @@ Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& sett
   const catalogue::StackingTable& table = named(snapshot.catalogue.tables, key.table, "stacking table");
   const catalogue::BarType& bar = named(snapshot.catalogue.bars, key.bar, "bar");
   const catalogue::HoistType& hoist = named(snapshot.catalogue.hoists, key.hoist, "hoist");
-  const std::vector<const venue::Point*> points = pointsNamed(snapshot.venue, key.points);
+  const CandidatePoints found = pointsNamed(snapshot, house, key.points);
+  const std::vector<const venue::Point*>& points = found.points;
   const std::size_t picks = key.picks == catalogue::Picks::single ? 1 : 2;
   if (points.size() != picks) {
     throw Error(Trouble::badInput, "expected one point for each pick", "points");
   }
-  const Search search{&snapshot, &house, &hang};
+  const Search search{&snapshot, &house, &hang, found.bridles};
   std::optional<Option> best;
   std::optional<Error> refused;
   for (const Stack& stack : stacksOf(snapshot.catalogue, table)) {

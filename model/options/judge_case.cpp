@@ -6,9 +6,11 @@
 #include <cstring>
 
 #include "hang/chain.h"
+#include "options/carriers.h"
 #include "options/cover.h"
 #include "options/hoist_stops.h"
 #include "options/level.h"
+#include "options/load_path.h"
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/room_limits.h"
@@ -101,28 +103,6 @@ std::vector<MarkAngle> marksAround(const Case& option, const Rig& rig, const Set
   return marks;
 }
 
-std::vector<PointResult> pointsOf(const Case& option, const Settled& settled, double trimM) {
-  const WeightLimits& limits = *option.weight;
-  std::vector<PointResult> points;
-  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
-    PointResult result;
-    result.point = option.points[pick]->name;
-    result.parts = {{QStringLiteral("pick"), pickForce(option, settled, trimM, pick) / 1000.0},
-                    {QStringLiteral("hoist"), limits.hoistBody / 1000.0},
-                    {QStringLiteral("chain"), limits.hoistChain / 1000.0},
-                    {QStringLiteral("rigging"), limits.rigging / 1000.0}};
-    for (const LoadPart& part : result.parts) {
-      result.staticKn += part.kn;
-    }
-    result.dynamicKn = result.staticKn * limits.dynamic.value;
-    if (option.points[pick]->capacity) {
-      result.capacityKn = inKilonewtons(*option.points[pick]->capacity);
-    }
-    points.push_back(std::move(result));
-  }
-  return points;
-}
-
 std::optional<double> datumHeight(const Case& option, const Settled& settled, double trimM) {
   if (!option.bar->datum || std::isnan(trimM)) {
     return std::nullopt;
@@ -145,7 +125,9 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
     option.pickLoads.push_back(
         {pickName(settled, pick), pickLoad(settled, pick) / 1000.0, {of.points[pick]->name}});
   }
-  option.points = pointsOf(of, settled, trimM);
+  option.points = pointResults(of, settled, trimM);
+  option.bridles = bridleResults(of, settled, trimM);
+  option.loadPath = loadPath(of, settled, trimM);
   for (std::size_t i = 0; i < settled.statics.joints.size(); ++i) {
     option.aims.push_back({static_cast<int>(i) + 1, settled.statics.joints[i].aimDeg});
   }
@@ -213,6 +195,7 @@ Case caseOf(const Search& search, const catalogue::StackingTable& table, const S
   made.held = stack.held;
   made.chain = stack.held == 0 ? nullptr : catalogue::find(search.snapshot->catalogue.chains, table.chain);
   made.points = points;
+  findCarriers(search.bridles, made);
   made.missing = missing;
   made.key = keyOf(search, table, stack, bar, arrangement, hoist, points);
   made.weight = weightLimits(made);

@@ -18,6 +18,7 @@ struct Search {
   const Snapshot* snapshot = nullptr;
   const House* house = nullptr;
   const calendar::Hang* hang = nullptr;
+  std::vector<std::shared_ptr<const BridledPick>> bridles; ///< whose apexes may stand among the points
 };
 
 /// What names an option, and no more: quick enough to find one among thousands by its identifier.

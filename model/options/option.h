@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -66,6 +67,45 @@ struct PointResult {
   double dynamicKn = 0;
   std::optional<double> capacityKn;
   std::vector<LoadPart> parts; ///< add up to staticKn
+  double horizontalKn = 0;     ///< sideways, by a bridle's leg or a leaning chain, at rest
+};
+
+/// One link of the load path.
+struct PathLink {
+  QString kind; ///< bridle, rigging, hoist, secondary, bar, joint, chain
+  QString link;
+  QString at;
+  double loadKn = 0;             ///< with factors, as its rule judges it
+  std::optional<double> limitKn; ///< what it may take here; none: nobody stated it
+  std::optional<double> usePercent;
+  Verdict verdict = Verdict::unproven;
+  QString source;
+};
+
+/// Some of one type of hardware.
+struct HardwareCount {
+  QString type;
+  int count = 0;
+};
+
+struct BridleLegResult {
+  QString point;
+  double wantedM = 0;
+  double lengthM = 0;                ///< as made up
+  std::vector<HardwareCount> pieces; ///< steels, then shackles
+  double tensionKn = 0;              ///< at its upper end, at rest
+  double horizontalKn = 0;
+  double fromHorizontalDeg = 0;
+};
+
+/// A pick held from points that do not stand over it.
+struct BridleResult {
+  QString pick;
+  QString bridle;
+  std::array<double, 3> wantedM{}; ///< apex, venue coordinates
+  std::array<double, 3> apexM{};   ///< as it hangs
+  std::optional<double> shiftM;    ///< what the load moves it; none: the legs' stiffness is not known
+  std::vector<BridleLegResult> legs;
 };
 
 struct Aim {
@@ -101,7 +141,9 @@ struct Option {
   std::optional<Setting> setting; ///< none: no setting is possible at all
   std::optional<TrimWindow> trimWindow;
   std::vector<PickLoad> pickLoads;
-  std::vector<PointResult> points;
+  std::vector<PointResult> points; ///< the venue's own, each once
+  std::vector<BridleResult> bridles;
+  std::vector<PathLink> loadPath; ///< from the points down
   std::vector<Aim> aims;
   std::vector<MarkAngle> marks;        ///< the setting's mark first, then the link below and the one above
   std::vector<Finding> findings;       ///< one for each rule, in the order of the rules

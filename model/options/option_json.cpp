@@ -46,9 +46,50 @@ QJsonObject pointJson(const PointResult& point) {
           {QStringLiteral("static_kn"), figure(point.staticKn)},
           {QStringLiteral("dynamic_kn"), figure(point.dynamicKn)},
           {QStringLiteral("capacity_kn"), figure(point.capacityKn)},
+          {QStringLiteral("horizontal_kn"), figure(point.horizontalKn)},
           {QStringLiteral("parts"), listOf(point.parts, [](const LoadPart& part) {
              return QJsonObject{{QStringLiteral("what"), part.what}, {QStringLiteral("kn"), figure(part.kn)}};
            })}};
+}
+
+QJsonArray placeJson(const std::array<double, 3>& place) {
+  return {figure(place[0]), figure(place[1]), figure(place[2])};
+}
+
+QJsonObject legJson(const BridleLegResult& leg) {
+  return {
+      {QStringLiteral("point"), leg.point},
+      {QStringLiteral("wanted_m"), figure(leg.wantedM)},
+      {QStringLiteral("length_m"), figure(leg.lengthM)},
+      {QStringLiteral("pieces"),
+       listOf(
+           leg.pieces,
+           [](const HardwareCount& piece) {
+             return QJsonObject{{QStringLiteral("type"), piece.type}, {QStringLiteral("count"), piece.count}};
+           })},
+      {QStringLiteral("tension_kn"), figure(leg.tensionKn)},
+      {QStringLiteral("horizontal_kn"), figure(leg.horizontalKn)},
+      {QStringLiteral("angle_deg"), figure(leg.fromHorizontalDeg)}};
+}
+
+QJsonObject bridleJson(const BridleResult& bridle) {
+  return {{QStringLiteral("pick"), bridle.pick},
+          {QStringLiteral("bridle"), bridle.bridle},
+          {QStringLiteral("wanted_m"), placeJson(bridle.wantedM)},
+          {QStringLiteral("apex_m"), placeJson(bridle.apexM)},
+          {QStringLiteral("shift_m"), figure(bridle.shiftM)},
+          {QStringLiteral("legs"), listOf(bridle.legs, legJson)}};
+}
+
+QJsonObject linkJson(const PathLink& link) {
+  return {{QStringLiteral("kind"), link.kind},
+          {QStringLiteral("link"), link.link},
+          {QStringLiteral("at"), link.at},
+          {QStringLiteral("load_kn"), figure(link.loadKn)},
+          {QStringLiteral("limit_kn"), figure(link.limitKn)},
+          {QStringLiteral("use_percent"), figure(link.usePercent)},
+          {QStringLiteral("verdict"), wordFor(link.verdict)},
+          {QStringLiteral("source"), link.source}};
 }
 
 QJsonObject findingJson(const Finding& finding) {
@@ -97,6 +138,8 @@ QJsonObject toJson(const Option& option) {
                        {QStringLiteral("points"), QJsonArray::fromStringList(pick.points)}};
   });
   object[QStringLiteral("points")] = listOf(option.points, pointJson);
+  object[QStringLiteral("bridles")] = listOf(option.bridles, bridleJson);
+  object[QStringLiteral("load_path")] = listOf(option.loadPath, linkJson);
   object[QStringLiteral("aims")] = listOf(option.aims, [](const Aim& aim) {
     return QJsonObject{{QStringLiteral("element"), aim.element},
                        {QStringLiteral("aim_deg"), figure(aim.aimDeg)}};

@@ -99,10 +99,46 @@ Setting settingIn(const QJsonObject& object) {
 }
 
 PointResult pointIn(const QJsonObject& object) {
-  return {text(object, "point"), orNotKnown(object, "static_kn"), orNotKnown(object, "dynamic_kn"),
-          figure(object, "capacity_kn"), each<LoadPart>(object, "parts", [](const QJsonObject& part) {
-            return LoadPart{text(part, "what"), orNotKnown(part, "kn")};
-          })};
+  return {text(object, "point"),
+          orNotKnown(object, "static_kn"),
+          orNotKnown(object, "dynamic_kn"),
+          figure(object, "capacity_kn"),
+          each<LoadPart>(object, "parts",
+                         [](const QJsonObject& part) {
+                           return LoadPart{text(part, "what"), orNotKnown(part, "kn")};
+                         }),
+          figure(object, "horizontal_kn").value_or(0.0)}; // older ones had none
+}
+
+std::array<double, 3> placeIn(const QJsonObject& object, const char* key) {
+  const QJsonArray at = list(object, key);
+  if (at.size() != 3) {
+    refuse(key, "x, y and z");
+  }
+  return {at[0].toDouble(), at[1].toDouble(), at[2].toDouble()};
+}
+
+BridleResult bridleIn(const QJsonObject& object) {
+  BridleResult bridle;
+  bridle.pick = text(object, "pick");
+  bridle.bridle = text(object, "bridle");
+  bridle.wantedM = placeIn(object, "wanted_m");
+  bridle.apexM = placeIn(object, "apex_m");
+  bridle.shiftM = figure(object, "shift_m");
+  bridle.legs = each<BridleLegResult>(object, "legs", [](const QJsonObject& leg) {
+    return BridleLegResult{
+        text(leg, "point"),
+        orNotKnown(leg, "wanted_m"),
+        orNotKnown(leg, "length_m"),
+        each<HardwareCount>(leg, "pieces",
+                            [](const QJsonObject& piece) {
+                              return HardwareCount{text(piece, "type"), whole(piece, "count").value_or(0)};
+                            }),
+        orNotKnown(leg, "tension_kn"),
+        orNotKnown(leg, "horizontal_kn"),
+        orNotKnown(leg, "angle_deg")};
+  });
+  return bridle;
 }
 
 Finding findingIn(const QJsonObject& object) {
@@ -146,6 +182,15 @@ Option optionFromJson(const QJsonObject& object) {
     return PickLoad{text(pick, "name"), orNotKnown(pick, "load_kn"), texts(pick, "points")};
   });
   option.points = each<PointResult>(object, "points", pointIn);
+  if (object.contains(QLatin1String("bridles"))) { // older ones had none
+    option.bridles = each<BridleResult>(object, "bridles", bridleIn);
+    option.loadPath = each<PathLink>(object, "load_path", [](const QJsonObject& link) {
+      return PathLink{text(link, "kind"),       text(link, "link"),
+                      text(link, "at"),         orNotKnown(link, "load_kn"),
+                      figure(link, "limit_kn"), figure(link, "use_percent"),
+                      verdictIn(link),          text(link, "source")};
+    });
+  }
   option.aims = each<Aim>(object, "aims", [](const QJsonObject& aim) {
     return Aim{whole(aim, "element").value_or(0), orNotKnown(aim, "aim_deg")};
   });

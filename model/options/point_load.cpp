@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "options/build_force.h"
+#include "options/carriers.h"
 #include "options/loads.h"
 
 namespace hangbook::options {
@@ -13,12 +14,12 @@ namespace {
 
 enum Why { judged, basisUnknown, capacityUnknown, dynamicUnknown, loadUnknown };
 
-Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_t carrier) {
   const WeightLimits& limits = *option.weight;
-  const catalogue::Basis basis = option.points[pick]->basis;
-  const double atRest = highestAtRest(option, settled, trimM, pick);
+  const catalogue::Basis basis = option.carriers[carrier].point->basis;
+  const double atRest = carriedAtMost(option, settled, trimM, carrier);
   const double load = basis == catalogue::Basis::dynamic ? atRest * limits.dynamic.value : atRest;
-  Use use = loadUse(load, limits.capacity[pick], static_cast<int>(pick));
+  Use use = loadUse(load, limits.capacity[carrier], static_cast<int>(carrier));
   if (basis == catalogue::Basis::unknown) {
     // More at rest than the figure fails whichever way it is meant.
     use.verdict = std::max(use.verdict, Verdict::unproven);
@@ -26,7 +27,7 @@ Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_
   }
   if (std::isnan(atRest)) {
     use.why = loadUnknown;
-  } else if (std::isnan(limits.capacity[pick])) {
+  } else if (std::isnan(limits.capacity[carrier])) {
     use.why = capacityUnknown;
   } else if (std::isnan(load)) {
     use.why = dynamicUnknown;
@@ -36,15 +37,25 @@ Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_
 
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
   Use worst = onPoint(option, *settled, trimM, 0);
-  for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
-    worst = worseOf(worst, onPoint(option, *settled, trimM, pick));
+  for (std::size_t carrier = 1; carrier < option.carriers.size(); ++carrier) {
+    worst = worseOf(worst, onPoint(option, *settled, trimM, carrier));
   }
   return provenOver(*settled, worst);
 }
 
-QString missingLoad(const Case& option) {
+QString missingLoad(const Case& option, const Carrier& carrier) {
   const WeightLimits& limits = *option.weight;
   QStringList missing = limits.riggingUnknown;
+  for (const Carrier::From& from : carrier.from) {
+    if (from.leg >= 0) {
+      const BridledPick& bridle = *option.bridles[from.pick];
+      missing += bridle.missing;
+      if (!bridle.fault.isEmpty()) {
+        missing.append(QStringLiteral("a bridle that can be rigged (%1)").arg(bridle.fault));
+      }
+    }
+  }
+  missing.removeDuplicates();
   if (std::isnan(limits.hoistBody)) {
     missing.append(QStringLiteral("mass of hoist %1").arg(option.hoist->name));
   }
@@ -58,23 +69,28 @@ QString missingLoad(const Case& option) {
 
 Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
   const WeightLimits& limits = *option.weight;
-  const auto pick = static_cast<std::size_t>(use.which);
-  const venue::Point& point = *option.points[pick];
+  const auto carrier = static_cast<std::size_t>(use.which);
+  const venue::Point& point = *option.carriers[carrier].point;
   Finding finding = loadFinding("point-load", use);
   finding.source = QStringLiteral("venue's sheet: %1").arg(point.source.text);
-  const double force = highestPickForce(option, *settled, trimM, pick);
-  const QString when = momentWords(settled->build.mostAt[pick], option);
+  const PointResult result = pointResult(option, *settled, trimM, carrier, true);
+  const Carrier::From& first = option.carriers[carrier].from.front();
+  const QString when = momentWords(settled->build.mostAt[first.pick], option);
   QString text =
       use.why == loadUnknown
           ? QStringLiteral("What point %1 carries is not known: %2 is missing")
-                .arg(point.name, missingLoad(option))
+                .arg(point.name, missingLoad(option, option.carriers[carrier]))
           : QStringLiteral("Point %1 carries %2 at rest%3 (pick %4 + hoist %5 + chain %6 + rigging %7)")
-                .arg(point.name, inKn(highestAtRest(option, *settled, trimM, pick)),
+                .arg(point.name, inKn(carriedAtMost(option, *settled, trimM, carrier)),
                      when.isEmpty() ? QString() : QStringLiteral(" at its most, ") + when)
-                .arg(force / 1000.0, 0, 'f', 2)
-                .arg(limits.hoistBody / 1000.0, 0, 'f', 2)
-                .arg(limits.hoistChain / 1000.0, 0, 'f', 2)
-                .arg(limits.rigging / 1000.0, 0, 'f', 2);
+                .arg(result.parts[0].kn, 0, 'f', 2)
+                .arg(result.parts[1].kn, 0, 'f', 2)
+                .arg(result.parts[2].kn, 0, 'f', 2)
+                .arg(result.parts[3].kn, 0, 'f', 2);
+  if (first.leg >= 0 && use.why != loadUnknown) {
+    text += QStringLiteral(", by a bridle's leg that also pulls it %1 sideways")
+                .arg(inKn(result.horizontalKn * 1000.0));
+  }
   if (point.basis == catalogue::Basis::dynamic && use.why != loadUnknown) {
     text += QStringLiteral(", × dynamic factor %1 = %2")
                 .arg(inTimes(limits.dynamic.value), inKn(use.value * 1000.0));
@@ -83,7 +99,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   switch (use.why) {
   case basisUnknown:
     text += QStringLiteral("; the venue's sheet states %1, but not whether at rest or dynamic.")
-                .arg(inKn(limits.capacity[pick]));
+                .arg(inKn(limits.capacity[carrier]));
     break;
   case capacityUnknown:
     text += QStringLiteral("; the venue's sheet states no capacity for it.");
@@ -96,9 +112,9 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     break;
   default:
     text += QStringLiteral("; the venue's sheet allows %1 %2.")
-                .arg(inKn(limits.capacity[pick]), point.basis == catalogue::Basis::dynamic
-                                                      ? QStringLiteral("with the dynamic factor")
-                                                      : QStringLiteral("at rest"));
+                .arg(inKn(limits.capacity[carrier]), point.basis == catalogue::Basis::dynamic
+                                                         ? QStringLiteral("with the dynamic factor")
+                                                         : QStringLiteral("at rest"));
   }
   finding.text = text;
   return finding;

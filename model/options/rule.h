@@ -23,6 +23,18 @@ inline constexpr double notKnown = std::numeric_limits<double>::quiet_NaN();
 struct WeightLimits; // weight_limits.h
 struct RoomLimits;   // room_limits.h
 struct GearNeeds;    // gear_needs.h
+struct BridledPick;  // bridle_pick.h
+
+/// One of the venue's points that an option loads, with the picks that do: each on a dead hang, or through a
+/// leg of its bridle.
+struct Carrier {
+  struct From {
+    std::size_t pick = 0;
+    int leg = -1; ///< of the pick's bridle, counted from 0; −1: a dead hang
+  };
+  const venue::Point* point = nullptr;
+  std::vector<From> from;
+};
 
 /// One option before it has a setting: its parts, looked up once, and the rules' limits as plain numbers.
 /// The pointers go into the snapshot, which outlives it.
@@ -39,8 +51,10 @@ struct Case {
   const catalogue::HoistType* hoist = nullptr;
   const catalogue::ChainType* chain = nullptr; ///< nullptr: none in this stack
   int held = 0;                                ///< the element that it holds, counted from 1; 0: none
-  std::vector<const venue::Point*> points;     ///< one for each pick, in the order of the picks
-  QStringList missing; ///< figures without which the statics cannot be computed, in words
+  std::vector<const venue::Point*> points;     ///< one for each pick, in its order; of a bridle the apex
+  std::vector<std::shared_ptr<const BridledPick>> bridles; ///< one for each pick; nullptr: a dead hang
+  std::vector<Carrier> carriers; ///< the real points, each once; without bridles: as `points`
+  QStringList missing;           ///< figures without which the statics cannot be computed, in words
   std::shared_ptr<const WeightLimits> weight;
   std::shared_ptr<const RoomLimits> room;
   std::shared_ptr<const GearNeeds> gear;

@@ -5,9 +5,11 @@
 #include <cmath>
 
 #include "hang/settle.h"
+#include "options/carriers.h"
 #include "options/headroom.h"
 #include "options/room_limits.h"
 #include "options/seating.h"
+#include "options/ways.h"
 #include "quantity/error.h"
 
 namespace hangbook::options {
@@ -38,11 +40,12 @@ Case caseFor(const Snapshot& snapshot, const House& house, const Option& option)
   made.bar = catalogue::find(catalogue.bars, option.key.bar);
   made.hoist = catalogue::find(catalogue.hoists, option.key.hoist);
   made.table = catalogue::find(catalogue.tables, option.key.table);
-  for (const QString& name : option.key.points) {
-    if (const auto* point = catalogue::find(snapshot.venue.points, name)) {
-      made.points.push_back(point);
-    }
-  }
+  calendar::Hang asked;
+  asked.points = option.key.points;
+  const CandidatePoints found =
+      candidatePoints(snapshot, House(snapshot.tour.house, snapshot.venue.house, snapshot.show.house), asked);
+  made.points = found.points;
+  findCarriers(found.bridles, made);
   if (option.hangInput && option.hangInput->chain && made.table != nullptr) {
     made.chain = catalogue::find(catalogue.chains, made.table->chain);
     made.held = option.hangInput->chain->held;
@@ -82,7 +85,7 @@ public:
     } else {
       for (const venue::Point* each : option_.points) {
         const ScenePlace at = planPlace({inMetres(each->x), inMetres(each->y)}, inMetres(each->z));
-        scene_.hoists.push_back({each->name, at, at, {}, {}});
+        scene_.hoists.push_back({each->name, at, {}, at, {}, {}});
         see(at);
       }
     }
@@ -185,6 +188,13 @@ private:
       drawn.point = point.name;
       drawn.pointAt = planPlace({inMetres(point.x), inMetres(point.y)}, inMetres(point.z));
       drawn.hook = place(picks[i]);
+      if (i < option_.bridles.size() && option_.bridles[i] != nullptr) {
+        for (const BridleLeg& leg : option_.bridles[i]->legs) {
+          drawn.legs.push_back(
+              planPlace({inMetres(leg.point->x), inMetres(leg.point->y)}, inMetres(leg.point->z)));
+          see(drawn.legs.back());
+        }
+      }
       see(drawn.pointAt);
       see(drawn.hook);
       if (!std::isnan(limits.closedLength) && option_.hoist != nullptr && option_.hoist->bodyClimbs) {

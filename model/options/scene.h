@@ -46,8 +46,9 @@ struct SceneObstruction {
 };
 
 struct SceneHoist {
-  QString point;
-  ScenePlace pointAt;
+  QString point;                ///< or the bridle's name
+  ScenePlace pointAt;           ///< of a bridle: its apex
+  std::vector<ScenePlace> legs; ///< of a bridle: the points that its legs go up to
   ScenePlace hook;
   /// The run-in hoist where it stands: at the hook where its body climbs, else under its rigging. None where
   /// its closed length, the rigging or which end it stays at is not known.

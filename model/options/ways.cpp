@@ -5,15 +5,35 @@
 
 namespace hangbook::options {
 
-CandidatePoints candidatePoints(const venue::Venue& venue, const calendar::Hang& hang) {
+CandidatePoints candidatePoints(const Snapshot& snapshot, const House& house, const calendar::Hang& hang) {
   CandidatePoints found;
-  for (const QString& name : hang.points) {
-    const auto point = std::find_if(venue.points.begin(), venue.points.end(),
-                                    [&name](const venue::Point& each) { return each.name == name; });
-    if (point == venue.points.end()) {
+  QStringList names = hang.points;
+  names.removeDuplicates();
+  for (const QString& name : names) {
+    if (const auto* point = catalogue::find(snapshot.venue.points, name)) {
+      found.points.push_back(point);
+    } else if (const auto* bridle = catalogue::find(snapshot.venue.bridles, name)) {
+      found.bridles.push_back(bridledPick(snapshot, house, *bridle));
+      found.points.push_back(&found.bridles.back()->apex);
+    } else {
       found.unknown.append(name);
-    } else if (std::find(found.points.begin(), found.points.end(), &*point) == found.points.end()) {
-      found.points.push_back(&*point);
+    }
+  }
+  return found;
+}
+
+std::vector<const venue::Point*> pointsWithin(const venue::Venue& venue, const calendar::Hang& hang) {
+  std::vector<const venue::Point*> found;
+  const auto add = [&](const QString& name) {
+    const auto* point = catalogue::find(venue.points, name);
+    if (point != nullptr && std::find(found.begin(), found.end(), point) == found.end()) {
+      found.push_back(point);
+    }
+  };
+  for (const QString& name : hang.points) {
+    add(name);
+    if (const auto* bridle = catalogue::find(venue.bridles, name)) {
+      std::for_each(bridle->points.begin(), bridle->points.end(), add);
     }
   }
   return found;

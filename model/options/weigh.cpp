@@ -211,7 +211,8 @@ QString wordFor(CellAt at) {
 
 Weighed weigh(const Snapshot& snapshot, const Option& option, CellAt at,
               const std::vector<CellReading>& readings) {
-  if (!option.hangInput || option.pickLoads.empty() || option.points.size() != option.pickLoads.size()) {
+  if (!option.hangInput || option.pickLoads.empty() || !option.bridles.empty() ||
+      option.points.size() != option.pickLoads.size()) {
     throw Error(Trouble::notPossible, "the loads of this option are not known");
   }
   refuseStrangers(option, readings);

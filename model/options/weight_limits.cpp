@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "options/working_limit.h"
 #include "options/zones.h"
 
 namespace hangbook::options {
@@ -68,7 +69,14 @@ Factor overPeople(const std::optional<bool>& peopleBeneath, const Factor& part) 
 
 Piece pieceNamed(const catalogue::Catalogue& catalogue, const QString& name) {
   const catalogue::HardwareType* type = catalogue::find(catalogue.hardware, name);
-  return type == nullptr ? Piece{name, notKnown, {}} : Piece{name, forceIn(type->limit), type->source.text};
+  return type == nullptr ? Piece{name, notKnown, {}, nullptr}
+                         : Piece{name, forceIn(type->limit), type->source.text, type};
+}
+
+/// Nobody beneath, or a hoist whose class needs none.
+bool mayDoWithoutSecondary(const Case& option) {
+  return option.snapshot->show.peopleBeneath == std::optional<bool>(false) ||
+         option.hoist->holdsWithoutSecondary == std::optional<bool>(true);
 }
 
 void lookUpHardware(const Case& option, WeightLimits& limits) {
@@ -85,8 +93,18 @@ void lookUpHardware(const Case& option, WeightLimits& limits) {
     }
     limits.rigging += type == nullptr ? notKnown : weightIn(type->mass);
   }
+  if (option.hang->secondary.isEmpty() && !mayDoWithoutSecondary(option)) {
+    limits.rigging = notKnown; // one must be fitted, and it weighs
+    limits.riggingUnknown.append(QStringLiteral("what secondary suspension is fitted"));
+  }
   for (const QString& name : option.hang->secondary) {
     limits.secondarySteel.push_back(pieceNamed(catalogue, name));
+    // It hangs from the point beside the rigging until it catches.
+    const catalogue::HardwareType* type = limits.secondarySteel.back().type;
+    if (type == nullptr || !type->mass) {
+      limits.riggingUnknown.append(QStringLiteral("mass of %1").arg(name));
+    }
+    limits.rigging += type == nullptr ? notKnown : weightIn(type->mass);
   }
 }
 
@@ -120,20 +138,28 @@ std::shared_ptr<const WeightLimits> weightLimits(const Case& option) {
                           ? Factor{1.0, QStringLiteral("the maker's class of hoist")}
                           : houseFactor(house, "people-beneath-hoist");
   limits->hoistPart = overPeople(people, limits->hoistPart);
+  limits->nobodyBeneath = people == std::optional<bool>(false);
+  limits->coefficients = coefficientTable(houseFactor(house, "working-coefficients").value);
   limits->jointSide = houseFactor(house, "joint-side-share");
   limits->openMost = houseFactor(house, "joint-open-most");
   limits->secondary = notBelowOne(houseFactor(house, "secondary-factor"));
+  limits->drop = option.hang->secondarySlack ? Factor{inMetres(*option.hang->secondarySlack),
+                                                      QStringLiteral("as the show's hang says")}
+                                             : houseFactor(house, "secondary-drop");
+  limits->hoistDifference = houseFactor(house, "hoist-difference");
   limits->leanMost = houseFactor(house, "lean-most");
   limits->pickShare = houseFactor(house, "pick-share-least");
   limits->sideUnlike = houseFactor(house, "side-difference");
   limits->windFace = houseFactor(house, "wind-force-coefficient");
+  limits->legAngleLeast = houseFactor(house, "bridle-angle-least");
+  limits->legAnglePreferred = houseFactor(house, "bridle-angle-preferred");
 
   lookUpHoist(*option.hoist, *limits);
   lookUpHardware(option, *limits);
   limits->pointsHaveSource = true;
-  for (const venue::Point* point : option.points) {
-    limits->capacity.push_back(forceIn(point->capacity));
-    limits->pointsHaveSource = limits->pointsHaveSource && !point->source.text.isEmpty();
+  for (const Carrier& carrier : option.carriers) {
+    limits->capacity.push_back(forceIn(carrier.point->capacity));
+    limits->pointsHaveSource = limits->pointsHaveSource && !carrier.point->source.text.isEmpty();
   }
   if (option.points.size() == 2) {
     limits->spacing = std::hypot(inMetres(option.points[0]->x) - inMetres(option.points[1]->x),

@@ -23,6 +23,7 @@ struct Piece {
   QString name;
   double limit = notKnown; ///< as the maker states it, without the factor for people beneath
   QString source;
+  const catalogue::HardwareType* type = nullptr; ///< nullptr: not in the makers' data
 };
 
 /// A truss, beam or bay that carries at least one of the option's points, or one of these points itself where
@@ -35,32 +36,40 @@ struct ZoneLoad {
   QString source;
   double others = notKnown; ///< every other department's load
   QString othersWhy;        ///< who stated it and when, or what is missing
-  /// How many times each pick's point load counts: once for the point itself if it belongs to the zone, once
-  /// more for its mirror image where a mirrored hang without a choice is taken to do the same.
+  /// How many times each of the option's points counts: once for the point itself if it belongs to the zone,
+  /// once more for its mirror image where a mirrored hang without a choice is taken to do the same.
   std::vector<int> times;
   double otherHangsAtRest = 0.0; ///< by their chosen options; `notKnown` where one is open
   double otherHangsDynamic = 0.0;
   QStringList otherHangs; ///< in words: which hangs count, and by what
 };
 
+struct CoefficientTable; // working_limit.h
+
 struct WeightLimits {
-  Factor dynamic;    ///< 1 or more
-  Factor liftShare;  ///< 1 or more
-  Factor accessory;  ///< part of an accessory's limit that may be used here (1 where nobody is beneath)
-  Factor hoistPart;  ///< the same of the hoist
-  Factor jointSide;  ///< the house's share of the more loaded side, where the maker states none
-  Factor openMost;   ///< degrees that a seated joint may stand open
-  Factor secondary;  ///< on the load at rest that the secondary suspension catches
-  Factor leanMost;   ///< degrees
-  Factor pickShare;  ///< per cent
-  Factor sideUnlike; ///< per cent
-  Factor windFace;   ///< force coefficient of the bar's frame
+  bool nobodyBeneath = false;                     ///< stated; else people are, or it is not known
+  const CoefficientTable* coefficients = nullptr; ///< nullptr: the house names none that there is
+  Factor dynamic;                                 ///< 1 or more
+  Factor liftShare;                               ///< 1 or more
+  Factor accessory;       ///< part of an accessory's limit that may be used here (1 where nobody is beneath)
+  Factor hoistPart;       ///< the same of the hoist
+  Factor jointSide;       ///< the house's share of the more loaded side, where the maker states none
+  Factor openMost;        ///< degrees that a seated joint may stand open
+  Factor secondary;       ///< on the load at rest that the secondary suspension catches
+  Factor hoistDifference; ///< of the two hoists of a side pair, m
+  Factor drop;            ///< before the secondary suspension is taut, m
+  Factor leanMost;        ///< degrees
+  Factor pickShare;       ///< per cent
+  Factor sideUnlike;      ///< per cent
+  Factor windFace;        ///< force coefficient of the bar's frame
+  Factor legAngleLeast;   ///< of a bridle's leg from the horizontal, degrees
+  Factor legAnglePreferred; ///< below it a leg is tight, degrees
 
   double hoistBody = notKnown;
   double hoistChain = notKnown; ///< its whole chain and the bag
   double rigging = notKnown;    ///< between one point and its hoist
   QStringList riggingUnknown;   ///< what is missing for that, in words
-  std::vector<double> capacity; ///< of each pick's point
+  std::vector<double> capacity; ///< of each of the option's points (its carriers)
   bool zonesStated = false;     ///< the venue's sheet states any shared structure at all
   bool pointsWithoutZone = false;
   bool pointsHaveSource = false;
@@ -77,6 +86,7 @@ double dynamicFactorOf(catalogue::HoistingClass hoistingClass, double metresPerS
 /// Rules of weightRules(), each in a file of its own.
 extern const Rule pointLoadRule;
 extern const Rule zoneLoadRule;
+extern const Rule bridleRule;
 extern const Rule hoistRule;
 extern const Rule barRule;
 extern const Rule countRule;
@@ -87,5 +97,6 @@ extern const Rule pickShareRule;
 extern const Rule hardwareRule;
 extern const Rule windRule;
 extern const Rule leanRule;
+extern const Rule unevenRule;
 
 } // namespace hangbook::options

@@ -6,9 +6,9 @@
 namespace hangbook::options {
 
 std::span<const Rule> weightRules() {
-  static const std::array<Rule, 12> rules{pointLoadRule, zoneLoadRule, hoistRule,   barRule,
-                                          countRule,     jointRule,    contactRule, chainRule,
-                                          pickShareRule, hardwareRule, windRule,    leanRule};
+  static const std::array<Rule, 14> rules{pointLoadRule, zoneLoadRule, bridleRule,  hoistRule, barRule,
+                                          countRule,     jointRule,    contactRule, chainRule, pickShareRule,
+                                          hardwareRule,  windRule,     leanRule,    unevenRule};
   return rules;
 }
 

@@ -12,7 +12,7 @@
 namespace hangbook::options {
 namespace {
 
-enum Why { judged, indoors, placeUnknown, notStated };
+enum Why { judged, indoors, placeUnknown, notStated, bridled };
 
 double pressureOf(const Case& option) {
   const std::optional<Speed>& wind = option.snapshot->show.wind;
@@ -36,6 +36,13 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst.verdict = Verdict::holds;
     worst.applies = false;
     worst.why = indoors;
+    return worst;
+  }
+  // How a leaning load shares itself over a bridle's legs depends on where the gust comes from.
+  const bool anyBridle = std::any_of(option.bridles.begin(), option.bridles.end(),
+                                     [](const auto& each) { return each != nullptr; });
+  if (anyBridle) {
+    worst.why = bridled;
     return worst;
   }
   const WindForce wind = windForce(option, *settled);
@@ -75,6 +82,11 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     Finding finding = findingFor("wind", use, "°");
     finding.source = QStringLiteral("venue's sheet");
     finding.text = QStringLiteral("Whether the venue is outdoors is not stated, so the wind is not judged.");
+    return finding;
+  }
+  if (use.why == bridled) {
+    Finding finding = findingFor("wind", use, "kN");
+    finding.text = QStringLiteral("What a gust does to the legs of a bridle is not judged.");
     return finding;
   }
   const WindForce wind = windForce(option, *settled);

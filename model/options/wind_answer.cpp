@@ -66,6 +66,11 @@ std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled,
   if (!option.snapshot->venue.outdoors.value_or(false)) {
     return std::nullopt;
   }
+  for (const auto& bridle : option.bridles) {
+    if (bridle != nullptr) {
+      return std::nullopt; // what a gust does to its legs is not judged
+    }
+  }
   const WindForce wind = windForce(option, settled);
   WindAnswer answer;
   const std::optional<Speed>& stated = option.snapshot->show.wind;

@@ -7,6 +7,7 @@
 #include "hang/vec2.h"
 #include "options/loads.h"
 #include "options/placement.h"
+#include "options/working_limit.h"
 
 namespace hangbook::options {
 namespace {
@@ -127,7 +128,7 @@ std::vector<WindUse> InGust::uses() const {
                                                 : notKnown)});
     for (std::size_t piece = 0; piece < limits.hardware.size(); ++piece) {
       all.push_back({WindLimit::hardware, pick, piece,
-                     loadUse(atPoint * factors, limits.hardware[piece].limit * limits.accessory.value)});
+                     loadUse(atPoint * factors, usableLimit(limits, limits.hardware[piece]))});
     }
   }
   const catalogue::PickArrangement& picks = *option_.arrangement;

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "options/build_force.h"
+#include "options/carriers.h"
 #include "options/loads.h"
 #include "options/sentence.h"
 
@@ -18,10 +19,10 @@ double ownAtRest(const Case& option, const Settled& settled, double trimM, const
   double sum = 0.0;
   const bool all = std::all_of(zone.times.begin(), zone.times.end(),
                                [&zone](int times) { return times == zone.times.front(); });
-  for (std::size_t pick = 0; pick < zone.times.size(); ++pick) {
-    if (zone.times[pick] != 0) {
-      sum += zone.times[pick] *
-             (all ? pointAtRest(option, settled, trimM, pick) : highestAtRest(option, settled, trimM, pick));
+  for (std::size_t carrier = 0; carrier < zone.times.size(); ++carrier) {
+    if (zone.times[carrier] != 0) {
+      sum += zone.times[carrier] * (all ? carriedAtRest(option, settled, trimM, carrier)
+                                        : carriedAtMost(option, settled, trimM, carrier));
     }
   }
   return sum;

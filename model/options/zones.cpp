@@ -99,8 +99,8 @@ void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
     addChoice(snapshot, *choice, zone);
     return;
   }
-  const CandidatePoints theirs = candidatePoints(snapshot.venue, other);
-  const bool mayUseIt = std::any_of(theirs.points.begin(), theirs.points.end(),
+  const std::vector<const venue::Point*> theirs = pointsWithin(snapshot.venue, other);
+  const bool mayUseIt = std::any_of(theirs.begin(), theirs.end(),
                                     [&zone](const venue::Point* point) { return belongs(*point, zone); });
   if (!mayUseIt) {
     return; // none of its points is on this structure, or is this point
@@ -111,16 +111,16 @@ void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
     return;
   }
   bool any = false;
-  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
-    const venue::Point* image = mirrorOf(*option.points[pick], theirs.points);
+  for (std::size_t carrier = 0; carrier < option.carriers.size(); ++carrier) {
+    const venue::Point* image = mirrorOf(*option.carriers[carrier].point, theirs);
     if (image == nullptr) {
       zone.otherHangsAtRest = zone.otherHangsDynamic = notKnown;
       zone.otherHangs.append(QStringLiteral("%1, which has no point at the mirror image of point %2")
-                                 .arg(other.name, option.points[pick]->name));
+                                 .arg(other.name, option.carriers[carrier].point->name));
       return;
     }
     if (belongs(*image, zone)) {
-      ++zone.times[pick];
+      ++zone.times[carrier];
       any = true;
     }
   }
@@ -134,8 +134,8 @@ void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
 void lookUpZones(const Case& option, WeightLimits& limits) {
   const Snapshot& snapshot = *option.snapshot;
   limits.zonesStated = !snapshot.venue.zones.empty();
-  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
-    const QString& name = option.points[pick]->zone;
+  for (std::size_t carrier = 0; carrier < option.carriers.size(); ++carrier) {
+    const QString& name = option.carriers[carrier].point->zone;
     if (name.isEmpty()) {
       limits.pointsWithoutZone = true;
       continue;
@@ -143,7 +143,7 @@ void lookUpZones(const Case& option, WeightLimits& limits) {
     auto known = std::find_if(limits.zones.begin(), limits.zones.end(),
                               [&name](const ZoneLoad& each) { return each.name == name; });
     if (known != limits.zones.end()) {
-      ++known->times[pick];
+      ++known->times[carrier];
       continue;
     }
     const auto zone = std::find_if(snapshot.venue.zones.begin(), snapshot.venue.zones.end(),
@@ -155,8 +155,8 @@ void lookUpZones(const Case& option, WeightLimits& limits) {
       continue;
     }
     limits.zones.push_back(loadOn(snapshot.venue, *zone));
-    limits.zones.back().times.assign(option.points.size(), 0);
-    limits.zones.back().times[pick] = 1;
+    limits.zones.back().times.assign(option.carriers.size(), 0);
+    limits.zones.back().times[carrier] = 1;
   }
   for (ZoneLoad& zone : limits.zones) {
     for (const calendar::Hang& other : snapshot.show.hangs) {
@@ -165,10 +165,10 @@ void lookUpZones(const Case& option, WeightLimits& limits) {
       }
     }
   }
-  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
-    ZoneLoad shared = loadOn(*option.points[pick]);
-    shared.times.assign(option.points.size(), 0);
-    shared.times[pick] = 1;
+  for (std::size_t carrier = 0; carrier < option.carriers.size(); ++carrier) {
+    ZoneLoad shared = loadOn(*option.carriers[carrier].point);
+    shared.times.assign(option.carriers.size(), 0);
+    shared.times[carrier] = 1;
     for (const calendar::Hang& other : snapshot.show.hangs) {
       if (other.name != option.hang->name) {
         addOther(option, other, shared);

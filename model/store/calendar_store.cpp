@@ -43,6 +43,7 @@ constexpr auto hangColumns = [](auto& io, auto& hang) {
   io("name", hang.name);
   io.reference("mirrors", hang.mirrors);
   io.list("points", hang.points);
+  io("secondary_slack_m", hang.secondarySlack);
   io("pan_deg", hang.pan);
   io.list("sections", hang.sections);
   io("least_trim_m", hang.leastTrim);
@@ -82,7 +83,8 @@ void checkNames(const Show& show, const Hang& hang, const QStringList& names, co
 
 /// What a hang names is looked up here, since lists of names stand as JSON.
 void checkHangs(Store& store, const Show& show) {
-  const QSet<QString> points = namesIn(store, "venue_point", show.venue);
+  const QSet<QString> points =
+      namesIn(store, "venue_point", show.venue) + namesIn(store, "venue_bridle", show.venue);
   const QSet<QString> sections = namesIn(store, "venue_section", show.venue);
   QSet<QString> hangs;
   for (const Hang& hang : show.hangs) {

@@ -99,6 +99,8 @@ inline constexpr auto hardwareColumns = [](auto& io, auto& type) {
   io("limit_n", type.limit);
   io("mass_kg", type.mass);
   io("length_m", type.length);
+  io("stiffness_n", type.stiffness);
+  io("design_factor", type.designFactor);
 };
 
 inline constexpr auto cartColumns = [](auto& io, auto& type) {

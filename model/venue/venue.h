@@ -4,6 +4,8 @@
 #include <optional>
 #include <vector>
 
+#include <QStringList>
+
 #include "catalogue/source.h"
 #include "quantity/quantity.h"
 #include "venue/house.h"
@@ -26,6 +28,21 @@ struct Point {
   QString zone;             ///< the truss, beam or bay it belongs to; empty = none stated
   catalogue::Source source; ///< venue's sheet, revision, who approved it
   bool operator==(const Point&) const = default;
+};
+
+/// One way of holding a pick from two or three points that do not stand over it. A hang names it among its
+/// points. Its legs are made up from the steels named, as near to the wanted apex as the tolerance asks.
+struct Bridle {
+  QString name;            ///< unique among the venue's points and bridles
+  QStringList points;      ///< two or three of the venue's points, by name
+  std::optional<Length> x; ///< of the wanted apex; both empty: midway between the points, seen from above
+  std::optional<Length> y;
+  Length z;                        ///< of the wanted apex: where the lowest shackle bears
+  QStringList steels;              ///< types of hardware that a leg may be made up from
+  QString shackle;                 ///< type of hardware above each steel and at the apex
+  std::optional<Length> tolerance; ///< how far a leg may be from its wanted length; none: the house's figure
+  catalogue::Source source;
+  bool operator==(const Bridle&) const = default;
 };
 
 /// What several points share: a truss, beam or bay.
@@ -92,6 +109,7 @@ struct Venue : catalogue::Record {
   std::optional<Length> mostTrim;  ///< the venue's own upper bound for the lowest edge
   QString access;                  ///< in words
   std::vector<Point> points;
+  std::vector<Bridle> bridles;
   std::vector<Zone> zones;
   std::vector<Obstruction> obstructions;
   std::vector<Section> sections;

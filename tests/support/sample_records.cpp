@@ -122,6 +122,8 @@ HardwareType sampleHardware(const QString& name, HardwareKind kind) {
   type.limit = newtons(20000);
   type.mass = kilograms(0.7);
   type.length = metres(0.09);
+  type.stiffness = newtons(6.4e6);
+  type.designFactor = 5.3;
   return type;
 }
 
@@ -191,6 +193,17 @@ venue::Venue sampleVenue(const QString& name) {
   held.zone = QStringLiteral("truss 1");
   held.source = {QStringLiteral("venue's sheet, revision C"), QDate(2026, 11, 5)};
   hall.points = {free, held};
+  venue::Bridle bridle;
+  bridle.name = QStringLiteral("A+B");
+  bridle.points = {QStringLiteral("A1"), QStringLiteral("B1")};
+  bridle.x = metres(-0.3);
+  bridle.y = metres(6.7);
+  bridle.z = metres(10.1);
+  bridle.steels = {QStringLiteral("steel 1 m"), QStringLiteral("steel 2 m")};
+  bridle.shackle = QStringLiteral("shackle 16");
+  bridle.tolerance = metres(0.07);
+  bridle.source = {QStringLiteral("house rigger"), QDate(2026, 11, 6)};
+  hall.bridles = {bridle};
   venue::Zone zone;
   zone.name = QStringLiteral("truss 1");
   zone.capacity = newtons(30000);
@@ -246,7 +259,8 @@ calendar::Show sampleShow(const QString& name, const QString& venue) {
   show.windHeight = metres(11.5);
   calendar::Hang left;
   left.name = QStringLiteral("left");
-  left.points = {QStringLiteral("B1"), QStringLiteral("A1")};
+  left.points = {QStringLiteral("B1"), QStringLiteral("A1"), QStringLiteral("A+B")};
+  left.secondarySlack = metres(0.03);
   left.pan = degrees(-5.5);
   left.sections = {QStringLiteral("stalls")};
   left.tables = {QStringLiteral("Marram long")};

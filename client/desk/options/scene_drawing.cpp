@@ -132,6 +132,9 @@ void addCover(Drawing& drawing, const Scene& scene) {
 void addRigging(Drawing& drawing, const Scene& scene) {
   for (const options::SceneHoist& each : scene.hoists) {
     drawing.shapes.push_back({Ink::rigging, QPolygonF({at(each.pointAt), at(each.hook)}), false});
+    for (const options::ScenePlace& leg : each.legs) {
+      drawing.shapes.push_back({Ink::rigging, QPolygonF({at(leg), at(each.pointAt)}), false});
+    }
     if (each.bodyTop && each.bodyBottom) {
       constexpr double half = 0.11; // a hoist's body is drawn as wide as it usually is; no rule reads this
       const QPointF across(half, 0);

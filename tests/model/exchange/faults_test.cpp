@@ -117,7 +117,7 @@ const std::vector<Wrong> wrongs = {
      "No Tour,X,Tallow Hall,2027-04-02,2027-04-02,2027-04-01,2027-04-03\n",
      2, "tour", "No Tour", "a tour that is"},
     {"point unknown", Kind::shows, "tour,show,name,points\nLanternfish Parade 2027,Ostrel,left,L1; L9\n", 2,
-     "points", "L9", "a point of the show's venue"},
+     "points", "L9", "a point or bridle of the show's venue"},
     {"point twice", Kind::shows, "tour,show,name,points\nLanternfish Parade 2027,Ostrel,left,L1; L1\n", 2,
      "points", "L1", "once"},
     {"mirrors itself", Kind::shows, "tour,show,name,mirrors\nLanternfish Parade 2027,Ostrel,left,left\n", 2,

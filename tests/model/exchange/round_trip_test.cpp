@@ -263,6 +263,19 @@ BOOST_AUTO_TEST_CASE(random_figures_to_the_bit) {
       point.source = {draw.words(), draw.day()};
       venue.points.push_back(point);
     }
+    venue::Bridle bridle;
+    bridle.name = QStringLiteral("bridle");
+    bridle.points = {QStringLiteral("P2"), QStringLiteral("P1")};
+    bridle.z = metres(draw.figure(3, 30));
+    if (draw.chance()) {
+      bridle.x = metres(draw.figure(-50, 50));
+      bridle.y = metres(draw.figure(-50, 50));
+    }
+    bridle.steels = {QStringLiteral("steel 1"), QStringLiteral("steel 2")};
+    bridle.shackle = draw.words();
+    bridle.tolerance = draw.maybe<Length>(0, 1);
+    bridle.source = {draw.words(), draw.day()};
+    venue.bridles = {bridle};
     venue.house = {statement(draw), statement(draw)};
     data.venues.push_back(venue);
     addFleet(draw, data);

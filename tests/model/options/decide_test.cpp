@@ -50,9 +50,10 @@ void checkWhole(const Option& option) {
   BOOST_TEST(worst == option.verdict);
   BOOST_TEST(rules.size() == option.findings.size());
   for (const char* rule :
-       {"point-load", "zone-load",  "hoist", "bar",      "count",       "joint",     "contact",     "chain",
-        "pick-share", "hardware",   "wind",  "lean",     "lowest-edge", "headroom",  "lift-height", "travel",
-        "cover",      "level-drop", "stock", "examined", "carts",       "same-chain"}) {
+       {"point-load", "zone-load",  "bridle",      "uneven",   "hoist",       "bar",
+        "count",      "joint",      "contact",     "chain",    "pick-share",  "hardware",
+        "wind",       "lean",       "lowest-edge", "headroom", "lift-height", "travel",
+        "cover",      "level-drop", "stock",       "examined", "carts",       "same-chain"}) {
     BOOST_TEST(rules.contains(QString::fromLatin1(rule)), rule);
   }
 }

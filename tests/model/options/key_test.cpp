@@ -65,7 +65,9 @@ BOOST_AUTO_TEST_CASE(waysNameTheLeftAndTheFrontPointFirst) {
   venue.points = {pointAt("a", 0, 1), pointAt("b", 1, 2), pointAt("c", 2, 0)};
   calendar::Hang hang;
   hang.points = {"c", "a", "nowhere", "b", "a"};
-  const auto candidates = options::candidatePoints(venue, hang);
+  options::Snapshot snapshot;
+  snapshot.venue = venue;
+  const auto candidates = options::candidatePoints(snapshot, options::House({}, {}, {}), hang);
   BOOST_TEST(candidates.points.size() == 3);
   BOOST_TEST((candidates.unknown == QStringList{"nowhere"}));
 

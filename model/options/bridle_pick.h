@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include <QString>
+#include <QStringList>
+
+#include "hang/bridle.h"
+#include "options/house_figures.h"
+#include "options/snapshot.h"
+
+/// A pick held by a bridle: its legs made up from the steels that there are, and where its apex then hangs.
+namespace hangbook::options {
+
+/// One type of hardware in a leg.
+struct LegPiece {
+  const catalogue::HardwareType* type = nullptr;
+  int count = 0;
+};
+
+struct BridleLeg {
+  const venue::Point* point = nullptr;
+  double wanted = 0.0;          ///< m
+  double length = 0.0;          ///< m, as made up; as wanted where no make-up is known
+  std::vector<LegPiece> pieces; ///< steels, then the shackle; empty where no make-up is known
+  int shackles = 0;
+  double weight;           ///< N of all of it; NaN: not known
+  double stretch;          ///< m per N; NaN: not known
+  hang::LegForce plumb;    ///< for a load of 1 N that hangs straight down from the apex
+  double worstOfTwo = 0.0; ///< its tension where it and one other carry that load alone
+};
+
+struct BridledPick {
+  const venue::Bridle* bridle = nullptr;
+  venue::Point apex; ///< as it hangs, under the bridle's name; no capacity of its own
+  hang::Vec3 wanted; ///< venue coordinates
+  std::vector<BridleLeg> legs;
+  QString fault;        ///< why it cannot be rigged so; empty: it can
+  QStringList missing;  ///< figures that are not stated, in words
+  double legWeight = 0; ///< N of all legs; NaN: not known
+
+  /// Forces where this load (N, venue coordinates) pulls at the apex; legs' own weight left out. Empty where
+  /// the legs cannot hold it.
+  std::vector<hang::LegForce> forces(hang::Vec3 load) const;
+  /// How far the apex sinks and moves under a plumb load, by its legs' stretch, m; NaN: not known.
+  double shiftUnder(double plumbN) const;
+};
+
+using Bridles = std::vector<std::shared_ptr<const BridledPick>>;
+
+/// Looked up and solved once. Where it cannot be, or figures are missing, the apex stands where it is wanted.
+std::shared_ptr<const BridledPick> bridledPick(const Snapshot& snapshot, const House& house,
+                                               const venue::Bridle& bridle);
+
+} // namespace hangbook::options

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// uneven: the two hoists of a side pair never stand quite level. With one of them higher by what the house
+// lets pass, either way, the hang rolls, the higher pick takes more, and points, shared structure, bridles,
+// hoists and hardware still carry it; the difference is within the bar's own figure.
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+#include "hang/uneven.h"
+#include "options/loads.h"
+#include "options/sentence.h"
+
+namespace hangbook::options {
+namespace {
+
+enum Why { judged, noPair, beyondBar, differenceUnknown };
+
+/// `which` = rule × 2, + 1 where the right one stands higher.
+std::array<const Rule*, 5> carried() {
+  return {&pointLoadRule, &zoneLoadRule, &bridleRule, &hoistRule, &hardwareRule};
+}
+
+bool isPair(const Settled& settled) {
+  return settled.statics.side.has_value() && settled.statics.pickCount == 2;
+}
+
+double spacingOf(const Case& option) {
+  return option.arrangement->spacing ? inMetres(*option.arrangement->spacing) : notKnown;
+}
+
+std::optional<hang::Uneven> unevenBy(const Case& option, double difference, const hang::Statics& level) {
+  hang::Bar bar;
+  hang::SidePair pair;
+  pair.pickSpacing = spacingOf(option);
+  bar.picks = pair;
+  return std::isfinite(difference) && pair.pickSpacing > 0.0 ? hang::unevenBy(bar, level, difference)
+                                                             : std::nullopt;
+}
+
+/// The same hang with its picks loaded as they are where the left one stands so much higher.
+bool takeUneven(const Case& option, double difference, const Settled& level, Settled& into) {
+  const auto uneven = unevenBy(option, difference, level.statics);
+  if (!uneven) {
+    return false;
+  }
+  for (std::size_t pick = 0; pick < 2; ++pick) {
+    into.statics.pickLoads[pick].load = uneven->loads[pick];
+    into.build.most[pick] = std::max(level.build.most[pick], uneven->loads[pick]);
+  }
+  return true;
+}
+
+Use evaluate(const Case& option, const Settled* settled, double trimM) {
+  Use worst;
+  worst.verdict = Verdict::holds;
+  if (!isPair(*settled)) {
+    worst.applies = false;
+    worst.why = noPair;
+    return worst;
+  }
+  const double difference = option.weight->hoistDifference.value;
+  if (option.bar->hoistOffsetLimit && difference > inMetres(*option.bar->hoistOffsetLimit)) {
+    worst.value = difference;
+    worst.limit = inMetres(*option.bar->hoistOffsetLimit);
+    worst.verdict = Verdict::fails;
+    worst.why = beyondBar;
+    return worst;
+  }
+  Settled uneven = *settled;
+  const auto rules = carried();
+  for (const int right : {0, 1}) {
+    if (!takeUneven(option, right == 0 ? difference : -difference, *settled, uneven)) {
+      worst = Use{};
+      worst.why = differenceUnknown;
+      return worst;
+    }
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+      Use use = rules.at(i)->evaluate(option, &uneven, trimM);
+      if (!use.applies) {
+        continue;
+      }
+      use.which = static_cast<int>(i) * 2 + right;
+      use.why = judged;
+      if (worst.which < 0 || worseOf(worst, use).which == use.which) {
+        worst = use;
+      }
+    }
+  }
+  return worst;
+}
+
+Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
+  const Factor& difference = option.weight->hoistDifference;
+  if (!use.applies) {
+    return doesNotApply("uneven", QStringLiteral("there is no pair of hoists side by side."));
+  }
+  if (use.why == beyondBar) {
+    Finding finding = findingFor("uneven", use, "m");
+    finding.source = makerSource(option.bar->name, option.bar->source);
+    finding.text =
+        QStringLiteral("The house lets the two hoists stand %1 unlike (%2), and the bar allows %3.")
+            .arg(inM(use.value), difference.source, inM(use.limit));
+    return finding;
+  }
+  Finding finding = findingFor("uneven", use, "kN");
+  if (use.why == differenceUnknown) {
+    finding.text =
+        QStringLiteral("How unlike the two hoists may stand, or the spacing of the picks, is not known.");
+    return finding;
+  }
+  Settled uneven = *settled;
+  const double by = use.which % 2 == 0 ? difference.value : -difference.value;
+  takeUneven(option, by, *settled, uneven);
+  const Rule& rule = *carried().at(static_cast<std::size_t>(use.which / 2));
+  const Use again = rule.evaluate(option, &uneven, trimM);
+  const Finding told = rule.explain(option, &uneven, trimM, again);
+  finding.value = told.value;
+  finding.limit = told.limit;
+  finding.unit = told.unit;
+  finding.usePercent = told.usePercent;
+  finding.source = QStringLiteral("%1; %2").arg(difference.source, told.source);
+  finding.text =
+      QStringLiteral("With the %1 hoist %2 cm higher the hang rolls %3 and the picks take %4 and %5. %6")
+          .arg(use.which % 2 == 0 ? QStringLiteral("left") : QStringLiteral("right"))
+          .arg(difference.value * 100.0, 0, 'f', 1)
+          .arg(inDeg(unevenBy(option, by, settled->statics)->turnDeg), inKn(pickLoad(uneven, 0)),
+               inKn(pickLoad(uneven, 1)), told.text);
+  return finding;
+}
+
+} // namespace
+
+const Rule unevenRule{"uneven", true, evaluate, nullptr, explain};
+
+} // namespace hangbook::options

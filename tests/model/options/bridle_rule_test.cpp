@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Picks that hang from points that do not stand over them: what each point then carries, and the bridle's
+// rule.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+#include <functional>
+
+#include <QJsonObject>
+
+#include "options/bridle_pick.h"
+#include "options/option_json.h"
+#include "options/search.h"
+#include "options/ways.h"
+#include "print.h"
+#include "quantity/error.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using options::Finding;
+using options::Option;
+using options::Snapshot;
+using options::Verdict;
+
+namespace {
+
+catalogue::HardwareType steel(const char* name, double length) {
+  catalogue::HardwareType type;
+  type.name = QString::fromUtf8(name);
+  type.kind = catalogue::HardwareKind::sling;
+  type.limit = weightOf(kilograms(5000));
+  type.mass = kilograms(1.5 * length);
+  type.length = metres(length);
+  type.stiffness = kilonewtons(7000);
+  type.source = {QStringLiteral("leaflet 9"), QDate(2026, 2, 11)};
+  return type;
+}
+
+/// Like the small show, but each pick of the left hang hangs 2 m in front of its old point, from that and
+/// from a point 4 m in front of it.
+Snapshot bridledShow() {
+  Snapshot snapshot = testing::smallHarbourShow();
+  venue::Venue& venue = snapshot.venue;
+  for (const char* name : {"L1", "L2"}) {
+    venue::Point front = *catalogue::find(venue.points, QString::fromUtf8(name));
+    front.name += QStringLiteral(" front");
+    front.x = metres(inMetres(front.x) + 4.0);
+    venue.points.push_back(front);
+    venue::Bridle bridle;
+    bridle.name = QStringLiteral("B") + QString::fromUtf8(name);
+    bridle.points = {QString::fromUtf8(name), front.name};
+    bridle.z = metres(inMetres(front.z) - 2.5);
+    bridle.steels = {QStringLiteral("steel 0.5"), QStringLiteral("steel 1"), QStringLiteral("steel 2")};
+    bridle.shackle = QStringLiteral("shackle");
+    bridle.source = {QStringLiteral("rigging plot, revision 2"), QDate(2026, 10, 12)};
+    venue.bridles.push_back(bridle);
+  }
+  auto& hardware = snapshot.catalogue.hardware;
+  hardware.push_back(steel("steel 0.5", 0.5));
+  hardware.push_back(steel("steel 1", 1.0));
+  hardware.push_back(steel("steel 2", 2.0));
+  snapshot.show.hangs.resize(1);
+  snapshot.show.hangs[0].points = {QStringLiteral("BL1"), QStringLiteral("BL2")};
+  return snapshot;
+}
+
+struct Chosen {
+  Snapshot snapshot = bridledShow();
+  Option option = options::decide(snapshot).hangs[0].options.front();
+
+  Option with(const std::function<void(Snapshot&)>& change) const {
+    Snapshot changed = snapshot;
+    change(changed);
+    return options::judge(changed, option.key, *option.setting);
+  }
+};
+
+const Chosen& chosen() {
+  static const Chosen one;
+  return one;
+}
+
+const Finding& of(const Option& option, const char* rule) {
+  for (const Finding& finding : option.findings) {
+    if (finding.rule == QLatin1String(rule)) {
+      return finding;
+    }
+  }
+  BOOST_FAIL(std::string("no finding of ") + rule);
+  return option.findings.front();
+}
+
+constexpr auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(bridle_rule)
+
+BOOST_AUTO_TEST_CASE(every_point_of_a_bridle_is_listed_once_and_the_parts_add_up) {
+  const Option& option = chosen().option;
+  BOOST_TEST((option.verdict <= Verdict::tight), of(option, "bridle").text.toStdString());
+  BOOST_REQUIRE(option.points.size() == 4U);
+  double carried = 0.0;
+  for (const options::PointResult& point : option.points) {
+    double sum = 0.0;
+    for (const options::LoadPart& part : point.parts) {
+      sum += part.kn;
+    }
+    BOOST_TEST(sum == point.staticKn, near(1e-12));
+    BOOST_TEST(point.horizontalKn > 0.0);
+    carried += point.staticKn;
+  }
+  // All that hangs from the points: hang, two hoists with chain and bag, rigging, and the legs' own weight.
+  const double kg = 9.80665e-3;
+  double legs = 0.0;
+  for (const options::BridleResult& bridle : option.bridles) {
+    for (const options::BridleLegResult& leg : bridle.legs) {
+      for (const options::HardwareCount& piece : leg.pieces) {
+        legs += piece.count *
+                inKilograms(*catalogue::find(chosen().snapshot.catalogue.hardware, piece.type)->mass);
+      }
+    }
+  }
+  const double all = option.massKg + 2.0 * (58.0 + 22.0 * 1.3 + 2.5 + 6.0 * 1.2) + legs;
+  BOOST_TEST(carried == all * kg, near(1e-9));
+}
+
+BOOST_AUTO_TEST_CASE(a_leg_by_hand) {
+  // Points 4 m apart and apex wanted 2.5 m under their middle: legs of √(2² + 2.5²) = 3.202 m. With shackles
+  // of 0.1 m: 2 + 1 m and 3 shackles are 3.30 m, within 0.1 m; nothing with fewer pieces comes as near.
+  const options::BridleResult& bridle = chosen().option.bridles.front();
+  BOOST_REQUIRE(bridle.legs.size() == 2U);
+  for (const options::BridleLegResult& leg : bridle.legs) {
+    BOOST_TEST(leg.wantedM == std::hypot(2.0, 2.5), near(1e-12));
+    BOOST_TEST(leg.lengthM == 3.3, near(1e-12));
+    BOOST_TEST(leg.fromHorizontalDeg == std::acos(2.0 / 3.3) * 180.0 / M_PI, near(1e-9));
+    const double vertical = leg.tensionKn * std::sin(leg.fromHorizontalDeg * M_PI / 180.0);
+    BOOST_TEST(leg.horizontalKn == leg.tensionKn * std::cos(leg.fromHorizontalDeg * M_PI / 180.0),
+               near(0.02));
+    BOOST_TEST(vertical < chosen().option.points.front().staticKn * 1.01);
+  }
+  BOOST_TEST(bridle.apexM[2] == 19.4 - std::sqrt(3.3 * 3.3 - 4.0), near(1e-12));
+  BOOST_REQUIRE(bridle.shiftM.has_value());
+  BOOST_TEST(*bridle.shiftM > 0.0005);
+  BOOST_TEST(*bridle.shiftM < 0.01);
+}
+
+BOOST_AUTO_TEST_CASE(a_bridle_is_not_named_where_every_pick_hangs_straight) {
+  const Option plain =
+      options::decide(testing::smallHarbourShow(), QStringLiteral("left")).hangs[0].options.front();
+  BOOST_TEST(!of(plain, "bridle").applies);
+  BOOST_TEST(plain.bridles.empty());
+  for (const options::PointResult& point : plain.points) {
+    BOOST_TEST(point.horizontalKn == 0.0);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(the_weakest_piece_limits_a_leg) {
+  const Finding plain = of(chosen().option, "bridle");
+  BOOST_TEST((plain.verdict == Verdict::holds), plain.text.toStdString());
+  BOOST_REQUIRE(plain.value);
+  const auto limited = [&](double kn) {
+    const Option option =
+        chosen().with([kn](Snapshot& s) { s.catalogue.hardware[4].limit = kilonewtons(kn); });
+    return of(option, "bridle");
+  };
+  // People are beneath: half of the limit counts.
+  BOOST_TEST((limited(2.0 * *plain.value / 0.89).verdict == Verdict::holds));
+  BOOST_TEST((limited(2.0 * *plain.value / 0.91).verdict == Verdict::tight));
+  const Finding over = limited(2.0 * *plain.value * 0.999);
+  BOOST_TEST((over.verdict == Verdict::fails), over.text.toStdString());
+  BOOST_TEST(over.text.contains(QStringLiteral("steel 1 may take")), over.text.toStdString());
+}
+
+BOOST_AUTO_TEST_CASE(flat_legs_fail_and_flattish_ones_are_tight) {
+  const auto apexAt = [](double depth) {
+    const Option option = chosen().with([depth](Snapshot& s) {
+      for (venue::Bridle& bridle : s.venue.bridles) {
+        bridle.z = metres(19.4 - depth);
+        bridle.tolerance = metres(0.25);
+      }
+    });
+    return of(option, "bridle");
+  };
+  BOOST_TEST((apexAt(2.5).verdict == Verdict::holds));
+  const Finding flattish = apexAt(1.6);
+  BOOST_TEST((flattish.verdict == Verdict::tight), flattish.text.toStdString());
+  const Finding flat = apexAt(0.9);
+  BOOST_TEST((flat.verdict == Verdict::fails), flat.text.toStdString());
+  BOOST_TEST(flat.source.contains(QStringLiteral("OSHA")));
+}
+
+BOOST_AUTO_TEST_CASE(what_is_not_stated_leaves_it_unproven) {
+  using Change = std::function<void(Snapshot&)>;
+  const std::vector<Change> changes{
+      [](Snapshot& s) { s.catalogue.hardware[4].limit.reset(); },
+      [](Snapshot& s) { s.catalogue.hardware[4].mass.reset(); },
+      [](Snapshot& s) { s.catalogue.hardware[4].length.reset(); },
+      [](Snapshot& s) { s.catalogue.hardware[0].length.reset(); },
+      [](Snapshot& s) { s.venue.bridles[0].steels.clear(); },
+      [](Snapshot& s) { s.venue.bridles[0].shackle.clear(); },
+      [](Snapshot& s) { s.catalogue.hoists[0].bodyMass.reset(); },
+  };
+  for (std::size_t i = 0; i < changes.size(); ++i) {
+    const Option option = chosen().with(changes[i]);
+    BOOST_TEST((of(option, "bridle").verdict == Verdict::unproven),
+               i << ": " << of(option, "bridle").text.toStdString());
+    BOOST_TEST((option.verdict >= Verdict::unproven));
+  }
+  // The stretch is told, and gates nothing.
+  const Option limp = chosen().with([](Snapshot& s) { s.catalogue.hardware[4].stiffness.reset(); });
+  BOOST_TEST((of(limp, "bridle").verdict == Verdict::holds));
+  BOOST_TEST(!limp.bridles[0].shiftM);
+}
+
+BOOST_AUTO_TEST_CASE(what_cannot_be_rigged_fails) {
+  const auto fails = [](const std::function<void(venue::Bridle&)>& change, const char* words) {
+    const Option option = chosen().with([&](Snapshot& s) { change(s.venue.bridles[0]); });
+    const Finding finding = of(option, "bridle");
+    BOOST_TEST((finding.verdict == Verdict::fails), finding.text.toStdString());
+    BOOST_TEST(finding.text.contains(QString::fromUtf8(words)), finding.text.toStdString());
+    BOOST_TEST((of(option, "point-load").verdict >= Verdict::unproven));
+  };
+  fails(
+      [](venue::Bridle& b) {
+        b.x = metres(2.5);
+        b.y = metres(10.9);
+      },
+      "swing");
+  fails(
+      [](venue::Bridle& b) {
+        b.x = metres(5.5);
+        b.y = metres(10.5);
+      },
+      "push");
+  fails([](venue::Bridle& b) { b.tolerance = metres(0.0); }, "no make-up");
+  fails([](venue::Bridle& b) { b.points.append(QStringLiteral("nowhere")); }, "not in the venue's sheet");
+}
+
+BOOST_AUTO_TEST_CASE(a_third_leg_and_a_shared_point) {
+  // Both picks use the same front point: it is listed once, with both its legs' loads.
+  Snapshot snapshot = chosen().snapshot;
+  snapshot.venue.points.resize(4);
+  venue::Point front = *catalogue::find(snapshot.venue.points, QStringLiteral("L1"));
+  front.name = QStringLiteral("middle front");
+  front.x = metres(4.5);
+  front.y = metres(10.0);
+  snapshot.venue.points.push_back(front);
+  for (venue::Bridle& bridle : snapshot.venue.bridles) {
+    bridle.points = {QStringLiteral("L1"), QStringLiteral("L2"), front.name};
+    bridle.x = metres(2.5);
+    bridle.y = metres(bridle.name == QStringLiteral("BL1") ? 10.2 : 9.8);
+    bridle.tolerance = metres(0.3);
+  }
+  const Option option = options::decide(snapshot).hangs[0].options.front();
+  BOOST_REQUIRE(option.bridles.size() == 2U);
+  BOOST_TEST(option.points.size() == 3U);
+  BOOST_TEST(option.bridles[0].legs.size() == 3U);
+  const Finding finding = of(option, "bridle");
+  BOOST_TEST(!finding.text.isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(answers_go_through_json_and_back) {
+  const QJsonObject json = options::toJson(chosen().option);
+  const Option again = options::optionFromJson(json);
+  BOOST_TEST((options::toJson(again) == json));
+  BOOST_TEST(again.bridles[0].legs[0].pieces.size() == chosen().option.bridles[0].legs[0].pieces.size());
+}
+
+BOOST_AUTO_TEST_CASE(points_and_bridles_of_a_hang) {
+  Snapshot snapshot = bridledShow();
+  calendar::Hang& hang = snapshot.show.hangs[0];
+  hang.points = {QStringLiteral("BL1"), QStringLiteral("L2"), QStringLiteral("BL1"), QStringLiteral("no")};
+  const auto found = options::candidatePoints(snapshot, options::House({}, {}, {}), hang);
+  BOOST_TEST(found.points.size() == 2U);
+  BOOST_TEST(found.bridles.size() == 1U);
+  BOOST_TEST((found.unknown == QStringList{QStringLiteral("no")}));
+  const auto real = options::pointsWithin(snapshot.venue, hang);
+  BOOST_TEST(real.size() == 3U);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
