@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <iostream>
+#include <memory>
 #include <string>
 #include <vector>
 
-#include <QCoreApplication>
+#include <QGuiApplication>
 
 #ifdef HANGBOOK_HAS_DESK
 #include "desk/run.h"
@@ -18,8 +19,16 @@ int main(int argc, char** argv) {
     return hangbook::desk::runWindow(argc, argv, &hangbook::desk::openStoreSource);
   }
 #endif
-  // A word in the terminal needs no screen.
-  QCoreApplication application(argc, argv);
+  // A word in the terminal needs no screen; one that prints needs fonts, which an invisible one has.
+  std::unique_ptr<QCoreApplication> application;
+  if (!words.empty() && words[0] == "labels") {
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
+      qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    application = std::make_unique<QGuiApplication>(argc, argv);
+  } else {
+    application = std::make_unique<QCoreApplication>(argc, argv);
+  }
   QCoreApplication::setApplicationName(QStringLiteral("hangbook"));
   std::ios::sync_with_stdio(false);
   return static_cast<int>(hangbook::terminal::run(words, std::cin, std::cout, std::cerr));

@@ -14,15 +14,25 @@ Command checkStoreCommand();
 Command chooseCommand();
 Command demoCommand();
 Command dueCommand();
+Command examineCommand();
 Command exportCommand();
+Command findCommand();
+Command happenedCommand();
 Command helpCommand();
 Command importCommand();
+Command labelsCommand();
+Command loadCommand();
 Command markCommand();
 Command markRecordCommand();
 Command optionsCommand();
 Command routeCommand();
+Command rulesCommand();
+Command scanCommand();
 Command settledCommand();
+Command stateCommand();
 Command staticsCommand();
+Command stockCommand();
+Command unitCommand();
 Command weighCommand();
 
 /// In the order in which the help lists them.

@@ -1,72 +1,125 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QJsonArray>
+#include <set>
 
+#include <QSaveFile>
+
+#include "actions/fleet_work.h"
 #include "fleet/due.h"
-#include "store/fleet_store.h"
+#include "store/calendar_store.h"
 #include "terminal/answers.h"
 #include "terminal/commands.h"
+#include "terminal/due_answers.h"
+#include "terminal/facts.h"
+#include "terminal/fleet_words.h"
 #include "terminal/spans.h"
 #include "terminal/store_door.h"
-#include "terminal/table.h"
 
 namespace hangbook::terminal {
 namespace {
 
-QJsonValue jsonDay(const QDate& day) {
-  return day.isValid() ? QJsonValue(day.toString(Qt::ISODate)) : QJsonValue(QJsonValue::Null);
+using Types = std::set<std::pair<fleet::UnitKind, QString>>;
+
+/// What is asked about: up to which day, on which route, of which types. No types = everything.
+struct Question {
+  QDate last;
+  std::vector<calendar::Show> route;
+  std::optional<Types> types;
+  QString asked;
+};
+
+QDate lastDayAway(const calendar::Show& show) {
+  return show.awayTo.isValid() ? show.awayTo : show.to;
 }
 
-QJsonObject inJson(const std::vector<fleet::Due>& due, const QDate& asOf) {
-  QJsonArray lines;
-  for (const fleet::Due& each : due) {
-    lines.append(QJsonObject{{QStringLiteral("unit"), each.serial},
-                             {QStringLiteral("type"), each.type},
-                             {QStringLiteral("rule"), each.rule},
-                             {QStringLiteral("last"), jsonDay(each.last)},
-                             {QStringLiteral("due"), jsonDay(each.due)},
-                             {QStringLiteral("place"), each.place},
-                             {QStringLiteral("overdue"), each.overdue},
-                             {QStringLiteral("note"), each.note}});
+/// The types that shows take; nullopt where a hang has no choice yet, so that anything might go.
+std::optional<Types> typesOf(store::Store& store, const std::vector<calendar::Show>& shows, QDate asOf) {
+  Types types;
+  for (const options::Demand& demand : actions::loadDemands(store, asOf)) {
+    for (const calendar::Show& show : shows) {
+      if (demand.tour == show.tour && demand.show == show.name) {
+        if (!demand.open.isEmpty()) {
+          return std::nullopt;
+        }
+        for (const auto& [what, number] : demand.numbers) {
+          types.insert(what);
+        }
+      }
+    }
   }
-  return {{QStringLiteral("format"), QStringLiteral("hangbook.due/1")},
-          {QStringLiteral("as_of"), asOf.toString(Qt::ISODate)},
-          {QStringLiteral("due"), lines}};
+  return types;
 }
 
-void printForPeople(const std::vector<fleet::Due>& due, const QDate& last, std::ostream& out) {
-  if (due.empty()) {
-    out << "Nothing is due up to " << last.toString(Qt::ISODate) << ".\n";
-    return;
+Question questionFrom(store::Store& store, const Given& given, QDate asOf) {
+  const int said = (given.has("--within") ? 1 : 0) + (given.has("--show") ? 1 : 0) +
+                   (given.has("--tour") && !given.has("--show") && !given.has("--within") ? 1 : 0);
+  if (said != 1) {
+    throw Error(Trouble::badInput, "say how far to look: --within SPAN, --show NAME or --tour NAME");
   }
-  Table table({{QStringLiteral("due")},
-               {QStringLiteral("")},
-               {QStringLiteral("unit")},
-               {QStringLiteral("type"), Column::Kind::text},
-               {QStringLiteral("rule"), Column::Kind::text},
-               {QStringLiteral("last")},
-               {QStringLiteral("place"), Column::Kind::text},
-               {QStringLiteral("note"), Column::Kind::text}});
-  for (const fleet::Due& each : due) {
-    table.add({each.due.isValid() ? each.due.toString(Qt::ISODate) : QStringLiteral("–"),
-               each.overdue ? QStringLiteral("OVERDUE") : QString(), each.serial, each.type, each.rule,
-               each.last.isValid() ? each.last.toString(Qt::ISODate) : QStringLiteral("–"), each.place,
-               each.note});
+  Question question;
+  if (given.has("--within")) {
+    question.last = endOfSpan("--within", *given.option("--within"), asOf);
+    question.route =
+        given.has("--tour") ? store::loadShows(store, findTour(store, given)) : store::loadShows(store);
+    return question;
   }
-  table.print(out);
+  std::vector<calendar::Show> shows;
+  if (given.has("--show")) {
+    const calendar::Show show = findShow(store, given);
+    question.asked = QStringLiteral("show %1").arg(show.name);
+    question.route = store::loadShows(store, show.tour);
+    shows = {show};
+  } else {
+    const QString tour = findTour(store, given);
+    question.asked = QStringLiteral("tour %1").arg(tour);
+    question.route = store::loadShows(store, tour);
+    shows = question.route;
+  }
+  for (const calendar::Show& show : shows) {
+    const QDate last = lastDayAway(show);
+    if (last.isValid() && (!question.last.isValid() || last > question.last)) {
+      question.last = last;
+    }
+  }
+  if (!question.last.isValid()) {
+    throw Error(Trouble::notPossible, "the " + question.asked.toStdString() + " states no days");
+  }
+  question.types = typesOf(store, shows, asOf);
+  return question;
+}
+
+DueAnswer answerTo(store::Store& store, const Question& question, QDate asOf) {
+  const options::Stock stock = actions::loadStock(store);
+  const int days = static_cast<int>(std::max<qint64>(asOf.daysTo(question.last), 0));
+  DueAnswer answer{asOf, question.last, {}, {}, question.asked};
+  for (calendar::Planned& each : calendar::planned(
+           fleet::dueWithin(stock.units, stock.rules, stock.examinations, asOf, days, stock.occurrences),
+           question.route, asOf)) {
+    const bool wanted = !question.types || question.types->contains({each.due.kind, each.due.type});
+    (wanted ? answer.units : answer.besides).push_back(std::move(each));
+  }
+  return answer;
+}
+
+void writeIcs(const QString& name, const QByteArray& bytes) {
+  QSaveFile file(name);
+  if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
+    throw Error(Trouble::badInput,
+                "--ics " + name.toStdString() + " cannot be written: " + file.errorString().toStdString());
+  }
 }
 
 Ending run(const Given& given, Context& context) {
   const QDate asOf = today(context);
-  const QDate last = endOfSpan("--within", *given.option("--within"), asOf);
   const auto store = openStore(context);
-  const auto due = store->reading([&] {
-    return fleet::dueWithin(store::loadUnits(*store), store::loadExaminationRules(*store),
-                            store::loadExaminations(*store), asOf, static_cast<int>(asOf.daysTo(last)));
-  });
+  const DueAnswer answer =
+      store->reading([&] { return answerTo(*store, questionFrom(*store, given, asOf), asOf); });
+  if (given.has("--ics")) {
+    writeIcs(textOf(given, "--ics"), dueAsCalendar(answer, QDateTime::currentDateTimeUtc()));
+  }
   if (context.json) {
-    printJson(context, inJson(due, asOf));
+    printJson(context, dueInJson(answer));
   } else {
-    printForPeople(due, last, context.out);
+    printDue(answer, context.out);
   }
   return Ending::done;
 }
@@ -74,12 +127,16 @@ Ending run(const Given& given, Context& context) {
 } // namespace
 
 Command dueCommand() {
-  return {"due",
-          "which units must be examined, and by when; what is overdue comes first",
-          {{"--within", "SPAN", "how far ahead: days, weeks or months, such as 90d, 12w, 6m", true}},
-          {},
-          "hangbook due --within 90d",
-          run};
+  return {
+      "due",
+      "which units must be examined, by when and where it is best done; what is overdue comes first",
+      {{"--within", "SPAN", "how far ahead: days, weeks or months, such as 90d, 12w, 6m"},
+       {"--show", "NAME", "until the last day away of this show, of what it takes first"},
+       {"--tour", "NAME", "the same for a whole tour; with --show or --within: the tour whose route counts"},
+       {"--ics", "FILE", "write it as a calendar too (iCalendar, RFC 5545)"}},
+      {},
+      "hangbook due --within 90d",
+      run};
 }
 
 } // namespace hangbook::terminal

@@ -15,6 +15,7 @@
 #include "store/people_store.h"
 #include "store/snapshot_store.h"
 #include "store/venue_store.h"
+#include "store/warehouse_store.h"
 
 namespace hangbook::actions {
 namespace {
@@ -71,6 +72,7 @@ void saveRecords(store::Store& store, const exchange::Changes& changes, const Im
   saveAll(store, added.catalogue.tables, changed.catalogue.tables);
   saveAll(store, added.people, changed.people);
   saveAll(store, added.examinationRules, changed.examinationRules);
+  saveAll(store, added.places, changed.places);
   saveUnits(store, added.units, importer);
   saveUnits(store, changed.units, importer);
   appendFacts(store, added.examinations);
@@ -153,6 +155,7 @@ Data everything(store::Store& store) {
     data.catalogue = store::loadCatalogue(store);
     data.people = store::loadPeople(store);
     data.examinationRules = store::loadExaminationRules(store);
+    data.places = store::loadPlaces(store);
     data.units = store::loadUnits(store);
     data.examinations = store::loadExaminations(store);
     data.venues = store::loadVenues(store);

@@ -42,7 +42,8 @@ struct ChainType : Record {
   bool operator==(const ChainType&) const = default;
 };
 
-enum class HardwareKind { shackle, sling, clip, pin, secondarySteel };
+/// A loom is no lifting hardware: no hang names one.
+enum class HardwareKind { shackle, sling, clip, pin, secondarySteel, loom };
 
 struct HardwareType : Record {
   QString name;

@@ -54,6 +54,11 @@ constexpr std::array table = {
     Bounds{Bound::pieces, 0, 1000, ""},           // cabinets in a stack, places on a cart
     Bounds{Bound::carried, 1, 1000, ""},          // by one cart
     Bounds{Bound::months, 1, 600, ""},            // between examinations
+    Bounds{Bound::uses, 1, 100'000, ""},          // between examinations
+    Bounds{Bound::hours, 0.1, 100'000, "h"},      // between examinations
+    Bounds{Bound::batch, 1, 100'000, ""},         // pieces of a counted batch
+    Bounds{Bound::weighed, 0.001, 5000, "kg"},    // one unit, a shackle too
+    Bounds{Bound::payload, 1, 100'000, "kg"},     // of a truck
 };
 
 } // namespace

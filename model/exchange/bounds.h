@@ -47,6 +47,11 @@ enum class Bound {
   pieces,
   carried,
   months,
+  uses,
+  hours,
+  batch,
+  weighed,
+  payload,
 };
 
 /// Figures outside cannot be meant: a slip of the key or a wrong unit. In SI units, angles in degrees.

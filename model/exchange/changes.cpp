@@ -31,6 +31,7 @@ Changes changesBetween(const Data& before, const Data& after) {
   each([](auto& data) -> auto& { return data.catalogue.tables; });
   each([](auto& data) -> auto& { return data.people; });
   each([](auto& data) -> auto& { return data.examinationRules; });
+  each([](auto& data) -> auto& { return data.places; });
   each([](auto& data) -> auto& { return data.units; });
   each([](auto& data) -> auto& { return data.examinations; });
   each([](auto& data) -> auto& { return data.venues; });

@@ -5,6 +5,7 @@
 
 #include "calendar/show.h"
 #include "catalogue/catalogue.h"
+#include "fleet/place.h"
 #include "fleet/unit.h"
 #include "marks/mark.h"
 #include "people/person.h"
@@ -29,6 +30,7 @@ struct Data {
   catalogue::Catalogue catalogue;
   std::vector<people::Person> people;
   std::vector<fleet::ExaminationRule> examinationRules;
+  std::vector<fleet::NamedPlace> places;
   std::vector<fleet::Unit> units;
   std::vector<fleet::Examination> examinations; ///< all of them, corrected ones too
   std::vector<venue::Venue> venues;

@@ -9,10 +9,12 @@ using namespace catalogue;
 
 constexpr std::array classes = {std::pair{HoistingClass::hc1, "HC1"}, std::pair{HoistingClass::hc2, "HC2"},
                                 std::pair{HoistingClass::hc3, "HC3"}, std::pair{HoistingClass::hc4, "HC4"}};
-constexpr std::array hardwareKinds = {
-    std::pair{HardwareKind::shackle, "shackle"}, std::pair{HardwareKind::sling, "sling"},
-    std::pair{HardwareKind::clip, "clip"}, std::pair{HardwareKind::pin, "pin"},
-    std::pair{HardwareKind::secondarySteel, "secondary steel"}};
+constexpr std::array hardwareKinds = {std::pair{HardwareKind::shackle, "shackle"},
+                                      std::pair{HardwareKind::sling, "sling"},
+                                      std::pair{HardwareKind::clip, "clip"},
+                                      std::pair{HardwareKind::pin, "pin"},
+                                      std::pair{HardwareKind::secondarySteel, "secondary steel"},
+                                      std::pair{HardwareKind::loom, "loom"}};
 
 template <class Type>
 QString nameOf(const Type& type) {

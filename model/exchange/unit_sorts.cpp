@@ -10,7 +10,11 @@ using namespace fleet;
 constexpr std::array kinds = {
     std::pair{UnitKind::cabinet, "cabinet"}, std::pair{UnitKind::bar, "bar"},
     std::pair{UnitKind::hoist, "hoist"},     std::pair{UnitKind::chain, "chain"},
-    std::pair{UnitKind::cart, "cart"},       std::pair{UnitKind::hardware, "hardware"}};
+    std::pair{UnitKind::cart, "cart"},       std::pair{UnitKind::hardware, "hardware"},
+    std::pair{UnitKind::loom, "loom"}};
+constexpr std::array placeKinds = {std::pair{PlaceKind::bay, "bay"}, std::pair{PlaceKind::truck, "truck"},
+                                   std::pair{PlaceKind::venue, "venue"},
+                                   std::pair{PlaceKind::workshop, "workshop"}};
 constexpr std::array states = {std::pair{UnitState::ready, "ready"}, std::pair{UnitState::away, "away"},
                                std::pair{UnitState::quarantined, "quarantined"},
                                std::pair{UnitState::inRepair, "in repair"},
@@ -49,7 +53,10 @@ bool hasType(Work& work, UnitKind kind, const QString& type) {
   case UnitKind::cart:
     return work.carts.find(type);
   case UnitKind::hardware:
-    return work.hardware.find(type);
+  case UnitKind::loom: {
+    const catalogue::HardwareType* found = work.hardware.find(type);
+    return found != nullptr && (found->kind == catalogue::HardwareKind::loom) == (kind == UnitKind::loom);
+  }
   }
   return false;
 }
@@ -123,7 +130,13 @@ std::unique_ptr<Sort> ruleSort() {
       name<Line>("name", HANGBOOK_FIELD(name)),
       word<Line>("kind", HANGBOOK_FIELD(kind), kinds, Need::needed),
       text<Line>("type", HANGBOOK_FIELD(type)),
-      integer<Line>("months", HANGBOOK_FIELD(months), Bound::months, Need::needed),
+      text<Line>("jurisdiction", HANGBOOK_FIELD(jurisdiction)),
+      integer<Line>("months", HANGBOOK_FIELD(months), Bound::months),
+      integer<Line>("uses", HANGBOOK_FIELD(uses), Bound::uses),
+      number<Line>("hours", "h", HANGBOOK_FIELD(hours), Bound::hours),
+      integer<Line>("idle months", HANGBOOK_FIELD(idleMonths), Bound::months),
+      yesNo<Line>("after exceptional", HANGBOOK_FIELD(afterExceptional)),
+      yesNo<Line>("at new site", HANGBOOK_FIELD(atNewSite)),
       text<Line>("source", HANGBOOK_FIELD(source.text)),
       date<Line>("source date", HANGBOOK_FIELD(source.date)),
   };
@@ -131,6 +144,11 @@ std::unique_ptr<Sort> ruleSort() {
       &Work::rules, [](const Line& rule) { return rule.name; },
       [](const Data& data) -> const std::vector<Line>& { return data.examinationRules; });
   handling.check = [](Work& work, const Line& rule, const At& at) {
+    if (!rule.months && !rule.uses && !rule.hours && !rule.idleMonths && !rule.afterExceptional &&
+        !rule.atNewSite) {
+      at.fault("months", at.cell("months"),
+               "when to examine: months, uses, hours, idle months, after exceptional or at new site");
+    }
     if (!rule.type.isEmpty() && !hasType(work, rule.kind, rule.type)) {
       at.fault(
           "type", rule.type,
@@ -152,7 +170,10 @@ std::unique_ptr<Sort> unitSort() {
       word<Line>("state", HANGBOOK_FIELD(unit.state), states),
       text<Line>("cart", HANGBOOK_FIELD(unit.cart)),
       integer<Line>("cart position", HANGBOOK_FIELD(unit.cartPosition), Bound::pieces),
-      figure<Line>("weighed", "kg", HANGBOOK_FIELD(unit.weighed), Bound::stackedMass),
+      integer<Line>("pieces", HANGBOOK_FIELD(unit.pieces), Bound::batch),
+      figure<Line>("weighed", "kg", HANGBOOK_FIELD(unit.weighed), Bound::weighed),
+      date<Line>("weighed on", HANGBOOK_FIELD(unit.weighedOn)),
+      text<Line>("weighed by", HANGBOOK_FIELD(unit.weighedBy)),
       text<Line>("source", HANGBOOK_FIELD(unit.source.text)),
       date<Line>("source date", HANGBOOK_FIELD(unit.source.date)),
       date<Line>("last examination", HANGBOOK_FIELD(lastExamination)),
@@ -188,6 +209,23 @@ std::unique_ptr<Sort> unitSort() {
     return lines;
   };
   return std::make_unique<SortOf<Line>>("unit", std::move(columns), std::move(handling));
+}
+
+std::unique_ptr<Sort> placeSort() {
+  using Line = NamedPlace;
+  Columns<Line> columns = {
+      name<Line>("name", HANGBOOK_FIELD(name)),
+      word<Line>("place kind", HANGBOOK_FIELD(kind), placeKinds, Need::needed),
+      figure<Line>("floor length", "m", HANGBOOK_FIELD(floorLength), Bound::smallLength),
+      figure<Line>("floor width", "m", HANGBOOK_FIELD(floorWidth), Bound::smallLength),
+      figure<Line>("payload", "kg", HANGBOOK_FIELD(payload), Bound::payload),
+      text<Line>("source", HANGBOOK_FIELD(source.text)),
+      date<Line>("source date", HANGBOOK_FIELD(source.date)),
+  };
+  auto handling = recordHandling<Line>(
+      &Work::places, [](const Line& place) { return place.name; },
+      [](const Data& data) -> const std::vector<Line>& { return data.places; });
+  return std::make_unique<SortOf<Line>>("place", std::move(columns), std::move(handling));
 }
 
 std::unique_ptr<Sort> examinationSort() {
@@ -226,6 +264,7 @@ const Sorts& unitSorts() {
     Sorts made;
     made.push_back(unitSort());
     made.push_back(ruleSort());
+    made.push_back(placeSort());
     made.push_back(examinationSort());
     return made;
   }();

@@ -51,10 +51,10 @@ Work::Work(const Data& before, const Importer& who)
       bars(after.catalogue.bars, nameOf), hoists(after.catalogue.hoists, nameOf),
       chains(after.catalogue.chains, nameOf), hardware(after.catalogue.hardware, nameOf),
       carts(after.catalogue.carts, nameOf), tables(after.catalogue.tables, nameOf),
-      people(after.people, nameOf), rules(after.examinationRules, nameOf), units(after.units, serialOf),
-      examinations(after.examinations, examinationWords), venues(after.venues, nameOf),
-      tours(after.tours, nameOf), shows(after.shows, showKey), chosen(after.chosen, chosenKey),
-      marks(after.marks, markWords) {}
+      people(after.people, nameOf), rules(after.examinationRules, nameOf), places(after.places, nameOf),
+      units(after.units, serialOf), examinations(after.examinations, examinationWords),
+      venues(after.venues, nameOf), tours(after.tours, nameOf), shows(after.shows, showKey),
+      chosen(after.chosen, chosenKey), marks(after.marks, markWords) {}
 
 Count& Work::count(const QString& sort) {
   const auto found = std::ranges::find(counts, sort, &Count::sort);

@@ -125,6 +125,7 @@ public:
   Register<catalogue::StackingTable> tables;
   Register<people::Person> people;
   Register<fleet::ExaminationRule> rules;
+  Register<fleet::NamedPlace> places;
   Register<fleet::Unit> units;
   Facts<fleet::Examination> examinations;
   Register<venue::Venue> venues;

@@ -4,8 +4,6 @@
 #include <algorithm>
 #include <tuple>
 
-#include <QSet>
-
 namespace hangbook::fleet {
 
 QDate addMonthsClamped(QDate date, int months) {
@@ -16,49 +14,21 @@ bool appliesTo(const ExaminationRule& rule, const Unit& unit) {
   return rule.kind == unit.kind && (rule.type.isEmpty() || rule.type == unit.type);
 }
 
-LastExaminations::LastExaminations(const std::vector<Examination>& examinations) {
-  QSet<QUuid> corrected;
-  for (const Examination& each : examinations) {
-    if (!each.corrects.isNull()) {
-      corrected.insert(each.corrects);
-    }
-  }
-  for (const Examination& each : examinations) {
-    if (!each.id.isNull() && corrected.contains(each.id)) {
-      continue;
-    }
-    const Examination*& known = last_[{each.serial, each.rule}];
-    if (known == nullptr ||
-        std::tie(each.date, each.recordedAt) >= std::tie(known->date, known->recordedAt)) {
-      known = &each;
-    }
-  }
-}
-
-const Examination* LastExaminations::of(const QString& serial, const QString& rule) const {
-  return last_.value({serial, rule}, nullptr);
-}
-
-QDate standsUntil(const ExaminationRule& rule, const Examination* last) {
-  if (last == nullptr || last->result == ExaminationResult::fail || rule.months <= 0) {
-    return {};
-  }
-  return addMonthsClamped(last->date, rule.months);
-}
-
 QDate standsUntil(const Unit& unit, const std::vector<ExaminationRule>& rules, const LastExaminations& last,
-                  bool* ruled) {
-  QDate earliest;
+                  bool* ruled, const Happened& happened) {
+  QDate earliest = noEnd;
   bool any = false;
   bool met = true;
   for (const ExaminationRule& rule : rules) {
     if (!appliesTo(rule, unit)) {
       continue;
     }
-    const QDate until = standsUntil(rule, last.of(unit.serial, rule.name));
-    met = met && until.isValid();
-    earliest = !any || until < earliest ? until : earliest;
     any = true;
+    const Standing standing = standingOf(rule, last.of(unit.serial, rule.name), happened.to(unit.serial));
+    met = met && standing.met && standing.usesLeft.value_or(1) > 0;
+    if (standing.until.isValid()) {
+      earliest = std::min(earliest, standing.until);
+    }
   }
   if (ruled != nullptr) {
     *ruled = any;
@@ -67,8 +37,10 @@ QDate standsUntil(const Unit& unit, const std::vector<ExaminationRule>& rules, c
 }
 
 std::vector<Due> dueWithin(const std::vector<Unit>& units, const std::vector<ExaminationRule>& rules,
-                           const std::vector<Examination>& examinations, QDate asOf, int days) {
+                           const std::vector<Examination>& examinations, QDate asOf, int days,
+                           const std::vector<Occurrence>& occurrences) {
   const LastExaminations lasts(examinations);
+  const Happened happened(occurrences);
   const QDate until = asOf.addDays(days);
   std::vector<Due> found;
   for (const Unit& unit : units) {
@@ -79,21 +51,25 @@ std::vector<Due> dueWithin(const std::vector<Unit>& units, const std::vector<Exa
       if (!appliesTo(rule, unit)) {
         continue;
       }
-      const Examination* last = lasts.of(unit.serial, rule.name);
-      Due due{unit.serial, unit.kind, unit.type, rule.name, unit.place, {}, standsUntil(rule, last),
-              false,       {}};
-      if (last == nullptr) {
-        due.note = QStringLiteral("no examination recorded");
-      } else {
-        due.last = last->date;
-        if (last->result == ExaminationResult::fail) {
-          due.note = QStringLiteral("last examination not passed");
-        } else if (!due.due.isValid()) {
-          due.note = QStringLiteral("the rule states no interval");
-        }
+      const Standing standing = standingOf(rule, lasts.of(unit.serial, rule.name), happened.to(unit.serial));
+      Due due;
+      due.serial = unit.serial;
+      due.kind = unit.kind;
+      due.type = unit.type;
+      due.rule = rule.name;
+      due.place = unit.place;
+      due.last = standing.last;
+      due.due = standing.until;
+      due.note = standing.why;
+      due.overdue = !standing.met || (due.due.isValid() && due.due < asOf);
+      if (standing.met && standing.idleUntil.isValid() &&
+          (!due.due.isValid() || standing.idleUntil < due.due)) {
+        due.due = standing.idleUntil;
+        due.idle = true;
+        due.overdue = false;
+        due.note = QStringLiteral("before it leaves after that day: it lies idle");
       }
-      due.overdue = !due.due.isValid() || due.due < asOf;
-      if (due.overdue || due.due <= until) {
+      if (due.overdue || (due.due.isValid() && due.due <= until)) {
         found.push_back(due);
       }
     }

@@ -4,8 +4,8 @@
 #include <vector>
 
 #include <QDate>
-#include <QHash>
 
+#include "fleet/standing.h"
 #include "fleet/unit.h"
 
 /// When a thing must be examined again.
@@ -18,25 +18,11 @@ QDate addMonthsClamped(QDate date, int months);
 /// Whether a rule is for this unit.
 bool appliesTo(const ExaminationRule& rule, const Unit& unit);
 
-/// The newest examination of each unit and rule; those that a later fact corrects do not count.
-class LastExaminations {
-public:
-  explicit LastExaminations(const std::vector<Examination>& examinations);
-  /// nullptr: none is recorded.
-  const Examination* of(const QString& serial, const QString& rule) const;
-
-private:
-  QHash<std::pair<QString, QString>, const Examination*> last_;
-};
-
-/// The last day on which this rule is met for this unit; null where nothing is recorded, the last one was not
-/// passed, or the rule states no interval.
-QDate standsUntil(const ExaminationRule& rule, const Examination* last);
-
-/// The last day on which every rule that applies is met; null where one is not met at all. `ruled` (if given)
-/// tells whether any rule applies: with none the answer is null too.
+/// The last day on which every rule that applies is met; null where one is not met at all, `noEnd` where none
+/// of them knows a calendar. `ruled` (if given) tells whether any rule applies: with none the answer is null
+/// too.
 QDate standsUntil(const Unit& unit, const std::vector<ExaminationRule>& rules, const LastExaminations& last,
-                  bool* ruled = nullptr);
+                  bool* ruled = nullptr, const Happened& happened = {});
 
 struct Due {
   QString serial;
@@ -47,13 +33,15 @@ struct Due {
   QDate last; ///< null: no examination is recorded
   QDate due;  ///< the last day on which the rule is met; null: it is not met
   bool overdue = false;
-  QString note; ///< "no examination recorded", "last one failed"; empty where there is a date
+  QString note;      ///< "no examination recorded", "last one failed"; empty where there is a date
+  bool idle = false; ///< due only before it leaves again: `due` is the last day on which it may leave without
 };
 
 /// What falls due up to `asOf` + `days`, the most pressing first; what has no examination, or failed its last
 /// one, comes first of all as overdue. Written-off units are left out. A unit due on `asOf` itself is not yet
 /// overdue.
 std::vector<Due> dueWithin(const std::vector<Unit>& units, const std::vector<ExaminationRule>& rules,
-                           const std::vector<Examination>& examinations, QDate asOf, int days);
+                           const std::vector<Examination>& examinations, QDate asOf, int days,
+                           const std::vector<Occurrence>& occurrences = {});
 
 } // namespace hangbook::fleet

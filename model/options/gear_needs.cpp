@@ -7,40 +7,13 @@
 
 #include "fleet/due.h"
 #include "options/bridle_pick.h"
+#include "options/demand.h"
 
 namespace hangbook::options {
 namespace {
 
 using fleet::UnitKind;
 using fleet::UnitState;
-
-/// Number of each type of unit.
-using Numbers = std::map<std::pair<UnitKind, QString>, int>;
-
-void addKey(const OptionKey& key, const QString& chain, Numbers& into) {
-  for (const QString& type : key.stack) {
-    ++into[{UnitKind::cabinet, type}];
-  }
-  ++into[{UnitKind::bar, key.bar}];
-  into[{UnitKind::hoist, key.hoist}] += static_cast<int>(key.points.size());
-  if (!chain.isEmpty()) {
-    ++into[{UnitKind::chain, chain}];
-  }
-}
-
-/// The type of chain that a frozen choice uses.
-QString chainOf(const catalogue::Catalogue& catalogue, const Choice& choice) {
-  const auto* table = catalogue::find(catalogue.tables, choice.key.table);
-  return table != nullptr && choice.setting.mark ? table->chain : QString();
-}
-
-void addHardware(const calendar::Hang& hang, int picks, Numbers& into) {
-  for (const QStringList* list : {&hang.rigging, &hang.secondary}) {
-    for (const QString& type : *list) {
-      into[{UnitKind::hardware, type}] += picks;
-    }
-  }
-}
 
 /// What the legs of a key's bridles are made up from.
 void addLegs(const Case& option, const OptionKey& key, Numbers& into) {
@@ -74,22 +47,6 @@ int sparesFor(const Case& option, UnitKind kind) {
   default:
     return 0;
   }
-}
-
-/// The newest revision of each hang's choice; what was superseded does not count twice.
-std::vector<const Choice*> newestOf(const std::vector<Choice>& choices) {
-  std::vector<const Choice*> newest;
-  for (const Choice& each : choices) {
-    const auto same = std::find_if(newest.begin(), newest.end(), [&](const Choice* other) {
-      return other->tour == each.tour && other->show == each.show && other->hang == each.hang;
-    });
-    if (same == newest.end()) {
-      newest.push_back(&each);
-    } else if (each.revision > (*same)->revision) {
-      *same = &each;
-    }
-  }
-  return newest;
 }
 
 /// What other shows take, each over its own days; a choice without days counts as taking it all the time.
@@ -142,8 +99,8 @@ bool isFree(const fleet::Unit& unit, QDate until) {
          (!unit.hiredUntil.isValid() || !until.isValid() || unit.hiredUntil >= until);
 }
 
-void countUnits(const Case& option, const fleet::LastExaminations& last, const GearNeeds& needs,
-                UnitNeed& need) {
+void countUnits(const Case& option, const fleet::LastExaminations& last, const fleet::Happened& happened,
+                const GearNeeds& needs, UnitNeed& need) {
   const Snapshot& snapshot = *option.snapshot;
   need.ruled = std::any_of(snapshot.examinationRules.begin(), snapshot.examinationRules.end(),
                            [&](const fleet::ExaminationRule& rule) {
@@ -154,19 +111,19 @@ void countUnits(const Case& option, const fleet::LastExaminations& last, const G
     if (unit.kind != need.kind || unit.type != need.type) {
       continue;
     }
-    ++need.owned;
+    need.owned += piecesOf(unit);
     if (!isFree(unit, needs.awayTo)) {
       continue;
     }
-    ++need.free;
+    need.free += piecesOf(unit);
     bool ruled = false;
-    const QDate until = fleet::standsUntil(unit, snapshot.examinationRules, last, &ruled);
+    const QDate until = fleet::standsUntil(unit, snapshot.examinationRules, last, &ruled, happened);
     if (!ruled || !until.isValid()) {
       continue;
     }
     need.firstDue = !need.firstDue.isValid() || until < need.firstDue ? until : need.firstDue;
-    need.examined += until >= needs.awayTo ? 1 : 0;
-    need.examinedLonger += until >= needs.awayTo.addDays(margin) ? 1 : 0;
+    need.examined += until >= needs.awayTo ? piecesOf(unit) : 0;
+    need.examinedLonger += until >= needs.awayTo.addDays(margin) ? piecesOf(unit) : 0;
   }
 }
 
@@ -227,6 +184,8 @@ QString wordFor(fleet::UnitKind kind) {
     return QStringLiteral("cart");
   case UnitKind::hardware:
     return QStringLiteral("hardware");
+  case UnitKind::loom:
+    return QStringLiteral("loom");
   }
   return {};
 }
@@ -270,6 +229,7 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
 
   const auto others = elsewhereOf(snapshot, *needs);
   const fleet::LastExaminations last(snapshot.examinations);
+  const fleet::Happened happened(snapshot.occurrences);
   const bool cabinetsToo = asCount(option, "examine-cabinets") != 0;
   for (const auto& [what, number] : numbers) {
     UnitNeed need;
@@ -280,7 +240,7 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
     need.mustBeRuled = need.kind != UnitKind::cabinet || cabinetsToo;
     need.elsewhere =
         mostAtOnce(others, *needs, [&, &type = what](const Numbers& each) { return numberIn(each, type); });
-    countUnits(option, last, *needs, need);
+    countUnits(option, last, happened, *needs, need);
     needs->units.push_back(need);
     if (need.kind == UnitKind::cabinet) {
       CartNeed carts;

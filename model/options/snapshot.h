@@ -7,6 +7,7 @@
 
 #include "calendar/show.h"
 #include "catalogue/catalogue.h"
+#include "fleet/occurrence.h"
 #include "fleet/unit.h"
 #include "options/frozen.h"
 #include "venue/venue.h"
@@ -22,6 +23,7 @@ struct Snapshot {
   std::vector<fleet::Unit> units;
   std::vector<fleet::ExaminationRule> examinationRules;
   std::vector<fleet::Examination> examinations; ///< the newest valid one of each unit and rule
+  std::vector<fleet::Occurrence> occurrences;   ///< what happened to units, as fleet::Happened takes it
   std::vector<Choice> choices;                  ///< this show's chosen options
   /// Chosen options of other shows whose time away overlaps this one's, of any tour.
   std::vector<Choice> otherChoices;

@@ -39,6 +39,10 @@ QString Row::text(const char* column) const {
   return present(column).toString();
 }
 
+QByteArray Row::bytes(const char* column) const {
+  return present(column).toByteArray();
+}
+
 double Row::real(const char* column) const {
   bool good = false;
   const double figure = present(column).toDouble(&good);

@@ -26,6 +26,7 @@ public:
 
   bool isNull(const char* column) const;
   QString text(const char* column) const;
+  QByteArray bytes(const char* column) const;
   double real(const char* column) const;
   qint64 integer(const char* column) const;
   int number(const char* column) const; ///< an integer that must fit an int

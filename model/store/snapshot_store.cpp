@@ -6,6 +6,7 @@
 #include "store/choice_store.h"
 #include "store/fleet_store.h"
 #include "store/venue_store.h"
+#include "store/warehouse_store.h"
 
 namespace hangbook::store {
 
@@ -43,6 +44,7 @@ options::Snapshot loadSnapshot(Store& store, const QString& tour, const QString&
     snapshot.units = loadUnits(store);
     snapshot.examinationRules = loadExaminationRules(store);
     snapshot.examinations = loadNewestExaminations(store);
+    snapshot.occurrences = loadHappened(store);
     snapshot.choices = loadChoices(store, tourName, showName);
     snapshot.otherChoices = loadOverlappingChoices(store, tourName, showName);
     return snapshot;
@@ -50,7 +52,8 @@ options::Snapshot loadSnapshot(Store& store, const QString& tour, const QString&
 }
 
 QStringList checkStore(Store& store) {
-  return store.reading([&] { return store.faults() + frozenAstray(store) + unitsAstray(store); });
+  return store.reading(
+      [&] { return store.faults() + frozenAstray(store) + unitsAstray(store) + documentsAstray(store); });
 }
 
 } // namespace hangbook::store

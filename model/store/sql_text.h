@@ -47,6 +47,7 @@ Placeholders placeholdersOf(const QString& sql, Engine engine);
 /// | `@instant` | TEXT, ISO with Z, milliseconds | timestamptz       |
 /// | `@date`    | TEXT, ISO                     | date               |
 /// | `@json`    | TEXT, a JSON list or object   | json               |
+/// | `@bytes`   | BLOB                          | bytea              |
 /// | `@strict`  | STRICT                        | (nothing)          |
 ///
 /// A word that needs a check on SQLite must follow its column's name. Text is compared by bytes on both.

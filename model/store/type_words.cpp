@@ -30,6 +30,7 @@ constexpr std::array words{
     TypeWord{"date", "TEXT", "%1 GLOB '[0-9][0-9][0-9][0-9]-[0-1][0-9]-[0-3][0-9]'", "date"},
     // json_valid() is not allowed in a table's check while the schema is not trusted.
     TypeWord{"json", "TEXT", "substr(%1, 1, 1) IN ('[', '{')", "json"},
+    TypeWord{"bytes", "BLOB", "", "bytea"},
     TypeWord{"strict", "STRICT", "", ""},
 };
 

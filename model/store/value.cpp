@@ -16,6 +16,9 @@ Value::Value(const QString& text) : variant_(text.isNull() ? QStringLiteral("") 
 
 Value::Value(const char* text) : Value(QString::fromUtf8(text)) {}
 
+// A null array is bound as NULL by Qt; a file of no bytes is a file.
+Value::Value(const QByteArray& bytes) : variant_(bytes.isNull() ? QByteArray("", 0) : bytes) {}
+
 Value::Value(double figure) : variant_(figure) {
   if (!std::isfinite(figure)) {
     throw Error(Trouble::badInput,

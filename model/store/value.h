@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include <QByteArray>
 #include <QDate>
 #include <QDateTime>
 #include <QUuid>
@@ -25,6 +26,7 @@ public:
   Value(std::nullopt_t) {}
   Value(const QString& text);
   Value(const char* text); ///< UTF-8
+  Value(const QByteArray& bytes);
   Value(double figure);
   Value(const QUuid& id);
   Value(const QDate& date);

@@ -3,6 +3,8 @@
 
 #include "calendar/show.h"
 #include "catalogue/catalogue.h"
+#include "fleet/occurrence.h"
+#include "fleet/place.h"
 #include "fleet/unit.h"
 #include "options/option.h"
 #include "store/columns.h"
@@ -23,7 +25,8 @@ inline constexpr Word<catalogue::HardwareKind> hardwareWords[] = {
     {catalogue::HardwareKind::sling, "sling"},
     {catalogue::HardwareKind::clip, "clip"},
     {catalogue::HardwareKind::pin, "pin"},
-    {catalogue::HardwareKind::secondarySteel, "secondary-steel"}};
+    {catalogue::HardwareKind::secondarySteel, "secondary-steel"},
+    {catalogue::HardwareKind::loom, "loom"}};
 inline constexpr Word<catalogue::JointKind> jointWords[] = {{catalogue::JointKind::seated, "seated"},
                                                             {catalogue::JointKind::pinned, "pinned"},
                                                             {catalogue::JointKind::pivot, "pivot"}};
@@ -33,12 +36,35 @@ inline constexpr Word<catalogue::Basis> basisWords[] = {{catalogue::Basis::unkno
 inline constexpr Word<fleet::UnitKind> unitKindWords[] = {
     {fleet::UnitKind::cabinet, "cabinet"}, {fleet::UnitKind::bar, "bar"},
     {fleet::UnitKind::hoist, "hoist"},     {fleet::UnitKind::chain, "chain"},
-    {fleet::UnitKind::cart, "cart"},       {fleet::UnitKind::hardware, "hardware"}};
+    {fleet::UnitKind::cart, "cart"},       {fleet::UnitKind::hardware, "hardware"},
+    {fleet::UnitKind::loom, "loom"}};
 inline constexpr Word<fleet::UnitState> unitStateWords[] = {{fleet::UnitState::ready, "ready"},
                                                             {fleet::UnitState::away, "away"},
                                                             {fleet::UnitState::quarantined, "quarantined"},
                                                             {fleet::UnitState::inRepair, "in-repair"},
                                                             {fleet::UnitState::writtenOff, "written-off"}};
+inline constexpr Word<fleet::Act> actWords[] = {{fleet::Act::unsaid, ""},
+                                                {fleet::Act::entered, "entered"},
+                                                {fleet::Act::out, "out"},
+                                                {fleet::Act::in, "in"},
+                                                {fleet::Act::transfer, "transfer"},
+                                                {fleet::Act::ontoCart, "onto-cart"},
+                                                {fleet::Act::ontoTruck, "onto-truck"},
+                                                {fleet::Act::state, "state"},
+                                                {fleet::Act::undone, "undone"}};
+inline constexpr Word<fleet::PlaceKind> placeKindWords[] = {{fleet::PlaceKind::bay, "bay"},
+                                                            {fleet::PlaceKind::truck, "truck"},
+                                                            {fleet::PlaceKind::venue, "venue"},
+                                                            {fleet::PlaceKind::workshop, "workshop"}};
+inline constexpr Word<fleet::OccurrenceKind> occurrenceWords[] = {
+    {fleet::OccurrenceKind::use, "use"},
+    {fleet::OccurrenceKind::exceptional, "exceptional"},
+    {fleet::OccurrenceKind::assembly, "assembly"},
+    {fleet::OccurrenceKind::fault, "fault"}};
+inline constexpr Word<fleet::DocumentKind> documentKindWords[] = {
+    {fleet::DocumentKind::certificate, "certificate"},
+    {fleet::DocumentKind::photograph, "photograph"},
+    {fleet::DocumentKind::other, "other"}};
 inline constexpr Word<fleet::ExaminationResult> resultWords[] = {
     {fleet::ExaminationResult::pass, "pass"},
     {fleet::ExaminationResult::passWithRemark, "pass-with-remark"},

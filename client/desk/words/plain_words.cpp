@@ -49,7 +49,7 @@ constexpr std::array<std::pair<const char*, const char*>, 21> rules{{
 } // namespace
 
 QString wordOf(fleet::UnitKind kind) {
-  return nth(kind, std::array{"cabinet", "bar", "hoist", "chain", "cart", "hardware"});
+  return nth(kind, std::array{"cabinet", "bar", "hoist", "chain", "cart", "hardware", "loom"});
 }
 
 QString wordOf(fleet::UnitState state) {

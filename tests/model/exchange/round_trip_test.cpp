@@ -119,8 +119,24 @@ void addTable(Draw& draw, catalogue::Catalogue& into) {
 }
 
 void addFleet(Draw& draw, Data& into) {
-  into.examinationRules.push_back(
-      {{}, QStringLiteral("yearly"), fleet::UnitKind::cabinet, {}, draw.whole(1, 24)});
+  fleet::ExaminationRule rule;
+  rule.name = QStringLiteral("yearly");
+  rule.kind = fleet::UnitKind::cabinet;
+  rule.jurisdiction = draw.words();
+  rule.months = draw.whole(1, 24);
+  rule.uses = draw.chance(0.5) ? std::optional(draw.whole(1, 99)) : std::nullopt;
+  rule.hours = draw.chance(0.5) ? std::optional(draw.figure(1, 99)) : std::nullopt;
+  rule.idleMonths = draw.chance(0.5) ? std::optional(draw.whole(1, 24)) : std::nullopt;
+  rule.afterExceptional = draw.chance(0.5);
+  rule.atNewSite = draw.chance(0.5);
+  into.examinationRules.push_back(rule);
+  fleet::NamedPlace truck;
+  truck.name = QStringLiteral("truck");
+  truck.kind = static_cast<fleet::PlaceKind>(draw.whole(0, 3));
+  truck.floorLength = draw.maybe<Length>(1, 14);
+  truck.floorWidth = draw.maybe<Length>(1, 3);
+  truck.payload = draw.maybe<Mass>(100, 20'000);
+  into.places.push_back(truck);
   for (int number = 1; number <= 12; ++number) {
     fleet::Unit unit;
     unit.serial = QStringLiteral("S-%1").arg(number);
@@ -131,6 +147,9 @@ void addFleet(Draw& draw, Data& into) {
     unit.hiredUntil = draw.chance(0.5) ? draw.day() : QDate();
     unit.cartPosition = draw.chance(0.5) ? std::optional(draw.whole(1, 4)) : std::nullopt;
     unit.weighed = draw.maybe<Mass>(1, 200);
+    unit.weighedOn = draw.chance(0.5) ? draw.day() : QDate();
+    unit.weighedBy = draw.words();
+    unit.pieces = draw.chance(0.5) ? std::optional(draw.whole(1, 99)) : std::nullopt;
     into.units.push_back(unit);
     fleet::Examination fact;
     fact.id = QUuid::createUuid();

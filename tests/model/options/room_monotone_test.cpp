@@ -77,7 +77,7 @@ const std::vector<Change>& worsenings() {
       {"a longer interval was hoped for",
        [](Room& r) {
          for (auto& each : r.snapshot.examinationRules) {
-           each.months -= 5;
+           *each.months -= 5;
          }
        }},
       {"longer away", [](Room& r) { r.snapshot.show.awayTo = r.snapshot.show.awayTo.addDays(40); }},

@@ -14,7 +14,7 @@ using namespace hangbook;
 
 namespace {
 
-const std::array facts = {"examination", "movement", "mark_used", "load_reading"};
+const std::array facts = {"examination", "movement", "mark_used", "load_reading", "occurrence"};
 
 } // namespace
 

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "reports/labels.h"
+
+#include <cmath>
+#include <memory>
+
+#include <QFile>
+#include <QFont>
+#include <QFontMetricsF>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+#include <qrencode.h>
+
+#include "quantity/error.h"
+
+namespace hangbook::reports {
+namespace {
+
+constexpr int dotsPerInch = 600;
+constexpr double dotsPerMm = dotsPerInch / 25.4;
+constexpr int quietModules = 4; // ISO/IEC 18004
+constexpr double padding = 2.0; // mm, inside a label
+
+using Code = std::unique_ptr<QRcode, void (*)(QRcode*)>;
+
+Code encode(const QString& text) {
+  const QByteArray bytes = text.toUtf8();
+  Code code(bytes.isEmpty() ? nullptr
+                            : QRcode_encodeData(static_cast<int>(bytes.size()),
+                                                reinterpret_cast<const unsigned char*>(bytes.constData()), 0,
+                                                QR_ECLEVEL_M),
+            &QRcode_free);
+  if (!code) {
+    throw Error(Trouble::badInput, "\"" + text.toStdString() + "\" cannot be put into a QR code");
+  }
+  return code;
+}
+
+/// Modules of whole dots, with the quiet zone around them, in a square of `side` dots.
+void drawCode(QPainter& painter, const QRcode& code, int left, int top, int side) {
+  const int module = side / (code.width + 2 * quietModules);
+  if (module < 4) { // below 0.17 mm no cheap printer and scanner agree
+    throw Error(Trouble::notPossible, "the code is too long for a label of this size");
+  }
+  const int used = module * code.width;
+  const int x0 = left + (side - used) / 2;
+  const int y0 = top + (side - used) / 2;
+  for (int row = 0; row < code.width; ++row) {
+    for (int column = 0; column < code.width; ++column) {
+      if ((code.data[row * code.width + column] & 1U) != 0) {
+        painter.fillRect(x0 + column * module, y0 + row * module, module, module, Qt::black);
+      }
+    }
+  }
+}
+
+QFont fontOf(double heightMm, bool bold) {
+  QFont font(QStringLiteral("DejaVu Sans"));
+  font.setPixelSize(std::max(1, static_cast<int>(heightMm * dotsPerMm)));
+  font.setBold(bold);
+  return font;
+}
+
+/// A line of text that is set smaller until it fits.
+double drawWhole(QPainter& painter, const QString& text, QRectF room, double heightMm) {
+  for (double height = heightMm;; height *= 0.95) {
+    painter.setFont(fontOf(height, true));
+    const QFontMetricsF metrics(painter.font(), painter.device());
+    if (metrics.horizontalAdvance(text) <= room.width() || height < 0.8) {
+      painter.drawText(QPointF(room.left(), room.top() + metrics.ascent()), text);
+      return metrics.height();
+    }
+  }
+}
+
+/// Lines broken between words, as many as fit; the last one may end in "…".
+void drawLines(QPainter& painter, const QString& text, QRectF room, double heightMm) {
+  painter.setFont(fontOf(heightMm, false));
+  const QFontMetricsF metrics(painter.font(), painter.device());
+  const int most = static_cast<int>(room.height() / metrics.lineSpacing());
+  QStringList words = text.split(u' ', Qt::SkipEmptyParts);
+  for (int line = 0; line < most && !words.isEmpty(); ++line) {
+    QString taken = words.takeFirst();
+    while (!words.isEmpty() && metrics.horizontalAdvance(taken + u' ' + words.front()) <= room.width()) {
+      taken += u' ' + words.takeFirst();
+    }
+    if (line + 1 == most && !words.isEmpty()) {
+      taken += QStringLiteral(" …");
+    }
+    taken = metrics.elidedText(taken, Qt::ElideRight, room.width());
+    painter.drawText(QPointF(room.left(), room.top() + line * metrics.lineSpacing() + metrics.ascent()),
+                     taken);
+  }
+}
+
+void drawLabel(QPainter& painter, const Label& label, const LabelSheet& sheet, double leftMm, double topMm) {
+  const auto dots = [](double mm) { return static_cast<int>(std::lround(mm * dotsPerMm)); };
+  const double side = std::min(sheet.labelHeight - padding, sheet.labelWidth / 2);
+  drawCode(painter, *encode(label.code), dots(leftMm + padding / 2),
+           dots(topMm + (sheet.labelHeight - side) / 2), dots(side));
+  const double textLeft = leftMm + padding / 2 + side;
+  QRectF room(dots(textLeft), dots(topMm + padding), dots(leftMm + sheet.labelWidth - padding - textLeft),
+              dots(sheet.labelHeight - 2 * padding));
+  painter.setPen(Qt::black);
+  room.setTop(room.top() + drawWhole(painter, label.code, room, sheet.labelHeight / 5));
+  const QString below = label.line.isEmpty() ? label.title : label.title + QStringLiteral(" · ") + label.line;
+  drawLines(painter, below, room, sheet.labelHeight / 10);
+}
+
+void draw(QPdfWriter& writer, const std::vector<Label>& labels, const LabelSheet& sheet, int skip) {
+  QPainter painter(&writer);
+  int place = skip;
+  const int onSheet = sheet.columns * sheet.rows;
+  for (const Label& label : labels) {
+    if (place == onSheet) {
+      writer.newPage();
+      place = 0;
+    }
+    drawLabel(painter, label, sheet, sheet.left + (place % sheet.columns) * sheet.stepX,
+              sheet.top + (place / sheet.columns) * sheet.stepY);
+    ++place;
+  }
+}
+
+} // namespace
+
+const std::vector<LabelSheet>& labelSheets() {
+  constexpr double inch = 25.4;
+  static const std::vector<LabelSheet> sheets{
+      {QStringLiteral("a4"), 210, 297, 3, 8, 70, 36, 0, 4.5, 70, 36},
+      {QStringLiteral("letter"), 8.5 * inch, 11 * inch, 3, 10, 2.625 * inch, inch, 0.1875 * inch, 0.5 * inch,
+       2.75 * inch, inch},
+      {QStringLiteral("roll"), 57, 32, 1, 1, 57, 32, 0, 0, 57, 32},
+  };
+  return sheets;
+}
+
+const LabelSheet& labelSheet(const QString& name) {
+  std::string names;
+  for (const LabelSheet& each : labelSheets()) {
+    if (each.name.compare(name, Qt::CaseInsensitive) == 0) {
+      return each;
+    }
+    names += (names.empty() ? "" : ", ") + each.name.toStdString();
+  }
+  throw Error(Trouble::badInput,
+              "\"" + name.toStdString() + "\" is not a sheet of labels; expected is one of " + names);
+}
+
+void writeLabels(const QString& file, const std::vector<Label>& labels, const LabelSheet& sheet, int skip) {
+  if (labels.empty()) {
+    throw Error(Trouble::badInput, "there is nothing to print");
+  }
+  if (skip < 0 || skip >= sheet.columns * sheet.rows) {
+    throw Error(Trouble::badInput, "a sheet has the places 0 to " +
+                                       std::to_string(sheet.columns * sheet.rows - 1) + " to leave free");
+  }
+  QSaveFile target(file);
+  if (!target.open(QIODevice::WriteOnly)) {
+    throw Error(Trouble::badInput, "cannot be written: " + target.errorString().toStdString(),
+                file.toStdString());
+  }
+  {
+    QPdfWriter writer(&target);
+    writer.setResolution(dotsPerInch);
+    writer.setPageSize(QPageSize(QSizeF(sheet.pageWidth, sheet.pageHeight), QPageSize::Millimeter, sheet.name,
+                                 QPageSize::ExactMatch));
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    writer.setTitle(QStringLiteral("Labels"));
+    writer.setCreator(QStringLiteral("Hangbook"));
+    draw(writer, labels, sheet, skip);
+  }
+  if (!target.commit()) {
+    throw Error(Trouble::badInput, "cannot be written: " + target.errorString().toStdString(),
+                file.toStdString());
+  }
+}
+
+} // namespace hangbook::reports

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How long the warehouse's answers take with 100,000 units and 2,000,000 movements, on both engines.
+// Measured, never asserted. tests/bench/run builds and starts it.
+#include <benchmark/benchmark.h>
+
+#include <map>
+
+#include <QCoreApplication>
+
+#include "actions/fleet_work.h"
+#include "actions/scan.h"
+#include "calendar/where_best.h"
+#include "filled_store.h"
+#include "fleet/due.h"
+#include "store/fleet_store.h"
+#include "store/warehouse_store.h"
+
+using namespace hangbook;
+
+namespace {
+
+struct House {
+  explicit House(store::Engine engine) : place(engine), store(place.open()) { testing::fillLarge(*store); }
+  testing::FreshStore place;
+  std::unique_ptr<store::Store> store;
+};
+
+House& house(const benchmark::State& state) {
+  static std::map<store::Engine, std::unique_ptr<House>> houses;
+  const auto engine = state.range(0) == 0 ? store::Engine::sqlite : store::Engine::postgresql;
+  auto& made = houses[engine];
+  if (!made) {
+    made = std::make_unique<House>(engine);
+  }
+  return *made;
+}
+
+void open(benchmark::State& state) {
+  House& at = house(state);
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(at.place.open());
+  }
+}
+
+void findPart(benchmark::State& state) {
+  House& at = house(state);
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(store::findUnits(*at.store, QStringLiteral("4711")).all);
+  }
+}
+
+void scanOne(benchmark::State& state) {
+  House& at = house(state);
+  actions::ScanTask task;
+  task.kind = actions::ScanTask::Kind::transfer;
+  int number = 0;
+  for (auto _ : state) {
+    ++number;
+    task.place = QStringLiteral("bay of scan %1").arg(number);
+    const QString code = QStringLiteral("SN-%1").arg(1 + number * 37 % 99'999, 6, 10, QLatin1Char('0'));
+    const auto answer =
+        actions::scan(*at.store, task, code, QDateTime::currentDateTimeUtc(), QStringLiteral("Ada Fenn"));
+    if (answer.word != actions::ScanAnswer::Word::done) {
+      state.SkipWithError(answer.text.toUtf8().constData());
+    }
+  }
+}
+
+void dueOfAYear(benchmark::State& state) {
+  House& at = house(state);
+  std::size_t found = 0;
+  for (auto _ : state) {
+    const options::Stock stock = actions::loadStock(*at.store);
+    found = fleet::dueWithin(stock.units, stock.rules, stock.examinations, QDate(2027, 1, 1), 365,
+                             stock.occurrences)
+                .size();
+  }
+  state.counters["due"] = static_cast<double>(found);
+}
+
+BENCHMARK(open)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
+BENCHMARK(findPart)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
+BENCHMARK(scanOne)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
+BENCHMARK(dueOfAYear)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
+
+} // namespace
+
+int main(int argc, char** argv) {
+  QCoreApplication application(argc, argv);
+  benchmark::Initialize(&argc, argv);
+  benchmark::RunSpecifiedBenchmarks();
+  return 0;
+}

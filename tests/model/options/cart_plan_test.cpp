@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <boost/test/unit_test.hpp>
+
+#include "options/cart_plan.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+
+namespace {
+
+const QString bass = QStringLiteral("bass");
+const QString upper = QStringLiteral("upper");
+
+catalogue::Catalogue pairCarts() {
+  catalogue::Catalogue made;
+  catalogue::CabinetType cabinet;
+  cabinet.name = bass;
+  cabinet.mass = kilograms(92);
+  made.cabinets = {cabinet};
+  catalogue::CartType cart;
+  cart.name = QStringLiteral("pair cart");
+  cart.carries = bass;
+  cart.most = 2;
+  cart.mass = kilograms(20);
+  made.carts = {cart};
+  return made;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(cart_plan)
+
+BOOST_AUTO_TEST_CASE(an_odd_number_a_side_shares_one_cart) {
+  const std::vector<PlannedCart> carts =
+      planCarts(pairCarts(), {{QStringLiteral("left"), {bass, bass, bass}},
+                              {QStringLiteral("right"), {bass, bass, bass}}});
+  BOOST_REQUIRE(carts.size() == 3U);
+  BOOST_TEST((carts[0].hangs == QStringList{QStringLiteral("left")}));
+  BOOST_TEST((carts[1].hangs == QStringList{QStringLiteral("right")}));
+  BOOST_TEST((carts[2].hangs == QStringList{QStringLiteral("left"), QStringLiteral("right")}));
+  BOOST_TEST(carts[2].number == 2);
+  BOOST_TEST(inKilograms(*carts[2].gross) == 20 + 2 * 92);
+}
+
+BOOST_AUTO_TEST_CASE(carts_come_as_the_stack_needs_them_and_every_cabinet_rides_once) {
+  const std::vector<PlannedCart> carts =
+      planCarts(pairCarts(), {{QStringLiteral("left"), {bass, upper, bass, bass}}});
+  int cabinets = 0;
+  for (const PlannedCart& cart : carts) {
+    cabinets += cart.number;
+  }
+  BOOST_TEST(cabinets == 4);
+  BOOST_REQUIRE(carts.size() == 3U);
+  BOOST_TEST((carts[0].cabinet == bass));
+  BOOST_TEST((carts[1].cabinet == upper));
+  BOOST_TEST(carts[1].cart.isEmpty(), "no cart is known that carries it");
+  BOOST_TEST(!carts[1].gross.has_value());
+  BOOST_TEST(carts[2].number == 1);
+}
+
+BOOST_AUTO_TEST_CASE(three_odd_hangs_share_as_few_as_can_be) {
+  const std::vector<PlannedCart> carts = planCarts(
+      pairCarts(),
+      {{QStringLiteral("a"), {bass}}, {QStringLiteral("b"), {bass}}, {QStringLiteral("c"), {bass}}});
+  BOOST_REQUIRE(carts.size() == 2U);
+  BOOST_TEST(carts[0].number == 2);
+  BOOST_TEST(carts[1].number == 1);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
