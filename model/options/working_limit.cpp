@@ -46,6 +46,7 @@ const WorkingCoefficient& coefficientOf(const CoefficientTable& table, const cat
     return table.wireRope;
   case catalogue::HardwareKind::clip:
   case catalogue::HardwareKind::pin:
+  case catalogue::HardwareKind::loom: // hangs nothing; the table's figure for metal is not asked of it
     break;
   }
   return table.chain;

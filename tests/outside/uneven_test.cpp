@@ -132,8 +132,8 @@ BOOST_AUTO_TEST_CASE(hangs_so_on_two_chains) {
     const hang::Uneven uneven = unevenPair(statics, spacing, difference);
     OnChains body{spacing, statics.cg.y, statics.cg.z, statics.mass * standardGravity,
                   500.0,   500.0,        500.0,        1e8};
-    body.loads[0] Length -= 0.5 * difference;
-    body.loads[1] Length += 0.5 * difference;
+    body.leftLength -= 0.5 * difference;
+    body.rightLength += 0.5 * difference;
     nlopt::opt search(nlopt::LN_NELDERMEAD, 3);
     search.set_min_objective(OnChains::call, &body);
     search.set_initial_step(std::vector<double>{0.05, 0.001, 0.02});
