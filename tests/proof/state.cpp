@@ -75,6 +75,12 @@ Data demoShow(const QString& show) {
 }
 
 Data filled(Data data) {
+  for (catalogue::HardwareType& each : data.catalogue.hardware) {
+    each.designFactor = 7.0;
+  }
+  for (calendar::Hang& each : data.shows.front().hangs) {
+    each.secondarySlack = metres(0.0);
+  }
   venue::Venue& venue = data.venues.front();
   venue.leastTrim = metres(2.8);
   venue.mostTrim = metres(11.0);

@@ -81,6 +81,7 @@ options::Scene sampleScene(double trim) {
   scene.missed.push_back({QStringLiteral("floor"), {{35.5, 3.1}, {36.0, 3.2}}});
   scene.hoists.push_back({QStringLiteral("P1"),
                           {0.0, 12.0},
+                          {},
                           {0.0, trim + 2.0},
                           options::ScenePlace{0.0, trim + 2.6},
                           options::ScenePlace{0.0, trim + 2.0}});
