@@ -49,15 +49,21 @@ std::optional<Types> typesOf(store::Store& store, const std::vector<calendar::Sh
   return types;
 }
 
-Question questionFrom(store::Store& store, const Given& given, QDate asOf) {
+/// How far to look in days, where that was said; the words are checked before any store is opened.
+std::optional<QDate> spanFrom(const Given& given, QDate asOf) {
   const int said = (given.has("--within") ? 1 : 0) + (given.has("--show") ? 1 : 0) +
                    (given.has("--tour") && !given.has("--show") && !given.has("--within") ? 1 : 0);
   if (said != 1) {
     throw Error(Trouble::badInput, "say how far to look: --within SPAN, --show NAME or --tour NAME");
   }
+  return given.has("--within") ? std::optional(endOfSpan("--within", *given.option("--within"), asOf))
+                               : std::nullopt;
+}
+
+Question questionFrom(store::Store& store, const Given& given, const std::optional<QDate>& last, QDate asOf) {
   Question question;
-  if (given.has("--within")) {
-    question.last = endOfSpan("--within", *given.option("--within"), asOf);
+  if (last) {
+    question.last = *last;
     question.route =
         given.has("--tour") ? store::loadShows(store, findTour(store, given)) : store::loadShows(store);
     return question;
@@ -75,9 +81,9 @@ Question questionFrom(store::Store& store, const Given& given, QDate asOf) {
     shows = question.route;
   }
   for (const calendar::Show& show : shows) {
-    const QDate last = lastDayAway(show);
-    if (last.isValid() && (!question.last.isValid() || last > question.last)) {
-      question.last = last;
+    const QDate day = lastDayAway(show);
+    if (day.isValid() && (!question.last.isValid() || day > question.last)) {
+      question.last = day;
     }
   }
   if (!question.last.isValid()) {
@@ -110,9 +116,10 @@ void writeIcs(const QString& name, const QByteArray& bytes) {
 
 Ending run(const Given& given, Context& context) {
   const QDate asOf = today(context);
+  const std::optional<QDate> last = spanFrom(given, asOf);
   const auto store = openStore(context);
   const DueAnswer answer =
-      store->reading([&] { return answerTo(*store, questionFrom(*store, given, asOf), asOf); });
+      store->reading([&] { return answerTo(*store, questionFrom(*store, given, last, asOf), asOf); });
   if (given.has("--ics")) {
     writeIcs(textOf(given, "--ics"), dueAsCalendar(answer, QDateTime::currentDateTimeUtc()));
   }

@@ -29,7 +29,7 @@ Vec2 placeOf(const Assembly& assembly, const PullBack& pull) {
 
 /// Weight at `centre` and the line at `at`, both from the pick, before the hang turns about it.
 struct Turning {
-  double weight;
+  double weight = 0.0;
   Vec2 centre;
   Vec2 at;
   Vec2 way; ///< in the world: it does not turn with the hang
