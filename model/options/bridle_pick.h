@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <limits>
 #include <memory>
 #include <vector>
 
@@ -26,8 +27,8 @@ struct BridleLeg {
   double length = 0.0;          ///< m, as made up; as wanted where no make-up is known
   std::vector<LegPiece> pieces; ///< steels, then the shackle; empty where no make-up is known
   int shackles = 0;
-  double weight;           ///< N of all of it; NaN: not known
-  double stretch;          ///< m per N; NaN: not known
+  double weight = std::numeric_limits<double>::quiet_NaN();  ///< N of all of it; NaN: not known
+  double stretch = std::numeric_limits<double>::quiet_NaN(); ///< m per N; NaN: not known
   hang::LegForce plumb;    ///< for a load of 1 N that hangs straight down from the apex
   double worstOfTwo = 0.0; ///< its tension where it and one other carry that load alone
 };
