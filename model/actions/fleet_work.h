@@ -23,7 +23,7 @@ struct CountedOn {
   QString show;
   QDate from;          ///< first day away; null: not stated
   bool wasOut = false; ///< this very unit is out with it
-  int lacking = 0;      ///< units of its type that the show lacks now; 0: others can stand in
+  int lacking = 0;     ///< units of its type that the show lacks now; 0: others can stand in
 };
 
 struct Recorded {

@@ -48,7 +48,7 @@ struct Shortage {
   fleet::UnitKind kind = fleet::UnitKind::cabinet;
   QString type;
   QDate day;       ///< the first of its worst days
-  int lacking = 0;  ///< so many are missing on that day, over all shows that are away then
+  int lacking = 0; ///< so many are missing on that day, over all shows that are away then
   int examine = 0; ///< of these so many would be there if they were examined
   int release = 0; ///< so many more if what is kept back came free
   int hire = 0;    ///< and so many must come from elsewhere
