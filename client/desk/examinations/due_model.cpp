@@ -24,9 +24,28 @@ Cell dayCell(const QDate& date) {
   return cell;
 }
 
+QString bestToolTip(const calendar::Planned& line) {
+  const QString days =
+      words("At %1 from %2 to %3.").arg(line.slot.place, dateText(line.slot.from), dateText(line.slot.to));
+  return line.ahead ? days + words(" It falls due while the gear is away: examine it before it leaves.")
+                    : days;
+}
+
 } // namespace
 
-void DueModel::setLines(std::vector<DueLine> lines, QDate today) {
+bool isOverdue(const fleet::Due& due) {
+  return due.overdue || !due.due.isValid();
+}
+
+QString bestInWords(const calendar::Planned& line) {
+  if (isOverdue(line.due)) {
+    return words("now, at %1").arg(line.slot.place);
+  }
+  const QString where = words("%1 by %2").arg(line.slot.place, dateText(line.slot.to));
+  return line.ahead ? words("%1, ahead").arg(where) : where;
+}
+
+void DueModel::setLines(std::vector<calendar::Planned> lines, QDate today) {
   today_ = today;
   setRows(std::move(lines));
 }
@@ -47,23 +66,25 @@ Heading DueModel::headingOf(DueColumn column) const {
   case DueColumn::type:
     return {.title = words("Type"), .characters = 18, .wish = 24};
   case DueColumn::rule:
-    return {.title = words("Examination"), .characters = 20, .wish = 28};
+    return {.title = words("Examination"), .characters = 18, .wish = 28};
+  case DueColumn::best:
+    return {.title = words("Best examined"),
+            .characters = 23,
+            .wish = 32,
+            .toolTip =
+                words("Where the fewest units are away and the interval is used up: the last days at the "
+                      "warehouse before it falls due, else the last stop before")};
   case DueColumn::last:
     return {.title = words("Last done"), .characters = 13, .wish = 13};
   case DueColumn::place:
     return {.title = words("Is at"), .characters = 16, .wish = 24};
-  case DueColumn::stop:
-    return {.title = words("Last stop before"),
-            .characters = 18,
-            .wish = 26,
-            .toolTip = words("The last stop of the route at which it can still be done in time")};
   case DueColumn::count:
     break;
   }
   return {};
 }
 
-Cell DueModel::stateOf(const DueLine& line) const {
+Cell DueModel::stateOf(const calendar::Planned& line) const {
   if (!line.due.due.isValid()) {
     const bool never = !line.due.last.isValid();
     return {.text = never ? words("none recorded") : words("not met"),
@@ -89,7 +110,7 @@ Cell DueModel::stateOf(const DueLine& line) const {
           .toolTip = words("The last examination stands.")};
 }
 
-Cell DueModel::cellOf(const DueLine& line, DueColumn column) const {
+Cell DueModel::cellOf(const calendar::Planned& line, DueColumn column) const {
   switch (column) {
   case DueColumn::state:
     return stateOf(line);
@@ -112,8 +133,10 @@ Cell DueModel::cellOf(const DueLine& line, DueColumn column) const {
     return dayCell(line.due.last);
   case DueColumn::place:
     return {.text = line.due.place};
-  case DueColumn::stop:
-    return {.text = line.stop.isEmpty() ? QStringLiteral("–") : line.stop};
+  case DueColumn::best:
+    return {.text = bestInWords(line),
+            .number = static_cast<double>(line.slot.to.toJulianDay()),
+            .toolTip = bestToolTip(line)};
   case DueColumn::count:
     break;
   }

@@ -3,30 +3,104 @@
 
 #include <algorithm>
 
+#include <QComboBox>
+#include <QFileDialog>
+#include <QLabel>
 #include <QLineEdit>
+#include <QSplitter>
+#include <QVBoxLayout>
 
+#include "actions/fleet_work.h"
+#include "desk/examinations/due_chart.h"
+#include "desk/examinations/examine_form.h"
+#include "desk/fleet/fleet_place.h"
 #include "desk/frame/place_names.h"
+#include "desk/style/scale.h"
 
 namespace hangbook::desk {
+namespace {
+
+/// What "where it is best done" offers: one line for each visit of the year.
+QString visitInWords(const calendar::Visit& visit) {
+  const auto count = static_cast<int>(visit.units.size());
+  return ExaminationsPlace::tr("%1: %2").arg(bestInWords(visit.units.front())).arg(count);
+}
+
+/// Of one stay at one place; the last day differs from unit to unit.
+bool isSameVisit(const calendar::Slot& one, const calendar::Slot& other) {
+  return one.place == other.place && one.from == other.from && one.warehouse == other.warehouse;
+}
+
+} // namespace
 
 ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
     : Place(place::examinations, tr("Examinations"), parent), session_(session),
       page_(new ListPage(QStringLiteral("dueList"), tr("Examinations"), model_,
-                         static_cast<int>(DueColumn::stop), static_cast<int>(DueColumn::due),
-                         Qt::AscendingOrder, this)) {
+                         static_cast<int>(DueColumn::best), static_cast<int>(DueColumn::due),
+                         Qt::AscendingOrder, this)),
+      chart_(new DueChart(this)), form_(new ExamineForm(this)), visits_(new QComboBox(this)),
+      hidden_(new QLabel(this)),
+      fileAsker_([this] { return QFileDialog::getOpenFileName(this, tr("File of the certificate")); }) {
   page_->setEmptyTexts(tr("No unit owes an examination. Enter units and examination rules, or import them."),
                        tr("No line contains these words."));
-  setContent(page_);
+  visits_->setObjectName(QStringLiteral("dueVisits"));
+  visits_->setAccessibleName(tr("Where it is best examined"));
+  visits_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  visits_->setMinimumContentsLength(34);
+  page_->addControl(visits_);
+  hidden_->setObjectName(QStringLiteral("dueHidden"));
+  hidden_->setWordWrap(true);
+  hidden_->hide();
+  auto* lists = new QWidget(this);
+  auto* inLists = new QVBoxLayout(lists);
+  inLists->setContentsMargins(0, 0, 0, 0);
+  inLists->setSpacing(space::step);
+  inLists->addWidget(hidden_);
+  inLists->addWidget(page_, 1);
+  auto* left = new QSplitter(Qt::Vertical, this);
+  left->setChildrenCollapsible(false);
+  left->addWidget(chart_);
+  left->addWidget(lists);
+  left->setStretchFactor(0, 0);
+  left->setStretchFactor(1, 1);
+  left->setSizes({190, 600});
+  auto* both = new QSplitter(Qt::Horizontal, this);
+  both->setChildrenCollapsible(false);
+  both->setHandleWidth(space::wide);
+  both->addWidget(left);
+  both->addWidget(form_);
+  both->setStretchFactor(0, 1);
+  both->setStretchFactor(1, 0);
+  form_->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 42);
+  setContent(both);
   connect(&session_, &Session::overviewChanged, this, &ExaminationsPlace::showFacts);
+  connect(page_, &ListPage::currentRowChanged, this, [this] { showSubject(); });
+  connect(visits_, &QComboBox::currentIndexChanged, this, [this] {
+    keepVisit();
+    showHidden();
+  });
+  for (const auto signal : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved}) {
+    connect(&page_->proxy(), signal, this, [this] { showHidden(); });
+  }
+  connect(form_, &ExamineForm::recordAsked, this, &ExaminationsPlace::record);
+  connect(form_, &ExamineForm::fileAsked, this, [this] {
+    if (const QString name = fileAsker_(); !name.isEmpty()) {
+      form_->setFile(name);
+    }
+  });
   showFacts();
 }
 
 QString ExaminationsPlace::explanation() const {
   return tr(
       "Every unit and every examination that it owes, earliest first. “Stands until” is the last day on "
-      "which the "
-      "last examination stands: months are counted so that the day is never overshot. “Last stop before” "
-      "names the last stop of the route at which it can still be done in time.");
+      "which the last examination stands: months are counted so that the day is never overshot. “Best "
+      "examined” names the last days at the warehouse before that, or the last stop of the route, so that "
+      "the fewest units are missed; “ahead” says that it falls due while the gear is away. The chart shows "
+      "how many fall due in each week, against the days on which the gear is away.\n\nSelect a line, give "
+      "the "
+      "result, and record it. A failed examination quarantines the unit at once. What is overdue is never "
+      "hidden without a word, whatever is searched for.");
 }
 
 void ExaminationsPlace::showKey(const QString& key) {
@@ -38,15 +112,98 @@ void ExaminationsPlace::takeFocus() {
 }
 
 void ExaminationsPlace::showFacts() {
-  const QDate today = session_.overview().today;
-  auto lines = dueLines(session_.overview());
-  const auto never =
-      std::count_if(lines.begin(), lines.end(), [](const DueLine& each) { return !each.due.last.isValid(); });
-  const auto overdue = std::count_if(lines.begin(), lines.end(), [](const DueLine& each) {
-    return each.due.last.isValid() && (each.due.overdue || !each.due.due.isValid());
-  });
+  const Overview& overview = session_.overview();
+  const int row = page_->currentRow();
+  const QString kept = row < 0 ? QString() : model_.at(row).due.serial;
+  const auto never = std::count_if(overview.due.begin(), overview.due.end(),
+                                   [](const calendar::Planned& each) { return !each.due.last.isValid(); });
+  const auto overdue =
+      std::count_if(overview.due.begin(), overview.due.end(), [](const calendar::Planned& each) {
+        return each.due.last.isValid() && isOverdue(each.due);
+      });
   setNote(tr("%1 overdue · %2 without a record").arg(overdue).arg(never));
-  model_.setLines(std::move(lines), today);
+  model_.setLines(overview.due, overview.today);
+  chart_->setFacts(overview.due, overview.shows, overview.today);
+  form_->setPeople(overview.people, overview.atDesk, overview.today);
+  showVisits();
+  if (!kept.isEmpty()) {
+    page_->select(kept);
+  }
+  showSubject();
+  showHidden();
+}
+
+void ExaminationsPlace::showVisits() {
+  const int row = visits_->currentIndex();
+  const std::optional<calendar::Slot> chosen =
+      row > 0 ? std::optional(slots_[static_cast<std::size_t>(row) - 1]) : std::nullopt;
+  const QSignalBlocker quiet(visits_);
+  visits_->clear();
+  slots_.clear();
+  visits_->addItem(tr("Wherever it is best done"));
+  const QDate until = session_.overview().today.addYears(1);
+  for (const calendar::Visit& visit : calendar::visits(session_.overview().due)) {
+    if (visit.slot.to <= until && !isOverdue(visit.units.front().due)) {
+      visits_->addItem(visitInWords(visit));
+      slots_.push_back(visit.slot);
+      if (chosen && isSameVisit(*chosen, visit.slot)) {
+        visits_->setCurrentIndex(visits_->count() - 1);
+      }
+    }
+  }
+  keepVisit();
+}
+
+void ExaminationsPlace::keepVisit() {
+  const int row = visits_->currentIndex();
+  if (row <= 0) {
+    page_->proxy().setKeeps({});
+    return;
+  }
+  page_->proxy().setKeeps([this, slot = slots_[static_cast<std::size_t>(row) - 1]](int source) {
+    const calendar::Planned& line = model_.at(source);
+    return isSameVisit(line.slot, slot) && !isOverdue(line.due);
+  });
+}
+
+/// Nothing that is overdue is hidden without a word.
+void ExaminationsPlace::showHidden() {
+  int shown = 0;
+  int all = 0;
+  for (int row = 0; row < model_.rowCount(); ++row) {
+    if (isOverdue(model_.at(row).due)) {
+      ++all;
+      shown += page_->proxy().mapFromSource(model_.index(row, 0)).isValid() ? 1 : 0;
+    }
+  }
+  hidden_->setText(tr("%1 overdue or never examined that this search leaves out.").arg(all - shown));
+  hidden_->setVisible(all > shown);
+}
+
+void ExaminationsPlace::showSubject() {
+  const int row = page_->currentRow();
+  form_->setSubject(row < 0 ? std::nullopt : std::optional(model_.at(row).due));
+}
+
+void ExaminationsPlace::record() {
+  const fleet::Examination fact = form_->typed();
+  session_.work().start(
+      this,
+      [source = session_.source(), fact, files = form_->files()](Watch&) {
+        return source->examine(fact, files);
+      },
+      [this, serial = fact.serial](const actions::Recorded& what) {
+        form_->clearTyped();
+        const QString follows = followsFrom(serial, what);
+        form_->tell(follows.isEmpty() ? tr("%1 is recorded.").arg(serial)
+                                      : tr("%1 is recorded. %2").arg(serial, follows));
+        Q_EMIT session_.saved();
+        session_.reload();
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(wordsFor(
+            what, tr("The examination was not recorded; what you typed is still there. Try again.")));
+      });
 }
 
 } // namespace hangbook::desk

@@ -1,14 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+
 #include "desk/examinations/due_model.h"
 #include "desk/frame/place.h"
 #include "desk/lists/list_page.h"
 #include "desk/source/session.h"
 
+class QComboBox;
+
 namespace hangbook::desk {
 
-/// What is due when.
+class DueChart;
+class ExamineForm;
+
+/// What is due when, where it is best examined, and the record of it.
 class ExaminationsPlace : public Place {
   Q_OBJECT
 public:
@@ -18,12 +25,26 @@ public:
   void showKey(const QString& key) override;
   void takeFocus() override;
 
+  /// Who names the certificate's file; by default the person in front of the screen. Empty: nobody did.
+  void setFileAsker(std::function<QString()> asker) { fileAsker_ = std::move(asker); }
+
 private:
   void showFacts();
+  void showVisits();
+  void keepVisit();
+  void showHidden();
+  void showSubject();
+  void record();
 
   Session& session_;
   DueModel model_;
   ListPage* page_;
+  std::vector<calendar::Slot> slots_; ///< of the visits that are offered
+  DueChart* chart_;
+  ExamineForm* form_;
+  QComboBox* visits_;
+  QLabel* hidden_;
+  std::function<QString()> fileAsker_;
 };
 
 } // namespace hangbook::desk

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/fleet/fleet_model.h"
 
-#include <map>
-
 #include <QCoreApplication>
+#include <QHash>
 
-#include "desk/examinations/due_list.h"
 #include "desk/words/plain_words.h"
 
 namespace hangbook::desk {
@@ -19,15 +17,17 @@ QString words(const char* text) {
 
 void FleetModel::setFacts(const Overview& overview) {
   today_ = overview.today;
-  std::map<QString, fleet::Due> first;
-  for (const DueLine& line : dueLines(overview)) {
-    first.try_emplace(line.due.serial, line.due); // the lines come the most pressing first
+  QHash<QString, const fleet::Due*> first;
+  for (const calendar::Planned& line : overview.due) {
+    if (!first.contains(line.due.serial)) { // the lines come the most pressing first
+      first.insert(line.due.serial, &line.due);
+    }
   }
   std::vector<FleetLine> lines;
   lines.reserve(overview.units.size());
   for (const fleet::Unit& unit : overview.units) {
-    const auto due = first.find(unit.serial);
-    lines.push_back({unit, due == first.end() ? std::nullopt : std::optional(due->second)});
+    const fleet::Due* due = first.value(unit.serial, nullptr);
+    lines.push_back({unit, due == nullptr ? std::nullopt : std::optional(*due)});
   }
   setRows(std::move(lines));
 }

@@ -3,33 +3,136 @@
 
 #include <algorithm>
 
+#include <QDialog>
+#include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QSplitter>
+#include <QVBoxLayout>
 
+#include "actions/fleet_work.h"
+#include "desk/fleet/happened_dialog.h"
+#include "desk/fleet/scan_bench.h"
+#include "desk/fleet/state_dialog.h"
 #include "desk/frame/place_names.h"
+#include "desk/style/scale.h"
+#include "desk/words/plain_words.h"
 
 namespace hangbook::desk {
+namespace {
+
+/// Beyond so many units the lists are read again only when the scanner pauses, so that no scan waits for
+/// them.
+constexpr std::size_t manyUnits = 5000;
+constexpr int pauseMs = 2000;
+
+} // namespace
+
+QString followsFrom(const QString& serial, const actions::Recorded& what) {
+  QStringList says;
+  if (what.quarantined) {
+    says << FleetPlace::tr("%1 is quarantined.").arg(serial);
+  }
+  for (const actions::CountedOn& each : what.shows) {
+    QString show =
+        each.from.isValid() ? FleetPlace::tr("%1 (%2)").arg(each.show, dateText(each.from)) : each.show;
+    if (each.lacking > 0) {
+      show = FleetPlace::tr("%1 now lacks %2").arg(show).arg(each.lacking);
+    } else {
+      show = each.wasOut ? FleetPlace::tr("%1 has it out; others can stand in").arg(show)
+                         : FleetPlace::tr("%1: others can stand in").arg(show);
+    }
+    says << show + QLatin1Char('.');
+  }
+  return says.join(QLatin1Char(' '));
+}
 
 FleetPlace::FleetPlace(Session& session, QWidget* parent)
     : Place(place::fleet, tr("Fleet"), parent), session_(session),
       page_(new ListPage(QStringLiteral("fleetList"), tr("Units"), model_,
                          static_cast<int>(FleetColumn::owner), static_cast<int>(FleetColumn::serial),
-                         Qt::AscendingOrder, this)) {
+                         Qt::AscendingOrder, this)),
+      bench_(new ScanBench(session, this)), unitText_(new QLabel(this)), toldText_(new QLabel(this)),
+      state_(new QPushButton(tr("&State …"), this)), happened_(new QPushButton(tr("What &happened …"), this)),
+      asker_([](QDialog& dialog) { return dialog.exec() == QDialog::Accepted; }) {
   page_->setEmptyTexts(
       tr("No units yet. Import your gear list as a CSV file, or open the demo tour in a store of its "
          "own to see how one looks."),
       tr("No unit contains these words."));
-  setContent(page_);
+  quiet_.setSingleShot(true);
+  auto* left = new QSplitter(Qt::Vertical, this);
+  left->setChildrenCollapsible(false);
+  left->addWidget(page_);
+  left->addWidget(unitPart());
+  left->setStretchFactor(0, 3);
+  left->setStretchFactor(1, 1);
+  auto* both = new QSplitter(Qt::Horizontal, this);
+  both->setObjectName(QStringLiteral("fleetSplit"));
+  both->setChildrenCollapsible(false);
+  both->addWidget(left);
+  both->addWidget(bench_);
+  both->setStretchFactor(0, 1);
+  both->setStretchFactor(1, 0);
+  both->setHandleWidth(space::wide);
+  bench_->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 46);
+  setContent(both);
   connect(&session_, &Session::overviewChanged, this, &FleetPlace::showFacts);
   connect(&session_, &Session::unitsChanged, this, [this] { model_.setFigures(session_.figures()); });
+  connect(page_, &ListPage::currentRowChanged, this, [this] { showUnit(); });
+  connect(bench_, &ScanBench::booked, this, [this] {
+    Q_EMIT session_.saved();
+    if (session_.overview().units.size() > manyUnits) {
+      quiet_.start(pauseMs);
+    } else {
+      session_.reload();
+    }
+  });
+  connect(&quiet_, &QTimer::timeout, &session_, &Session::reload);
+  connect(state_, &QPushButton::clicked, this, &FleetPlace::askState);
+  connect(happened_, &QPushButton::clicked, this, &FleetPlace::askHappened);
   showFacts();
 }
 
+QWidget* FleetPlace::unitPart() {
+  auto* part = new QWidget(this);
+  unitText_->setObjectName(QStringLiteral("unitText"));
+  unitText_->setFont(fontFor(TextSize::heading, font()));
+  toldText_->setObjectName(QStringLiteral("unitTold"));
+  toldText_->setAccessibleName(tr("What follows from the last record"));
+  toldText_->setWordWrap(true);
+  toldText_->hide();
+  state_->setObjectName(QStringLiteral("unitState"));
+  happened_->setObjectName(QStringLiteral("unitHappened"));
+  auto* table = new QTableView(part);
+  table->setObjectName(QStringLiteral("unitStory"));
+  table->setAccessibleName(tr("All that is recorded of this unit, the newest first"));
+  table->setModel(&story_);
+  prepareTable(*table, story_, static_cast<int>(StoryColumn::words));
+  auto* head = new QHBoxLayout;
+  head->setSpacing(space::step);
+  head->addWidget(unitText_, 1);
+  head->addWidget(happened_);
+  head->addWidget(state_);
+  auto* all = new QVBoxLayout(part);
+  all->setContentsMargins(0, space::step, 0, 0);
+  all->setSpacing(space::step);
+  all->addLayout(head);
+  all->addWidget(toldText_);
+  all->addWidget(table, 1);
+  return part;
+}
+
 QString FleetPlace::explanation() const {
-  return tr("Every serial-numbered unit: where it is, which cart it rides on, its state and the examination "
-            "that it owes "
-            "next. Click a heading to sort; serials sort by their numbers. Type words to narrow the list: "
-            "all of them "
-            "must occur in a line.");
+  return tr(
+      "Every serial-numbered unit and counted batch: where it is, which cart it rides on, its state and the "
+      "examination that it owes next; below, all that is recorded of the selected one. Click a heading to "
+      "sort; serials sort by their numbers. Type words into the search field to narrow the list: all of them "
+      "must occur in a line.\n\nScanning: set what a scan does and scan. It does not matter where the "
+      "keyboard "
+      "is: what a scanner types comes to its field. A cart's code moves the cart and everything on it. A "
+      "scan "
+      "is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.");
 }
 
 void FleetPlace::showKey(const QString& key) {
@@ -37,19 +140,115 @@ void FleetPlace::showKey(const QString& key) {
 }
 
 void FleetPlace::takeFocus() {
-  page_->table().setFocus();
+  bench_->field().setFocus();
 }
 
 void FleetPlace::showFacts() {
+  const QString kept = selected_;
   model_.setFacts(session_.overview());
+  bench_->showFacts();
   const auto& units = session_.overview().units;
   const auto away = std::count_if(units.begin(), units.end(), [](const fleet::Unit& each) {
     return each.state == fleet::UnitState::away;
   });
-  const auto kept = std::count_if(units.begin(), units.end(), [](const fleet::Unit& each) {
+  const auto out = std::count_if(units.begin(), units.end(), [](const fleet::Unit& each) {
     return each.state == fleet::UnitState::quarantined || each.state == fleet::UnitState::inRepair;
   });
-  setNote(tr("%1 away · %2 not to be used").arg(away).arg(kept));
+  setNote(tr("%1 away · %2 not to be used").arg(away).arg(out));
+  if (!kept.isEmpty()) {
+    page_->select(kept);
+  }
+  showUnit();
+}
+
+const fleet::Unit* FleetPlace::current() const {
+  const int row = page_->currentRow();
+  return row < 0 ? nullptr : &model_.at(row).unit;
+}
+
+QStringList FleetPlace::people() const {
+  QStringList names;
+  for (const people::Person& each : session_.overview().people) {
+    names << each.name;
+  }
+  return names;
+}
+
+void FleetPlace::showUnit() {
+  const fleet::Unit* unit = current();
+  state_->setEnabled(unit != nullptr);
+  happened_->setEnabled(unit != nullptr && unit->state != fleet::UnitState::writtenOff);
+  if (reading_) {
+    reading_->cancel();
+    reading_.reset();
+  }
+  if (unit == nullptr) {
+    selected_.clear();
+    story_.setRows({});
+    unitText_->setText(tr("Select a unit to see all that is recorded of it"));
+    toldText_->hide();
+    return;
+  }
+  if (unit->serial != selected_) {
+    selected_ = unit->serial;
+    story_.setRows({});
+  }
+  toldText_->setVisible(toldFor_ == selected_ && !toldText_->text().isEmpty());
+  unitText_->setText(
+      tr("%1 · %2 · %3 at %4").arg(unit->serial, unit->type, wordOf(unit->state), unit->place));
+  reading_ = session_.work().start(
+      this,
+      [source = session_.source(), serial = selected_](Watch&) { return storyLines(source->story(serial)); },
+      [this](std::vector<StoryLine> lines) {
+        reading_.reset();
+        story_.setRows(std::move(lines));
+      },
+      [this](const std::exception_ptr& what) {
+        reading_.reset();
+        Q_EMIT session_.trouble(wordsFor(what, tr("The list itself still stands. Select the unit again.")));
+      });
+}
+
+void FleetPlace::askState() {
+  const fleet::Unit* unit = current();
+  if (unit == nullptr) {
+    return;
+  }
+  StateDialog dialog(*unit, people(), session_.overview().atDesk, this);
+  if (asker_(dialog)) {
+    record(unit->serial, [change = dialog.change()](Source& source) { return source.setState(change); });
+  }
+}
+
+void FleetPlace::askHappened() {
+  const fleet::Unit* unit = current();
+  if (unit == nullptr) {
+    return;
+  }
+  HappenedDialog dialog(*unit, session_.overview().today, people(), session_.overview().atDesk, this);
+  if (asker_(dialog)) {
+    record(unit->serial,
+           [fact = dialog.occurrence()](Source& source) { return source.recordOccurrence(fact, {}); });
+  }
+}
+
+void FleetPlace::record(const QString& serial, std::function<actions::Recorded(Source&)> deed) {
+  session_.work().start(
+      this, [source = session_.source(), deed = std::move(deed)](Watch&) { return deed(*source); },
+      [this, serial](const actions::Recorded& what) {
+        Q_EMIT session_.saved();
+        recorded(serial, what);
+        session_.reload();
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(wordsFor(what, tr("Nothing was recorded.")));
+      });
+}
+
+void FleetPlace::recorded(const QString& serial, const actions::Recorded& what) {
+  toldFor_ = serial;
+  toldText_->setText(followsFrom(serial, what));
+  toldText_->setVisible(!toldText_->text().isEmpty());
 }
 
 } // namespace hangbook::desk

@@ -106,11 +106,17 @@ bool ListPage::showKey(const QString& key) {
   if (!search_->text().isEmpty()) {
     search_->clear();
   }
+  if (!select(key)) {
+    return false;
+  }
+  table_->scrollTo(table_->currentIndex(), QAbstractItemView::PositionAtCenter);
+  return true;
+}
+
+bool ListPage::select(const QString& key) {
   for (int row = 0; row < proxy_->rowCount(); ++row) {
-    const QModelIndex index = proxy_->index(row, 0);
-    if (index.data(keyRole).toString() == key) {
-      table_->setCurrentIndex(index);
-      table_->scrollTo(index, QAbstractItemView::PositionAtCenter);
+    if (proxy_->index(row, 0).data(keyRole).toString() == key) {
+      table_->setCurrentIndex(proxy_->index(row, 0));
       return true;
     }
   }

@@ -38,6 +38,9 @@ public:
   void setEmptyTexts(const QString& none, const QString& noneFits);
   /// Selects and shows the row of that key. Answers whether there is one.
   bool showKey(const QString& key);
+  /// Makes the row of that key the current one, where it is listed and the search lets it through; the search
+  /// and where the list is scrolled to stay.
+  bool select(const QString& key);
   /// Source row of the current selection, -1 where nothing is selected.
   int currentRow() const;
 

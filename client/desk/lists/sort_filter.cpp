@@ -18,6 +18,11 @@ void SortFilter::setWords(const QString& typed) {
   invalidateFilter();
 }
 
+void SortFilter::setKeeps(std::function<bool(int)> keeps) {
+  keeps_ = std::move(keeps);
+  invalidateFilter();
+}
+
 void SortFilter::setVerdict(std::optional<options::Verdict> verdict, int column) {
   verdict_ = verdict;
   verdictColumn_ = column;
@@ -38,6 +43,9 @@ bool SortFilter::lessThan(const QModelIndex& left, const QModelIndex& right) con
 }
 
 bool SortFilter::filterAcceptsRow(int row, const QModelIndex& parent) const {
+  if (keeps_ && !keeps_(row)) {
+    return false;
+  }
   const QAbstractItemModel* source = sourceModel();
   if (verdict_) {
     const QVariant verdict = source->index(row, verdictColumn_, parent).data(verdictRole);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 
 #include <QSortFilterProxyModel>
@@ -18,6 +19,8 @@ public:
   explicit SortFilter(QObject* parent = nullptr);
 
   void setWords(const QString& typed);
+  /// Lets through only the source rows for which `keeps` is true; none: all.
+  void setKeeps(std::function<bool(int)> keeps);
   void setVerdict(std::optional<options::Verdict> verdict, int column);
 
 protected:
@@ -26,6 +29,7 @@ protected:
 
 private:
   QStringList words_;
+  std::function<bool(int)> keeps_;
   std::optional<options::Verdict> verdict_;
   int verdictColumn_ = 0;
 };

@@ -6,7 +6,10 @@
 #include <QDate>
 
 #include "calendar/show.h"
+#include "calendar/where_best.h"
 #include "catalogue/catalogue.h"
+#include "fleet/occurrence.h"
+#include "fleet/place.h"
 #include "fleet/unit.h"
 #include "marks/mark.h"
 #include "options/frozen.h"
@@ -24,9 +27,15 @@ struct Overview {
   std::vector<fleet::Unit> units{};
   std::vector<fleet::ExaminationRule> rules{};
   std::vector<fleet::Examination> examinations{}; ///< the newest valid one of each unit and rule
-  std::vector<options::Choice> choices{};         ///< the latest of each hang
-  std::vector<marks::MarkUsed> marks{};           ///< newest first, without the corrected ones
+  std::vector<fleet::Occurrence> occurrences{};   ///< that decide when something is due
+  std::vector<fleet::NamedPlace> places{};        ///< bays, trucks, workshops
+  /// What every unit owes under every rule that speaks of it, the most pressing first, each with where on the
+  /// route it is best examined.
+  std::vector<calendar::Planned> due{};
+  std::vector<options::Choice> choices{}; ///< the latest of each hang
+  std::vector<marks::MarkUsed> marks{};   ///< newest first, without the corrected ones
   std::vector<people::Person> people{};
+  QString atDesk{}; ///< who is at the desk; empty = nobody said so
   QDate today{};
 
   /// Nothing has been entered yet: the window then offers how to begin.

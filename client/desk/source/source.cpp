@@ -7,6 +7,10 @@
 #include <QCoreApplication>
 #include <QThread>
 
+#include "actions/fleet_work.h"
+#include "actions/scan.h"
+#include "desk/source/due_lines.h"
+
 namespace hangbook::desk {
 
 void refuseWindowThread(const char* what) {
@@ -23,7 +27,9 @@ StoreLine Source::storeLine() {
 
 Overview Source::overview() {
   refuseWindowThread("the overview");
-  return readOverview();
+  Overview all = readOverview();
+  all.due = dueLines(all);
+  return all;
 }
 
 options::Snapshot Source::snapshot(const ShowKey& show) {
@@ -61,6 +67,36 @@ void Source::choose(const ChoiceRequest& request) {
 void Source::recordMark(const marks::MarkUsed& used) {
   refuseWindowThread("a mark's record");
   writeMark(used);
+}
+
+UnitStory Source::story(const QString& serial) {
+  refuseWindowThread("a unit's story");
+  return readStory(serial);
+}
+
+actions::ScanAnswer Source::scan(const actions::ScanTask& task, const QString& code, const QString& by) {
+  refuseWindowThread("a scan");
+  return writeScan(task, code, by);
+}
+
+actions::ScanAnswer Source::takeBack(const QUuid& scan, const QString& by) {
+  refuseWindowThread("a scan's correction");
+  return writeTakeBack(scan, by);
+}
+
+actions::Recorded Source::examine(const fleet::Examination& examination, const QStringList& files) {
+  refuseWindowThread("an examination's record");
+  return writeExamination(examination, files);
+}
+
+actions::Recorded Source::recordOccurrence(const fleet::Occurrence& occurrence, const QStringList& files) {
+  refuseWindowThread("a record of what happened");
+  return writeOccurrence(occurrence, files);
+}
+
+actions::Recorded Source::setState(const StateChange& change) {
+  refuseWindowThread("a unit's state");
+  return writeState(change);
 }
 
 void Source::fillWithDemo() {

@@ -8,6 +8,12 @@
 #include "options/search.h"
 #include "options/snapshot.h"
 
+namespace hangbook::actions {
+struct ScanTask;   // actions/scan.h
+struct ScanAnswer; // actions/scan.h
+struct Recorded;   // actions/fleet_work.h
+} // namespace hangbook::actions
+
 namespace hangbook::desk {
 
 /// What the store is, for the status line.
@@ -25,6 +31,22 @@ struct ChoiceRequest {
   QString by{};
   QString reason{};
   int expectedRevision = 0; ///< of the choice that stands there now; 0 = none
+};
+
+/// All that is recorded of one unit, oldest first, corrected facts too.
+struct UnitStory {
+  std::vector<fleet::Movement> movements{};
+  std::vector<fleet::Examination> examinations{};
+  std::vector<fleet::Occurrence> occurrences{};
+  std::vector<fleet::UnitDocument> documents{};
+};
+
+/// Another state for a unit.
+struct StateChange {
+  QString serial{};
+  fleet::UnitState state = fleet::UnitState::ready;
+  QString reason{};
+  QString by{};
 };
 
 /// Where the window gets its facts from and to whom it hands what people do. Everything here may take long:
@@ -51,6 +73,14 @@ public:
 
   void choose(const ChoiceRequest& request);
   void recordMark(const marks::MarkUsed& used);
+  UnitStory story(const QString& serial);
+  /// One code of the scanner, booked or answered in words. Checks the task first.
+  actions::ScanAnswer scan(const actions::ScanTask& task, const QString& code, const QString& by);
+  actions::ScanAnswer takeBack(const QUuid& scan, const QString& by);
+  /// `files` are names of files to be kept with it.
+  actions::Recorded examine(const fleet::Examination& examination, const QStringList& files);
+  actions::Recorded recordOccurrence(const fleet::Occurrence& occurrence, const QStringList& files);
+  actions::Recorded setState(const StateChange& change);
   void fillWithDemo();
   /// Reads every spreadsheet of a folder in one transaction; answers what was read, in words.
   QString importFolder(const QString& folder, const QString& by);
@@ -71,6 +101,15 @@ private:
   virtual options::Option thawResults(const options::Choice& choice) = 0;
   virtual void writeChoice(const ChoiceRequest& request) = 0;
   virtual void writeMark(const marks::MarkUsed& used) = 0;
+  virtual UnitStory readStory(const QString& serial) = 0;
+  virtual actions::ScanAnswer writeScan(const actions::ScanTask& task, const QString& code,
+                                        const QString& by) = 0;
+  virtual actions::ScanAnswer writeTakeBack(const QUuid& scan, const QString& by) = 0;
+  virtual actions::Recorded writeExamination(const fleet::Examination& examination,
+                                             const QStringList& files) = 0;
+  virtual actions::Recorded writeOccurrence(const fleet::Occurrence& occurrence,
+                                            const QStringList& files) = 0;
+  virtual actions::Recorded writeState(const StateChange& change) = 0;
   virtual void writeDemo() = 0;
   virtual QString writeFolder(const QString& folder, const QString& by) = 0;
 };

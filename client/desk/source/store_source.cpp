@@ -10,7 +10,9 @@
 
 #include "actions/choose.h"
 #include "actions/facts.h"
+#include "actions/fleet_work.h"
 #include "actions/import_file.h"
+#include "actions/scan.h"
 #include "demo/demo.h"
 #include "desk/run.h"
 #include "options/freeze.h"
@@ -24,6 +26,7 @@
 #include "store/snapshot_store.h"
 #include "store/store.h"
 #include "store/venue_store.h"
+#include "store/warehouse_store.h"
 
 namespace hangbook::desk {
 namespace {
@@ -43,6 +46,19 @@ QString usualPlace() {
                 folder.toStdString());
   }
   return QDir(folder).filePath(QStringLiteral("hangbook.sqlite"));
+}
+
+std::vector<actions::File> filesNamed(const QStringList& names, fleet::DocumentKind kind) {
+  std::vector<actions::File> files;
+  for (const QString& name : names) {
+    QFile file(name);
+    if (!file.open(QIODevice::ReadOnly)) {
+      throw Error(Trouble::badInput, "the file cannot be read (" + file.errorString().toStdString() + ")",
+                  name.toStdString());
+    }
+    files.push_back({QFileInfo(name).fileName(), file.readAll(), kind});
+  }
+  return files;
 }
 
 class StoreSource : public Source {
@@ -86,6 +102,8 @@ private:
       all.units = store::loadUnits(store);
       all.rules = store::loadExaminationRules(store);
       all.examinations = store::loadNewestExaminations(store);
+      all.occurrences = store::loadHappened(store);
+      all.places = store::loadPlaces(store);
       for (const calendar::Show& show : all.shows) {
         for (options::Choice& choice : store::loadChoices(store, show.tour, show.name)) {
           all.choices.push_back(std::move(choice));
@@ -93,6 +111,9 @@ private:
       }
       all.marks = store::loadMarks(store);
       all.people = store::loadPeople(store);
+      if (const auto atDesk = store::personAtDesk(store)) {
+        all.atDesk = atDesk->name;
+      }
       all.today = today();
       return all;
     });
@@ -131,6 +152,39 @@ private:
   }
 
   void writeMark(const marks::MarkUsed& used) override { actions::recordMark(opened(), used, used.by); }
+
+  UnitStory readStory(const QString& serial) override {
+    store::Store& store = opened();
+    return store.reading([&] {
+      return UnitStory{store::loadMovements(store, serial), store::loadExaminations(store, serial),
+                       store::loadOccurrences(store, serial), store::loadDocuments(store, serial)};
+    });
+  }
+
+  actions::ScanAnswer writeScan(const actions::ScanTask& task, const QString& code,
+                                const QString& by) override {
+    actions::checkTask(opened(), task);
+    return actions::scan(opened(), task, code, QDateTime::currentDateTimeUtc(), by);
+  }
+
+  actions::ScanAnswer writeTakeBack(const QUuid& scan, const QString& by) override {
+    return actions::undoScan(opened(), scan, QDateTime::currentDateTimeUtc(), by);
+  }
+
+  actions::Recorded writeExamination(const fleet::Examination& examination,
+                                     const QStringList& files) override {
+    return actions::examine(opened(), examination, filesNamed(files, fleet::DocumentKind::certificate),
+                            today(), examination.by);
+  }
+
+  actions::Recorded writeOccurrence(const fleet::Occurrence& occurrence, const QStringList& files) override {
+    return actions::recordOccurrence(opened(), occurrence, filesNamed(files, fleet::DocumentKind::photograph),
+                                     today(), occurrence.by);
+  }
+
+  actions::Recorded writeState(const StateChange& change) override {
+    return actions::setState(opened(), change.serial, change.state, {}, change.reason, today(), change.by);
+  }
 
   void writeDemo() override {
     const exchange::Importer by = importer({});

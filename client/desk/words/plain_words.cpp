@@ -22,7 +22,7 @@ QString nth(Enum value, const std::array<const char*, size>& list) {
   return words(list.at(static_cast<std::size_t>(value)));
 }
 
-constexpr std::array<std::pair<const char*, const char*>, 21> rules{{
+constexpr std::array<std::pair<const char*, const char*>, 24> rules{{
     {"point-load", QT_TRANSLATE_NOOP("Words", "load on each point")},
     {"zone-load", QT_TRANSLATE_NOOP("Words", "load on truss or bay")},
     {"hoist", QT_TRANSLATE_NOOP("Words", "hoists")},
@@ -31,6 +31,9 @@ constexpr std::array<std::pair<const char*, const char*>, 21> rules{{
     {"joint", QT_TRANSLATE_NOOP("Words", "joints and pins")},
     {"contact", QT_TRANSLATE_NOOP("Words", "seated joints shut")},
     {"chain", QT_TRANSLATE_NOOP("Words", "chain")},
+    {"lean", QT_TRANSLATE_NOOP("Words", "lean of the hoists' chains")},
+    {"bridle", QT_TRANSLATE_NOOP("Words", "bridles")},
+    {"uneven", QT_TRANSLATE_NOOP("Words", "one hoist higher")},
     {"pick-share", QT_TRANSLATE_NOOP("Words", "share of each pick")},
     {"hardware", QT_TRANSLATE_NOOP("Words", "shackles and steel")},
     {"wind", QT_TRANSLATE_NOOP("Words", "wind")},
@@ -58,6 +61,10 @@ QString wordOf(fleet::UnitState state) {
 
 QString wordOf(fleet::ExaminationResult result) {
   return nth(result, std::array{"pass", "pass with remark", "fail"});
+}
+
+QString wordOf(fleet::OccurrenceKind kind) {
+  return nth(kind, std::array{"used", "harmed perhaps", "assembled", "fault found"});
 }
 
 QString wordOf(catalogue::Picks picks) {

@@ -6,6 +6,7 @@
 #include "catalogue/bar.h"
 #include "catalogue/lifting.h"
 #include "catalogue/stacking.h"
+#include "fleet/occurrence.h"
 #include "fleet/unit.h"
 
 namespace hangbook::desk {
@@ -14,6 +15,7 @@ namespace hangbook::desk {
 QString wordOf(fleet::UnitKind kind);
 QString wordOf(fleet::UnitState state);
 QString wordOf(fleet::ExaminationResult result);
+QString wordOf(fleet::OccurrenceKind kind);
 QString wordOf(catalogue::Picks picks);
 QString wordOf(catalogue::Basis basis);
 QString wordOf(catalogue::JointKind kind);

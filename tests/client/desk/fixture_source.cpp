@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fixture_source.h"
 
+#include <algorithm>
 #include <array>
 
+#include "actions/fleet_work.h"
+#include "actions/scan.h"
+#include "desk/source/due_lines.h"
 #include "quantity/error.h"
 
 namespace hangbook::testing {
@@ -165,6 +169,7 @@ desk::Overview smallOverview() {
   done.date = QDate(2025, 8, 31);
   all.examinations.push_back(done);
   all.people.push_back({{}, 0, QStringLiteral("Ide Quarrel"), QStringLiteral("crew chief")});
+  all.due = desk::dueLines(all);
   return all;
 }
 
@@ -181,6 +186,85 @@ std::vector<desk::ChoiceRequest> FixtureSource::chosen() const {
 std::vector<marks::MarkUsed> FixtureSource::recorded() const {
   const std::lock_guard lock(mutex_);
   return recorded_;
+}
+
+QStringList FixtureSource::scanned() const {
+  const std::lock_guard lock(mutex_);
+  return scanned_;
+}
+
+std::vector<fleet::Examination> FixtureSource::examined() const {
+  const std::lock_guard lock(mutex_);
+  return examined_;
+}
+
+desk::UnitStory FixtureSource::readStory(const QString& serial) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  desk::UnitStory story;
+  for (const fleet::Examination& each : overview_.examinations) {
+    if (each.serial == serial) {
+      story.examinations.push_back(each);
+    }
+  }
+  return story;
+}
+
+actions::ScanAnswer FixtureSource::writeScan(const actions::ScanTask& task, const QString& code,
+                                             const QString& by) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  scanned_ << code + u'/' + by;
+  const auto unit = std::ranges::find(overview_.units, code, &fleet::Unit::serial);
+  if (unit == overview_.units.end()) {
+    return {actions::ScanAnswer::Word::unknown, code, QStringLiteral("no unit has it"), {}, {}};
+  }
+  if (unit->place == task.place) {
+    return {actions::ScanAnswer::Word::again, code, QStringLiteral("is there already"), {}, {}};
+  }
+  unit->place = task.place;
+  return {actions::ScanAnswer::Word::done, code, QStringLiteral("is in"), {code}, QUuid::createUuid()};
+}
+
+actions::ScanAnswer FixtureSource::writeTakeBack(const QUuid& scan, const QString&) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  return {actions::ScanAnswer::Word::undone, {}, QStringLiteral("is where it was"), {}, scan};
+}
+
+actions::Recorded FixtureSource::writeExamination(const fleet::Examination& examination, const QStringList&) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  examined_.push_back(examination);
+  std::erase_if(overview_.examinations, [&](const fleet::Examination& each) {
+    return each.serial == examination.serial && each.rule == examination.rule;
+  });
+  overview_.examinations.push_back(examination);
+  actions::Recorded what;
+  what.examination = examination;
+  what.quarantined = examination.result == fleet::ExaminationResult::fail;
+  if (what.quarantined) {
+    std::ranges::find(overview_.units, examination.serial, &fleet::Unit::serial)->state =
+        fleet::UnitState::quarantined;
+    what.shows = {{QStringLiteral("Test tour"), QStringLiteral("Oxmere night"), QDate(2027, 4, 2), false, 1}};
+  }
+  return what;
+}
+
+actions::Recorded FixtureSource::writeOccurrence(const fleet::Occurrence& occurrence, const QStringList&) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  actions::Recorded what;
+  what.occurrence = occurrence;
+  what.quarantined = occurrence.kind == fleet::OccurrenceKind::fault;
+  return what;
+}
+
+actions::Recorded FixtureSource::writeState(const desk::StateChange& change) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  std::ranges::find(overview_.units, change.serial, &fleet::Unit::serial)->state = change.state;
+  return {};
 }
 
 void FixtureSource::throwIfAsked() {

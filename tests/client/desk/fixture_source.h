@@ -20,6 +20,8 @@ public:
   void failNext(const std::string& text);
   std::vector<desk::ChoiceRequest> chosen() const;
   std::vector<marks::MarkUsed> recorded() const;
+  QStringList scanned() const;
+  std::vector<fleet::Examination> examined() const;
 
 private:
   desk::StoreLine readStoreLine() override;
@@ -33,6 +35,14 @@ private:
   options::Option thawResults(const options::Choice& choice) override;
   void writeChoice(const desk::ChoiceRequest& request) override;
   void writeMark(const marks::MarkUsed& used) override;
+  desk::UnitStory readStory(const QString& serial) override;
+  actions::ScanAnswer writeScan(const actions::ScanTask& task, const QString& code,
+                                const QString& by) override;
+  actions::ScanAnswer writeTakeBack(const QUuid& scan, const QString& by) override;
+  actions::Recorded writeExamination(const fleet::Examination& examination,
+                                     const QStringList& files) override;
+  actions::Recorded writeOccurrence(const fleet::Occurrence& occurrence, const QStringList& files) override;
+  actions::Recorded writeState(const desk::StateChange& change) override;
   void writeDemo() override;
   QString writeFolder(const QString& folder, const QString& by) override;
 
@@ -43,6 +53,8 @@ private:
   std::string fail_;
   std::vector<desk::ChoiceRequest> chosen_;
   std::vector<marks::MarkUsed> recorded_;
+  QStringList scanned_;
+  std::vector<fleet::Examination> examined_;
 };
 
 /// A small room with a hang of two cabinets in it, one of its rows not covered.

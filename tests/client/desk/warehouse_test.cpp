@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Scanning and recording at the desk: by keyboard alone, and by a scanner that types wherever the focus is.
+#include <boost/test/unit_test.hpp>
+
+#include <algorithm>
+#include <numeric>
+#include <string_view>
+
+#include <QApplication>
+#include <QComboBox>
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+
+#include "desk/examinations/due_chart.h"
+#include "desk/fleet/fast_typing.h"
+#include "desk/fleet/fleet_place.h"
+#include "desk/fleet/happened_dialog.h"
+#include "desk/fleet/scan_bench.h"
+#include "desk/fleet/state_dialog.h"
+#include "opened.h"
+
+using namespace hangbook;
+using namespace hangbook::desk;
+using hangbook::testing::Opened;
+using hangbook::testing::smallOverview;
+
+namespace {
+
+/// The Fleet place with the scanner set to bring things back into a bay.
+struct AtBench : Opened {
+  AtBench() {
+    window.goTo(QStringLiteral("fleet"));
+    child<FleetPlace>("fleet")->bench().setSound([this] { ++sounds; });
+    child<QComboBox>("scanTarget")->setEditText(QStringLiteral("warehouse bay 7"));
+    child<QComboBox>("scanBy")->setEditText(QStringLiteral("Ide Quarrel"));
+  }
+  ScanBench& bench() { return child<FleetPlace>("fleet")->bench(); }
+  std::string word() { return child<QLabel>("scanWord")->text().toStdString(); }
+  int sounds = 0;
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(at_the_warehouse)
+
+BOOST_AUTO_TEST_CASE(fast_typing_tells_a_scanner_from_fingers) {
+  FastTyping typing;
+  BOOST_TEST(typing.add(QStringLiteral("M"), 1000));
+  BOOST_TEST(!typing.add(QStringLiteral("B"), 1005));
+  BOOST_TEST(!typing.add(QStringLiteral("-"), 1010));
+  BOOST_TEST(!typing.add(QStringLiteral("9"), 1010 + FastTyping::gapMs));
+  BOOST_TEST(typing.endedAt(1060).toStdString() == "MB-9");
+  BOOST_TEST(typing.endedAt(1061).isEmpty()); // ended
+  // Fingers: each character begins a run of its own.
+  for (int i = 0; i < 6; ++i) {
+    BOOST_TEST(typing.add(QStringLiteral("x"), 2000 + i * (FastTyping::gapMs + 1)));
+  }
+  BOOST_TEST(typing.endedAt(2000 + 5 * (FastTyping::gapMs + 1) + 1).isEmpty());
+  // Enter that comes late is a finger's.
+  for (int i = 0; i < 6; ++i) {
+    typing.add(QStringLiteral("x"), 3000 + i);
+  }
+  BOOST_TEST(typing.endedAt(3006 + FastTyping::gapMs).isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_scanner_types_wherever_the_focus_is) {
+  AtBench at;
+  auto* table = at.child<QTableView>("fleetListTable");
+  table->setFocus();
+  for (const char each : std::string_view("MB-10")) {
+    QTest::keyClick(QApplication::focusWidget(), each);
+  }
+  auto* field = at.child<QLineEdit>("scanField");
+  BOOST_TEST(field->text().toStdString() == "MB-10");
+  QTest::keyClick(field, Qt::Key_Return);
+  at.settle();
+  BOOST_TEST(at.word() == "booked");
+  BOOST_TEST(field->text().isEmpty());
+  BOOST_TEST(at.sounds == 0);
+
+  auto* search = at.child<QLineEdit>("fleetListSearch");
+  search->setText(QStringLiteral("bass"));
+  search->setFocus();
+  QTest::keyClicks(search, QStringLiteral("NO-SUCH"));
+  QTest::keyClick(search, Qt::Key_Return);
+  at.settle();
+  BOOST_TEST(search->text().toStdString() == "bass"); // the search stands as it was
+  BOOST_TEST(at.word() == "unknown code");
+  BOOST_TEST(at.sounds == 1);
+  BOOST_TEST(at.source->scanned().join(u' ').toStdString() == "MB-10/Ide Quarrel NO-SUCH/Ide Quarrel");
+}
+
+BOOST_AUTO_TEST_CASE(fifty_scans_without_waiting_are_answered_in_their_order) {
+  AtBench at;
+  QStringList sent;
+  for (int i = 0; i < 50; ++i) {
+    const QString code = i % 10 == 0 ? QStringLiteral("X%1").arg(i) : QStringLiteral("MB-9");
+    sent << code + QStringLiteral("/Ide Quarrel");
+    at.bench().scan(code);
+  }
+  at.settle();
+  BOOST_TEST(at.source->scanned().join(u' ').toStdString() == sent.join(u' ').toStdString());
+  const std::vector<ScanLine>& lines = at.bench().log().all();
+  BOOST_TEST_REQUIRE(lines.size() == 50u);
+  BOOST_TEST(lines.front().number == 50); // the newest first
+  BOOST_TEST(std::ranges::count(lines, QStringLiteral("unknown code"), &ScanLine::word) == 5);
+  BOOST_TEST(std::ranges::count(lines, QStringLiteral("booked"), &ScanLine::word) == 1);
+  BOOST_TEST(std::ranges::count(lines, QStringLiteral("there already"), &ScanLine::word) == 44);
+  BOOST_TEST(at.child<QLabel>("scanCount")->text().toStdString() == "1 booked · 49 not");
+  // The list follows once the scanner has come to rest.
+  BOOST_TEST(at.window.session().overview().units[1].place.toStdString() == "warehouse bay 7");
+}
+
+BOOST_AUTO_TEST_CASE(the_last_scan_is_taken_back_once) {
+  AtBench at;
+  auto* back = at.child<QPushButton>("scanBack");
+  BOOST_TEST(!back->isEnabled());
+  at.bench().scan(QStringLiteral("MB-2"));
+  at.settle();
+  BOOST_TEST(back->isEnabled());
+  back->click();
+  at.settle();
+  BOOST_TEST(at.word() == "taken back");
+  BOOST_TEST(!back->isEnabled());
+}
+
+BOOST_AUTO_TEST_CASE(without_a_name_or_a_place_nothing_is_booked_and_it_says_so) {
+  AtBench at;
+  at.child<QComboBox>("scanTarget")->setEditText({});
+  at.bench().scan(QStringLiteral("MB-2"));
+  at.settle();
+  BOOST_TEST(at.word() == "not booked");
+  BOOST_TEST(at.sounds == 1);
+  BOOST_TEST(at.source->scanned().isEmpty());
+  at.child<QComboBox>("scanTarget")->setEditText(QStringLiteral("bay"));
+  at.child<QComboBox>("scanBy")->setEditText({});
+  at.bench().scan(QStringLiteral("MB-2"));
+  at.settle();
+  BOOST_TEST(at.child<QLabel>("scanText")->text().contains(QStringLiteral("MB-2")));
+  BOOST_TEST(at.source->scanned().isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_scan_that_the_store_refuses_is_said_not_to_be_booked) {
+  AtBench at;
+  at.source->failNext("the disk is full");
+  at.bench().scan(QStringLiteral("MB-2"));
+  at.settle();
+  BOOST_TEST(at.word() == "not booked");
+  BOOST_TEST(at.child<QLabel>("scanText")->text().contains(QStringLiteral("the disk is full")));
+  at.bench().scan(QStringLiteral("MB-2"));
+  at.settle();
+  BOOST_TEST(at.word() == "booked");
+}
+
+BOOST_AUTO_TEST_CASE(a_units_story_and_its_state) {
+  AtBench at;
+  auto* place = at.child<FleetPlace>("fleet");
+  place->showKey(QStringLiteral("MB-2"));
+  at.settle();
+  auto* story = at.child<QTableView>("unitStory");
+  BOOST_TEST_REQUIRE(story->model()->rowCount() == 1);
+  place->setAsker([](QDialog& dialog) {
+    auto* accept = dialog.findChild<QPushButton*>(QStringLiteral("stateAccept"));
+    BOOST_TEST(!accept->isEnabled()); // a reason is needed
+    dialog.findChild<QLineEdit*>(QStringLiteral("stateReason"))->setText(QStringLiteral("dented"));
+    dialog.findChild<QComboBox*>(QStringLiteral("stateBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+    BOOST_TEST(accept->isEnabled());
+    auto* state = dialog.findChild<QComboBox*>(QStringLiteral("stateState"));
+    state->setCurrentIndex(state->findText(QStringLiteral("quarantined")));
+    return true;
+  });
+  at.child<QPushButton>("unitState")->click();
+  at.settle();
+  BOOST_TEST(at.child<QLabel>("unitText")->text().contains(QStringLiteral("quarantined")));
+  place->setAsker([](QDialog& dialog) {
+    BOOST_TEST(!dialog.findChild<QPushButton*>(QStringLiteral("happenedAccept"))->isEnabled());
+    dialog.findChild<QLineEdit*>(QStringLiteral("happenedRemark"))->setText(QStringLiteral("hook bent"));
+    dialog.findChild<QComboBox*>(QStringLiteral("happenedBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+    BOOST_TEST(dialog.findChild<QPushButton*>(QStringLiteral("happenedAccept"))->isEnabled());
+    return true;
+  });
+  at.child<QPushButton>("unitHappened")->click();
+  at.settle();
+  BOOST_TEST(at.child<QLabel>("unitTold")->text().toStdString() == "MB-2 is quarantined.");
+  BOOST_TEST(at.child<QLabel>("unitTold")->isVisible());
+}
+
+BOOST_AUTO_TEST_CASE(a_failed_examination_names_the_shows_that_counted_on_the_unit) {
+  Opened opened;
+  opened.window.goTo(QStringLiteral("examinations"));
+  auto* record = opened.child<QPushButton>("examineRecord");
+  BOOST_TEST(!record->isEnabled());
+  auto* table = opened.child<QTableView>("dueListTable");
+  table->setFocus();
+  table->setCurrentIndex(table->model()->index(2, 0));
+  const std::string serial = table->currentIndex().data(keyRole).toString().toStdString();
+  auto* result = opened.child<QComboBox>("examineResult");
+  result->setCurrentIndex(result->findText(QStringLiteral("fail")));
+  opened.child<QComboBox>("examineBy")->setEditText(QStringLiteral("Ide Quarrel"));
+  BOOST_TEST(!record->isEnabled()); // what was found is needed
+  opened.child<QLineEdit>("examineRemark")->setText(QStringLiteral("crack in the eye"));
+  BOOST_TEST_REQUIRE(record->isEnabled());
+  record->click();
+  opened.settle();
+  BOOST_TEST_REQUIRE(opened.source->examined().size() == 1u);
+  BOOST_TEST(opened.source->examined().front().serial.toStdString() == serial);
+  const QString told = opened.child<QLabel>("examineTold")->text();
+  BOOST_TEST(told.contains(QStringLiteral("is quarantined")), told.toStdString());
+  BOOST_TEST(told.contains(QStringLiteral("Oxmere night")), told.toStdString());
+  BOOST_TEST(!record->isEnabled()); // the result is never taken over to the next one
+}
+
+BOOST_AUTO_TEST_CASE(what_is_overdue_is_not_hidden_without_a_word) {
+  Opened opened;
+  opened.window.goTo(QStringLiteral("examinations"));
+  auto* hidden = opened.child<QLabel>("dueHidden");
+  BOOST_TEST(!hidden->isVisible());
+  opened.child<QLineEdit>("dueListSearch")->setText(QStringLiteral("MB-10"));
+  BOOST_TEST(hidden->isVisible());
+  BOOST_TEST(hidden->text().startsWith(QStringLiteral("3 ")), hidden->text().toStdString());
+  opened.child<QLineEdit>("dueListSearch")->clear();
+  BOOST_TEST(!hidden->isVisible());
+}
+
+BOOST_AUTO_TEST_CASE(weeks_of_the_chart_hold_what_falls_due_in_them) {
+  const Overview overview = smallOverview();
+  const auto weeks = dueByWeek(overview.due, overview.today, 52);
+  // Due on Friday 30 April 2027; the first week is that of Monday 29 March.
+  BOOST_TEST(weeks.at(4) == 1);
+  BOOST_TEST(std::accumulate(weeks.begin(), weeks.end(), 0) == 1);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
