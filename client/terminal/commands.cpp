@@ -9,6 +9,7 @@ const std::vector<Command>& commands() {
       routeCommand(),
       optionsCommand(),
       chooseCommand(),
+      buildCommand(),
       markCommand(),
       markRecordCommand(),
       weighCommand(),

@@ -22,6 +22,7 @@ Command helpCommand();
 Command importCommand();
 Command labelsCommand();
 Command loadCommand();
+Command buildCommand();
 Command markCommand();
 Command markRecordCommand();
 Command optionsCommand();

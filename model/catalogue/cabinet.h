@@ -30,6 +30,9 @@ struct CabinetType : Record {
   std::optional<Position> chainEye;            ///< where the chain may hold it
   std::optional<Position> rearContact;         ///< for seated joints: where the rear feet push
   std::optional<std::array<Position, 2>> pins; ///< for pinned joints: the two pins of one side
+  /// How far what joins it to the element above (arms in transport position, feet) stands above its outline's
+  /// top while it rides: what hangs must pass over that before it is lowered on. 0: nothing stands proud.
+  std::optional<Length> engagement;
   /// Whether it is there to cover the audience. Bass is not: it then needs no cover figures.
   bool coversAudience = false;
   bool downfill = false; ///< it is a downfill: options with it say so

@@ -68,6 +68,8 @@ struct CartType : Record {
   std::optional<Length> length;
   std::optional<Length> width;
   std::optional<Length> height; ///< loaded
+  std::optional<Length> deck;   ///< of what the lowest cabinet stands on, above the floor
+  std::optional<int> high;      ///< how many stand on one another; the rest stand beside them
   bool operator==(const CartType&) const = default;
 };
 

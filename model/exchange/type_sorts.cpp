@@ -63,6 +63,7 @@ std::unique_ptr<Sort> cabinetSort() {
           number<Line>("level at 1 m", "dB", HANGBOOK_FIELD(levelAtOneMetre), Bound::level),
           number<Line>("face area", "m²", HANGBOOK_FIELD(faceArea), Bound::area),
           number<Line>("force coefficient", "", HANGBOOK_FIELD(forceCoefficient), Bound::coefficient),
+          figure<Line>("engagement", "m", HANGBOOK_FIELD(engagement), Bound::smallLength),
       },
       &Work::cabinets, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.cabinets; },
       [](Work&, const Line& line, const At& at) {
@@ -157,6 +158,8 @@ std::unique_ptr<Sort> cartSort() {
           figure<Line>("length", "m", HANGBOOK_FIELD(length), Bound::size),
           figure<Line>("width", "m", HANGBOOK_FIELD(width), Bound::size),
           figure<Line>("height", "m", HANGBOOK_FIELD(height), Bound::size),
+          figure<Line>("deck", "m", HANGBOOK_FIELD(deck), Bound::smallLength),
+          integer<Line>("high", HANGBOOK_FIELD(high), Bound::carried),
       },
       &Work::carts, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.carts; },
       [](Work& work, const Line& line, const At& at) {

@@ -35,6 +35,9 @@ const std::vector<HouseFigureKind>& allKinds() {
            "how far a bridle's leg, made up from steels and shackles, may be from the length that its apex "
            "asks",
            "m", 0.1, commonPractice, Stricter::free),
+      kind("cart-clearance",
+           "clear height between what hangs and a cart that is wheeled in or out below it (build plan)", "m",
+           0.08, commonPractice, Stricter::higher),
       kind("chain-tail",
            "1: the links of a chain beyond its mark hang free below the eye and count as the lowest edge; 0: "
            "they "
@@ -123,6 +126,10 @@ const std::vector<HouseFigureKind>& allKinds() {
            Stricter::free),
       kind("spare-hoists", "hoists of the type used that must be left over (stock)", "", 0.0, commonPractice,
            Stricter::free),
+      kind("swing-clearance",
+           "clear height below a downfill that is swung by hand, anywhere in its travel, before its chain "
+           "is on (build plan)",
+           "m", 0.5, commonPractice, Stricter::higher),
       kind("trim-margin", "room to spare below which lowest edge is called tight", "m", 0.05, commonPractice,
            Stricter::free),
       kind("wind-first-action",

@@ -28,6 +28,7 @@ inline constexpr auto cabinetColumns = [](auto& io, auto& type) {
   io("level_at_1_m_db", type.levelAtOneMetre);
   io("face_area_m2", type.faceArea);
   io("force_coefficient", type.forceCoefficient);
+  io("engagement_m", type.engagement);
 };
 
 inline constexpr auto barColumns = [](auto& io, auto& type) {
@@ -113,6 +114,8 @@ inline constexpr auto cartColumns = [](auto& io, auto& type) {
   io("length_m", type.length);
   io("width_m", type.width);
   io("height_m", type.height);
+  io("deck_m", type.deck);
+  io("high", type.high);
 };
 
 inline constexpr auto stackingColumns = [](auto& io, auto& table) {

@@ -64,6 +64,33 @@ BOOST_AUTO_TEST_CASE(a_mark_needs_a_chosen_option_and_a_day_that_has_come) {
   BOOST_TEST(early.ending == Ending::badInput);
 }
 
+BOOST_AUTO_TEST_CASE(build_tells_the_steps_of_both_sides_in_order) {
+  const Ran ran = run({"build", "--show", "Ostrel", "--json"});
+  BOOST_TEST(ran.ending == Ending::done);
+  const QJsonObject plan = ran.json();
+  BOOST_TEST(textOf(plan, "format").toStdString() == "hangbook.build/1");
+  BOOST_TEST(textOf(plan, "standing").toStdString() == "planned");
+  const QJsonArray steps = listOf(plan, "steps");
+  int number = 0;
+  int signs = 0;
+  bool crosses = false;
+  for (const QJsonValue& each : steps) {
+    BOOST_TEST(each[QLatin1String("number")].toInt() == ++number);
+    signs += each[QLatin1String("gate")].isString() ? 1 : 0;
+    crosses = crosses || (textOf(each.toObject(), "kind") == "cart-across" &&
+                          textOf(each.toObject(), "across_to") == "right");
+  }
+  // Five cabinets a side, chain, secondary steel and final check ask for a name each.
+  BOOST_TEST(signs == 2 * (5 + 3));
+  BOOST_TEST(crosses);
+  const QJsonArray left =
+      listOf(run({"build", "--show", "Ostrel", "--hang", "left", "--json"}).json(), "steps");
+  BOOST_TEST(left.size() * 2 == steps.size());
+  const Ran unproven = run({"build", "--show", "Vintersund"});
+  BOOST_TEST(unproven.ending == Ending::failing);
+  BOOST_TEST(unproven.out.find("NOT CLEARED TO LIFT") != std::string::npos);
+}
+
 BOOST_AUTO_TEST_CASE(due_is_sorted_with_what_is_overdue_first) {
   const QJsonObject due = run({"due", "--within", "12m", "--json"}).json();
   BOOST_TEST(textOf(due, "format").toStdString() == "hangbook.due/1");

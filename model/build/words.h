@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "build/plan.h"
+
+namespace hangbook::build {
+
+/// "1.32 m", to the centimetre; "not known" for NaN.
+QString metres(double value);
+
+/// What holds for every build, whatever its figures.
+QStringList usualCautions();
+
+/// The steps back: each that was done undone, in the opposite order.
+std::vector<Step> loadOutOf(const Plan& plan);
+
+} // namespace hangbook::build
