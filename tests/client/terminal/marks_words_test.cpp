@@ -85,7 +85,10 @@ BOOST_AUTO_TEST_CASE(build_tells_the_steps_of_both_sides_in_order) {
   BOOST_TEST(crosses);
   const QJsonArray left =
       listOf(run({"build", "--show", "Ostrel", "--hang", "left", "--json"}).json(), "steps");
-  BOOST_TEST(left.size() * 2 == steps.size());
+  BOOST_TEST(left.size() == std::count_if(steps.begin(), steps.end(), [](const QJsonValue& each) {
+               return textOf(each.toObject(), "hang") == "left";
+             }));
+  BOOST_TEST(left.size() > 30);
   const Ran unproven = run({"build", "--show", "Vintersund"});
   BOOST_TEST(unproven.ending == Ending::failing);
   BOOST_TEST(unproven.out.find("NOT CLEARED TO LIFT") != std::string::npos);
