@@ -2,11 +2,16 @@
 #include <algorithm>
 #include <array>
 
+#include <QJsonArray>
+#include <QSet>
+
 #include "exchange/options_json.h"
+#include "options/easing_json.h"
 #include "quantity/error.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
 #include "terminal/commands.h"
+#include "terminal/easing_sheet.h"
 #include "terminal/facts.h"
 #include "terminal/options_table.h"
 #include "terminal/store_door.h"
@@ -50,6 +55,71 @@ Ending endingOf(const options::ShowOptions& all) {
   return allStand ? Ending::done : Ending::failing;
 }
 
+/// What is said beside the findings of one option.
+struct Beside {
+  options::Easings easings;
+  std::vector<options::Reserve> reserves;
+};
+using BesideAll = std::map<std::pair<QString, QString>, Beside>; ///< by hang and option
+
+Beside besideOf(const options::Snapshot& snapshot, const options::Option& option) {
+  return {options::easingsOf(snapshot, option), options::reservesOf(snapshot, option)};
+}
+
+/// For every failing option: slow, so it tells how far it is, one line for each tenth.
+BesideAll besideAll(const options::Snapshot& snapshot, const options::ShowOptions& all, Context& context) {
+  std::vector<const options::Option*> failing;
+  for (const options::HangOptions& hang : all.hangs) {
+    for (const options::Option& option : hang.options) {
+      if (option.verdict == Verdict::fails) {
+        failing.push_back(&option);
+      }
+    }
+  }
+  BesideAll found;
+  std::size_t told = 0;
+  for (std::size_t i = 0; i < failing.size(); ++i) {
+    if (const std::size_t tenth = 10 * i / failing.size(); tenth > told) {
+      told = tenth;
+      context.err << "what would do: " << i << " of " << failing.size() << " failing options\n" << std::flush;
+    }
+    found[{failing[i]->key.hang, failing[i]->id}] = {options::easingsOf(snapshot, *failing[i]), {}};
+  }
+  return found;
+}
+
+/// Adds `would_do` and `reserve` to the options that have them.
+QJsonObject withBeside(QJsonObject show, const BesideAll& beside) {
+  QJsonArray hangs = show[QStringLiteral("hangs")].toArray();
+  for (auto&& hangValue : hangs) {
+    QJsonObject hang = hangValue.toObject();
+    QJsonArray list = hang[QStringLiteral("options")].toArray();
+    for (auto&& value : list) {
+      QJsonObject option = value.toObject();
+      const auto found =
+          beside.find({hang[QStringLiteral("hang")].toString(), option[QStringLiteral("id")].toString()});
+      if (found != beside.end()) {
+        option[QStringLiteral("would_do")] = options::toJson(found->second.easings);
+        option[QStringLiteral("reserve")] = options::toJson(found->second.reserves);
+        value = option;
+      }
+    }
+    hang[QStringLiteral("options")] = list;
+    hangValue = hang;
+  }
+  show[QStringLiteral("hangs")] = hangs;
+  return show;
+}
+
+void printFailing(const options::HangOptions& hang, const BesideAll& beside, std::ostream& out) {
+  out << "What would do for hang " << hang.hang << ", one line for each failing option:\n";
+  for (const options::Option& option : hang.options) {
+    if (const auto found = beside.find({hang.hang, option.id}); found != beside.end()) {
+      printEasingLine(option.id.left(8), found->second.easings, out);
+    }
+  }
+}
+
 Ending run(const Given& given, Context& context) {
   const options::Order order = readOrder(given.option("--order").value_or("cover"));
   const auto store = openStore(context);
@@ -68,17 +138,29 @@ Ending run(const Given& given, Context& context) {
   if (explained) {
     all = only(all, findOption(all, QString::fromStdString(*explained)).id);
   }
+  BesideAll beside;
+  if (explained) {
+    const options::Option& option = all.hangs.front().options.front();
+    beside[{option.key.hang, option.id}] = besideOf(snapshot, option);
+  } else if (given.has("--easing")) {
+    beside = besideAll(snapshot, all, context);
+  }
   if (context.json) {
-    printJson(context, exchange::toJson(all));
+    printJson(context, withBeside(exchange::toJson(all), beside));
   } else {
     context.out << all.show << " (" << all.tour << "), " << all.venue << ", "
                 << show.from.toString(Qt::ISODate) << " to " << show.to.toString(Qt::ISODate) << '\n';
     for (const options::HangOptions& each : all.hangs) {
       if (given.has("--explain")) {
         printRuleSheet(each.options.front(), context.out);
+        printEasings(beside.begin()->second.easings, context.out);
+        printReserves(beside.begin()->second.reserves, context.out);
       } else {
         context.out << '\n';
         printHang(each, context.out);
+        if (given.has("--easing")) {
+          printFailing(each, beside, context.out);
+        }
       }
     }
   }
@@ -94,6 +176,7 @@ Command optionsCommand() {
            {"--hang", "NAME", "one hang of it only"},
            tourOption,
            {"--explain", "ID", "the whole rule sheet of one option, by the beginning of its identifier"},
+           {"--easing", "", "also what would do for each failing option, one line each (takes minutes)"},
            {"--order", "WORD",
             "inside a verdict: cover (first what covers most), lightest or gear (least of it)"}},
           {},

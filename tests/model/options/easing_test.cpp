@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What would do for an option that fails, and what breaks first in one that stands: each answer is applied
+// here by hand, and one step less of it, and all rules decide.
+#include <boost/test/unit_test.hpp>
+
+#include <algorithm>
+#include <functional>
+
+#include "options/easing.h"
+#include "options/reserve.h"
+#include "print.h"
+#include "quantity/error.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using options::Easing;
+using options::Option;
+using options::Snapshot;
+using options::Verdict;
+
+namespace {
+
+/// Few settings, since each answer takes a hundred runs over all of them.
+Snapshot fewSettings() {
+  Snapshot snapshot = testing::smallHarbourShow();
+  for (catalogue::BarType& bar : snapshot.catalogue.bars) {
+    bar.tiltStep = degrees(4);
+  }
+  return snapshot;
+}
+
+Option bestOf(const Snapshot& snapshot) {
+  return options::decide(snapshot, QStringLiteral("left")).hangs.front().options.front();
+}
+
+Option again(const Snapshot& snapshot, const QString& id) {
+  return options::decideOnly(snapshot, id, QStringLiteral("left")).hangs.front().options.front();
+}
+
+/// The option that was best before, as it is now that something was changed.
+Option spoilt(Snapshot& snapshot, const std::function<void(Snapshot&)>& spoil) {
+  const Option best = bestOf(snapshot);
+  BOOST_REQUIRE(best.verdict <= Verdict::tight);
+  spoil(snapshot);
+  Option now = again(snapshot, best.id);
+  BOOST_REQUIRE(now.verdict == Verdict::fails);
+  return now;
+}
+
+const Easing* ofKind(const std::vector<Easing>& list, const char* kind) {
+  const auto found = std::ranges::find_if(list, [&](const Easing& easing) {
+    return easing.changes.size() == 1 && easing.changes.front().kind == QString::fromLatin1(kind);
+  });
+  return found == list.end() ? nullptr : &*found;
+}
+
+const Easing& needed(const options::Easings& easings, const char* kind) {
+  const Easing* found = ofKind(easings.singles, kind);
+  BOOST_REQUIRE_MESSAGE(found != nullptr, kind);
+  BOOST_TEST(found->verdict <= Verdict::tight);
+  BOOST_TEST(found->oneStepLess > Verdict::tight);
+  return *found;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(easing)
+
+BOOST_AUTO_TEST_CASE(low_steel_higher_by_so_many_centimetres) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) { now.venue.lowSteel = metres(8); });
+  const auto easings = options::easingsOf(snapshot, failing);
+  const options::ChangedFigure& figure = needed(easings, "low-steel").changes.front().figures.front();
+  BOOST_TEST(figure.from.value() == 8.0);
+  BOOST_TEST(figure.to.value() == 8.0 + 0.01 * figure.steps, boost::test_tools::tolerance(1e-12));
+  snapshot.venue.lowSteel = metres(*figure.to);
+  BOOST_TEST(again(snapshot, failing.id).verdict <= Verdict::tight);
+  snapshot.venue.lowSteel = metres(*figure.to - 0.01);
+  BOOST_TEST(again(snapshot, failing.id).verdict == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_CASE(structure_that_is_short_is_never_asked_to_be_raised) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    for (venue::Point& point : now.venue.points) {
+      point.capacity = kilonewtons(3);
+    }
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  const options::Change& change = needed(easings, "structure").changes.front();
+  BOOST_TEST(change.words.contains(
+      QStringLiteral("another point, a lighter stack, or the engineer's written figure")));
+  BOOST_TEST(!change.words.contains(QStringLiteral("raise")));
+  const auto set = [&](const QString& name, double kn) {
+    for (venue::Point& point : snapshot.venue.points) {
+      if (QStringLiteral("point ") + point.name == name) {
+        point.capacity = kilonewtons(kn);
+      }
+    }
+  };
+  for (const options::ChangedFigure& figure : change.figures) {
+    set(figure.what, *figure.to);
+  }
+  BOOST_TEST(again(snapshot, failing.id).verdict <= Verdict::tight);
+  for (const options::ChangedFigure& figure : change.figures) {
+    set(figure.what, *figure.to - 0.01);
+    BOOST_TEST(again(snapshot, failing.id).verdict == Verdict::fails, figure.what.toStdString());
+    set(figure.what, *figure.to);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(as_many_hired_in_as_are_missing) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    std::erase_if(now.units, [](const fleet::Unit& unit) { return unit.kind == fleet::UnitKind::hoist; });
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  const auto& figures = needed(easings, "hire").changes.front().figures;
+  BOOST_REQUIRE(figures.size() == 1U);
+  BOOST_TEST(figures.front().what == failing.key.hoist);
+  BOOST_TEST(figures.front().steps == 4); // two hangs of two picks
+}
+
+BOOST_AUTO_TEST_CASE(points_as_far_apart_as_the_lean_allows) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    for (venue::Point& point : now.venue.points) {
+      point.y = metres(point.name == QStringLiteral("L1") ? 13.0 : inMetres(point.y));
+    }
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  const options::ChangedFigure& figure = needed(easings, "spacing").changes.front().figures.front();
+  const auto apart = [&](double spacing) {
+    const double off = 0.5 * (3.5 - spacing);
+    for (venue::Point& point : snapshot.venue.points) {
+      if (point.name == QStringLiteral("L1")) {
+        point.y = metres(13.0 - off);
+      } else if (point.name == QStringLiteral("L2")) {
+        point.y = metres(9.5 + off);
+      }
+    }
+    return again(snapshot, failing.id).verdict;
+  };
+  BOOST_TEST(figure.from.value() == 3.5, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(apart(*figure.to) <= Verdict::tight);
+  BOOST_TEST(apart(*figure.to + 0.01) == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_CASE(one_cabinet_fewer_is_another_option_of_the_list) {
+  Snapshot snapshot = fewSettings();
+  auto all = options::decide(snapshot, QStringLiteral("left"));
+  for (catalogue::BarType& bar : snapshot.catalogue.bars) {
+    for (catalogue::PickArrangement& each : bar.arrangements) {
+      each.mostCabinets = 4;
+    }
+  }
+  const Option* large = nullptr;
+  for (const Option& option : all.hangs.front().options) {
+    if (option.verdict <= Verdict::tight && option.key.stack.size() == 5) {
+      large = &option;
+    }
+  }
+  BOOST_REQUIRE(large != nullptr);
+  const auto easings = options::easingsOf(snapshot, again(snapshot, large->id));
+  const Easing& fewer = needed(easings, "fewer-cabinets");
+  BOOST_TEST(fewer.changes.front().figures.front().steps == 1);
+  BOOST_TEST((fewer.option != large->id));
+  BOOST_TEST(again(snapshot, fewer.option).verdict == fewer.verdict);
+  BOOST_TEST(again(snapshot, fewer.option).key.stack.size() == 4);
+}
+
+BOOST_AUTO_TEST_CASE(two_things_short_take_a_pair_and_both_are_needed) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    now.venue.lowSteel = metres(8);
+    for (venue::Point& point : now.venue.points) {
+      point.capacity = kilonewtons(0.5);
+    }
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  BOOST_TEST(easings.singles.empty());
+  BOOST_REQUIRE(!easings.pairs.empty());
+  const bool steelAndStructure = std::ranges::any_of(easings.pairs, [](const Easing& easing) {
+    return easing.changes[0].kind == QStringLiteral("low-steel") &&
+           easing.changes[1].kind == QStringLiteral("structure");
+  });
+  BOOST_TEST(steelAndStructure);
+  for (const Easing& easing : easings.pairs) {
+    BOOST_TEST(easing.changes.size() == 2U);
+    BOOST_TEST(easing.verdict <= Verdict::tight);
+    BOOST_TEST(easing.oneStepLess > Verdict::tight);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(an_unproven_option_says_what_to_ask_for) {
+  Snapshot snapshot = fewSettings();
+  const Option best = bestOf(snapshot);
+  for (venue::Point& point : snapshot.venue.points) {
+    point.capacity.reset();
+  }
+  const auto easings = options::easingsOf(snapshot, again(snapshot, best.id));
+  BOOST_TEST((easings.verdict == Verdict::unproven));
+  BOOST_TEST(easings.singles.empty());
+  BOOST_TEST(std::ranges::any_of(easings.ask, [](const options::Asked& each) {
+    return each.rule == QStringLiteral("point-load") &&
+           each.text.contains(QStringLiteral("states no capacity"));
+  }));
+}
+
+/// A mended option stays unproven while a figure is missing, and says so.
+BOOST_AUTO_TEST_CASE(what_is_not_known_is_not_mended) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    now.venue.lowSteel = metres(8);
+    for (venue::Point& point : now.venue.points) {
+      point.capacity.reset();
+    }
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  BOOST_TEST((easings.goal == Verdict::unproven));
+  const Easing* steel = ofKind(easings.singles, "low-steel");
+  BOOST_REQUIRE(steel != nullptr);
+  BOOST_TEST((steel->verdict == Verdict::unproven));
+  BOOST_TEST((steel->oneStepLess == Verdict::fails));
+  BOOST_TEST(!easings.ask.empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_setting_of_ones_own_is_mended_by_the_nearest_trim) {
+  const Snapshot snapshot = fewSettings();
+  const Option best = bestOf(snapshot);
+  BOOST_REQUIRE(best.trimWindow.has_value());
+  options::Setting low = *best.setting;
+  low.trimM = best.trimWindow->lowM - 0.234;
+  const auto easings = options::easingsAt(snapshot, best.key, low);
+  const options::ChangedFigure& figure = needed(easings, "trim").changes.front().figures.front();
+  BOOST_TEST(figure.steps == 24);
+  low.trimM = *figure.to;
+  BOOST_TEST(options::judge(snapshot, best.key, low).verdict <= Verdict::tight);
+  low.trimM = *figure.to - 0.01;
+  BOOST_TEST(options::judge(snapshot, best.key, low).verdict == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_CASE(what_breaks_first_stands_just_before) {
+  const Snapshot snapshot = fewSettings();
+  const Option best = bestOf(snapshot);
+  const auto reserves = options::reservesOf(snapshot, best);
+  const auto mass = std::ranges::find(reserves, QStringLiteral("mass"), &options::Reserve::kind);
+  BOOST_REQUIRE(mass != reserves.end());
+  BOOST_REQUIRE(mass->steps > 0);
+  const auto withCable = [&](double kg) {
+    Snapshot heavier = snapshot;
+    for (calendar::Hang& hang : heavier.show.hangs) {
+      hang.cableMass = kilograms(hang.name == QStringLiteral("left") ? kg : inKilograms(*hang.cableMass));
+    }
+    return options::judge(heavier, best.key, *best.setting);
+  };
+  BOOST_TEST(withCable(mass->last).verdict <= Verdict::tight);
+  const Option broken = withCable(mass->last + 1.0);
+  BOOST_TEST((broken.verdict == mass->then));
+  BOOST_TEST(broken.verdict > Verdict::tight);
+  const auto& finding = *std::ranges::find(broken.findings, mass->rule, &options::Finding::rule);
+  BOOST_TEST((finding.text == mass->text));
+  for (const options::Reserve& each : reserves) {
+    if (each.kind.startsWith(QStringLiteral("trim")) && each.steps > 0) {
+      options::Setting moved = *best.setting;
+      moved.trimM = each.last;
+      BOOST_TEST(options::judge(snapshot, best.key, moved).verdict <= Verdict::tight);
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(it_stops_when_it_is_told_to) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) { now.venue.lowSteel = metres(8); });
+  int asked = 0;
+  BOOST_CHECK_THROW(options::easingsOf(snapshot, failing, [&](double) { return ++asked < 5; }),
+                    options::Cancelled);
+  BOOST_TEST(asked == 5);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
