@@ -54,9 +54,12 @@ struct Operand {
 struct Given {
   std::map<std::string, std::string> options; ///< a plain option has an empty text
   std::map<std::string, std::string> operands;
+  std::map<std::string, std::vector<std::string>> repeated; ///< each option's texts one by one
 
   bool has(const std::string& option) const { return options.contains(option); }
   std::optional<std::string> option(const std::string& word) const;
+  /// All texts of an option that may stand several times, in their order.
+  std::vector<std::string> all(const std::string& word) const;
   std::optional<std::string> operand(const std::string& name) const;
 };
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <iterator>
 
 #include <QFile>
@@ -53,18 +54,68 @@ std::optional<char> readSign(const Given& given, const std::string& option, cons
   return sign[0];
 }
 
+/// "left=right", both without spaces around them.
+std::pair<QString, QString> pairFrom(const std::string& option, const QString& text, const char* like) {
+  const qsizetype at = text.lastIndexOf(u'=');
+  if (at <= 0) {
+    throw Error(Trouble::badInput, option + " " + text.toStdString() + ": " + like + " is expected");
+  }
+  return {text.left(at).trimmed(), text.sliced(at + 1).trimmed()};
+}
+
+exchange::Mapping mappingOf(const Given& given) {
+  exchange::Mapping mapping;
+  if (const auto line = given.option("--heading-line")) {
+    bool good = false;
+    mapping.headingLine = QString::fromStdString(*line).toInt(&good);
+    if (!good || mapping.headingLine < 1) {
+      throw Error(Trouble::badInput,
+                  "--heading-line " + *line + ": the number of a line, from 1, is expected");
+    }
+  }
+  for (const std::string& each : given.all("--column")) {
+    const auto [from, to] = pairFrom("--column", QString::fromStdString(each),
+                                     "a heading of the file and ours, such as \"Serial No.=serial\",");
+    mapping.columns.push_back({from, to});
+  }
+  for (const std::string& each : given.all("--everywhere")) {
+    const auto [heading, value] = pairFrom("--everywhere", QString::fromStdString(each),
+                                           "a heading of ours and what stands in it, such as kind=hoist,");
+    mapping.everywhere.push_back({heading, value});
+  }
+  return mapping;
+}
+
+/// As it was read the last time, where nothing else is said; told to people.
+void recall(store::Store& store, exchange::Kind kind, const QByteArray& bytes, exchange::CsvForm& form,
+            const Given& given, Context& context) {
+  if (!form.mapping.empty() || given.has("--as-written")) {
+    return;
+  }
+  if (const auto kept = actions::rememberedMapping(store, kind, bytes, form)) {
+    form.mapping = kept->mapping;
+    if (form.dateFormat.isEmpty()) {
+      form.dateFormat = kept->dateFormat;
+    }
+    context.err << "columns as " << kept->by << " read them on " << kept->at.date().toString(Qt::ISODate)
+                << " (--as-written reads them as they stand)\n";
+  }
+}
+
 exchange::CsvForm formOf(const Given& given) {
   exchange::CsvForm form;
   form.separator = readSign(given, "--separator", ",;\t");
   form.decimalMark = readSign(given, "--decimal-mark", ",.");
   form.dateFormat = QString::fromStdString(given.option("--date-format").value_or(""));
+  form.mapping = mappingOf(given);
   return form;
 }
 
 /// Takes the file in, on paper or in the store. A store that is not there yet is made only for a file without
 /// faults that is really to be taken in.
-exchange::Import takeIn(exchange::Kind kind, const QByteArray& bytes, const exchange::CsvForm& form, bool dry,
-                        const Context& context) {
+exchange::Import takeIn(exchange::Kind kind, const QByteArray& bytes, const Given& given, Context& context) {
+  exchange::CsvForm form = formOf(given);
+  const bool dry = given.has("--dry-run");
   const QDateTime now = QDateTime::currentDateTimeUtc();
   if (!storeExists(context)) {
     exchange::Importer onPaper{QString::fromStdString(context.by.value_or("-")), now};
@@ -74,6 +125,7 @@ exchange::Import takeIn(exchange::Kind kind, const QByteArray& bytes, const exch
     }
   }
   const auto store = dry ? openStore(context) : openOrMakeStore(context);
+  recall(*store, kind, bytes, form, given, context);
   return actions::importFile(*store, kind, bytes, {person(*store, context), now}, form, dry);
 }
 
@@ -92,13 +144,38 @@ QJsonObject inJson(const exchange::Import& import, const QString& kind, const st
                               {QStringLiteral("read"), fault.read},
                               {QStringLiteral("expected"), fault.expected}});
   }
+  QJsonArray differences;
+  for (const exchange::Difference& each : import.differences) {
+    differences.append(QJsonObject{{QStringLiteral("line"), each.line},
+                                   {QStringLiteral("record"), each.sort},
+                                   {QStringLiteral("key"), each.key},
+                                   {QStringLiteral("column"), each.heading},
+                                   {QStringLiteral("was"), each.was},
+                                   {QStringLiteral("becomes"), each.becomes}});
+  }
   return {{QStringLiteral("format"), QStringLiteral("hangbook.import/1")},
           {QStringLiteral("kind"), kind},
           {QStringLiteral("file"), QString::fromStdString(file)},
           {QStringLiteral("written"), !dry && import.faults.empty()},
           {QStringLiteral("form"), import.form},
           {QStringLiteral("counts"), counts},
+          {QStringLiteral("differences"), differences},
           {QStringLiteral("faults"), faults}};
+}
+
+/// What would become another figure: so many that a screen or two shows them.
+void printDifferences(const exchange::Import& import, Context& context) {
+  constexpr std::size_t most = 60;
+  const auto shown = [](const QString& text) { return text.isEmpty() ? QStringLiteral("not known") : text; };
+  for (std::size_t i = 0; i < std::min(most, import.differences.size()); ++i) {
+    const exchange::Difference& each = import.differences[i];
+    context.out << "  line " << QString::number(each.line) << ", " << each.sort << ' ' << each.key << ": "
+                << each.heading << ' ' << shown(each.was) << " -> " << shown(each.becomes) << '\n';
+  }
+  if (import.differences.size() > most) {
+    context.out << "  and " << QString::number(import.differences.size() - most)
+                << " more (--json has all)\n";
+  }
 }
 
 void printForPeople(const exchange::Import& import, const std::string& file, bool dry, Context& context) {
@@ -115,6 +192,9 @@ void printForPeople(const exchange::Import& import, const std::string& file, boo
                 << QString::number(count.changed) << " changed, " << QString::number(count.same)
                 << " the same already\n";
   }
+  if (dry) {
+    printDifferences(import, context);
+  }
   context.out << file << ": read as " << import.form
               << (dry ? "; dry run, nothing was written\n" : "; written\n");
 }
@@ -122,9 +202,8 @@ void printForPeople(const exchange::Import& import, const std::string& file, boo
 Ending run(const Given& given, Context& context) {
   const exchange::Kind kind = exchange::kindFrom(QString::fromStdString(*given.option("--kind")));
   const std::string file = *given.operand("FILE");
-  const exchange::CsvForm form = formOf(given);
   const bool dry = given.has("--dry-run");
-  const exchange::Import import = takeIn(kind, readAll(file, context.in), form, dry, context);
+  const exchange::Import import = takeIn(kind, readAll(file, context.in), given, context);
   if (context.json) {
     printJson(context, inJson(import, exchange::wordFor(kind), file, dry));
     for (const exchange::Fault& fault : import.faults) {
@@ -139,16 +218,25 @@ Ending run(const Given& given, Context& context) {
 } // namespace
 
 Command importCommand() {
-  return {"import",
-          "take a spreadsheet (CSV) into the store: all of it, or nothing where anything in it is wrong",
-          {{"--kind", "KIND", "types, people, units, venues, shows or marks", true},
-           {"--dry-run", "", "say what would be done, and write nothing"},
-           {"--date-format", "FORM", "how dates are written, such as dd.MM.yyyy; 2027-04-02 where left out"},
-           {"--decimal-mark", "MARK", "\".\" or \",\"; found in the file where left out"},
-           {"--separator", "MARK", "\",\", \";\" or tab; found in the file where left out"}},
-          {{"FILE", "the file; - for standard input"}},
-          "hangbook import --kind units fleet.csv --dry-run",
-          run};
+  return {
+      "import",
+      "take a spreadsheet (CSV) into the store: all of it, or nothing where anything in it is wrong",
+      {{"--kind", "KIND", "types, people, units, venues, shows or marks", true},
+       {"--dry-run", "", "say what would be done, figure by figure, and write nothing"},
+       {"--column", "THEIRS=OURS",
+        "a heading of the file, or #3 for its third column, and ours; nothing behind the = leaves it out; "
+        "kept for the next list with these headings",
+        false, true},
+       {"--everywhere", "OURS=TEXT", "a column that the file does not have, such as kind=hoist", false, true},
+       {"--heading-line", "LINE", "where the headings stand, below a title"},
+       {"--as-written", "", "do not read the columns as the last time"},
+       {"--date-format", "FORM",
+        "how dates are written, such as dd.MM.yyyy, several separated by \";\"; 2027-04-02 where left out"},
+       {"--decimal-mark", "MARK", "\".\" or \",\"; found in the file where left out"},
+       {"--separator", "MARK", "\",\", \";\" or tab; found in the file where left out"}},
+      {{"FILE", "the file; - for standard input"}},
+      "hangbook import --kind units fleet.csv --dry-run",
+      run};
 }
 
 } // namespace hangbook::terminal

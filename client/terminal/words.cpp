@@ -73,6 +73,11 @@ std::optional<std::string> Given::option(const std::string& word) const {
   return found == options.end() ? std::nullopt : std::optional(found->second);
 }
 
+std::vector<std::string> Given::all(const std::string& word) const {
+  const auto found = repeated.find(word);
+  return found == repeated.end() ? std::vector<std::string>() : found->second;
+}
+
 std::optional<std::string> Given::operand(const std::string& name) const {
   const auto found = operands.find(name);
   return found == operands.end() ? std::nullopt : std::optional(found->second);
@@ -150,6 +155,7 @@ Given read(const Command& command, const std::vector<std::string>& words, Contex
       refuse(name + " stands here for the second time");
     }
     if (own != nullptr) {
+      given.repeated[name].push_back(text);
       given.options[name] = again ? given.options[name] + "; " + text : text;
     } else {
       shared.push_back(name);

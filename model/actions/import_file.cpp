@@ -11,6 +11,7 @@
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
 #include "store/fleet_store.h"
+#include "store/mapping_store.h"
 #include "store/mark_store.h"
 #include "store/people_store.h"
 #include "store/snapshot_store.h"
@@ -134,6 +135,16 @@ QString countsInWords(const Import& import) {
   return words.join(QStringLiteral("; "));
 }
 
+/// A mapping goes with the headings as they stand in the file.
+void remember(store::Store& store, exchange::Kind kind, const QStringList& headings, const Importer& importer,
+              const exchange::CsvForm& form) {
+  if (!form.mapping.empty()) {
+    store::keepMapping(store,
+                       {exchange::wordFor(kind), exchange::headingsKey(headings),
+                        exchange::mappingText(form.mapping), form.dateFormat, importer.by, importer.now});
+  }
+}
+
 Import written(store::Store& store, exchange::Kind kind, const QByteArray& bytes, const Importer& importer,
                const exchange::CsvForm& form) {
   Import import = exchange::readFile(kind, bytes, everything(store), importer, form);
@@ -142,6 +153,7 @@ Import written(store::Store& store, exchange::Kind kind, const QByteArray& bytes
              [&](const QString&) {
                saveRecords(store, import.changes, importer);
                chooseAll(store, import, importer);
+               remember(store, kind, import.headings, importer, form);
              });
   }
   return import;
@@ -190,6 +202,20 @@ Import importFile(store::Store& store, exchange::Kind kind, const QByteArray& by
     import->faults = refused.faults;
   }
   return std::move(*import);
+}
+
+std::optional<Remembered> rememberedMapping(store::Store& store, exchange::Kind kind, const QByteArray& bytes,
+                                            const exchange::CsvForm& form) {
+  // Lists may have a title over their headings: each of the first lines is looked up as if it were the
+  // headings.
+  constexpr int mostTitleLines = 20;
+  for (const exchange::CsvRecord& line : exchange::firstRecords(bytes, form, mostTitleLines)) {
+    const auto kept = store::loadMapping(store, exchange::wordFor(kind), exchange::headingsKey(line.cells));
+    if (kept) {
+      return Remembered{exchange::mappingFrom(kept->mapping), kept->dateFormat, kept->by, kept->at};
+    }
+  }
+  return std::nullopt;
 }
 
 } // namespace hangbook::actions

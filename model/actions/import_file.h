@@ -17,4 +17,15 @@ exchange::Import importFile(store::Store& store, exchange::Kind kind, const QByt
                             const exchange::Importer& importer, const exchange::CsvForm& form = {},
                             bool dryRun = false);
 
+/// How a list with these headings was read the last time; nullopt where none was. Such a mapping is kept by
+/// `importFile` when a file has come in by it.
+struct Remembered {
+  exchange::Mapping mapping;
+  QString dateFormat;
+  QString by;
+  QDateTime at; ///< UTC
+};
+std::optional<Remembered> rememberedMapping(store::Store& store, exchange::Kind kind, const QByteArray& bytes,
+                                            const exchange::CsvForm& form = {});
+
 } // namespace hangbook::actions

@@ -8,18 +8,33 @@ namespace {
 
 const QString usualDates = QStringLiteral("yyyy-MM-dd");
 
-QString dateFormatOf(const Cell& cell) {
-  return cell.dateFormat.isEmpty() ? usualDates : cell.dateFormat;
-}
-
 /// Null where the text is not exactly how that day is written.
 QDate strictDate(const QString& text, const QString& format) {
   const QDate date = QDate::fromString(text, format);
   return date.isValid() && date.toString(format) == text ? date : QDate();
 }
 
+/// The one day that the text is by any of the formats; null where it is none. Throws Unreadable where two
+/// formats read unlike days.
+QDate dayOf(const QString& text, const QString& said) {
+  QDate found;
+  for (const QString& format : dateFormats(said)) {
+    const QDate day = strictDate(text, format);
+    if (day.isValid() && found.isValid() && day != found) {
+      throw Unreadable{text, QStringLiteral("a date that is one day only: %1 or %2?")
+                                 .arg(found.toString(usualDates), day.toString(usualDates))};
+    }
+    found = day.isValid() ? day : found;
+  }
+  return found;
+}
+
 QString dateLike(const Cell& cell) {
-  return QDate(2027, 4, 2).toString(dateFormatOf(cell));
+  QStringList like;
+  for (const QString& format : dateFormats(cell.dateFormat)) {
+    like << QDate(2027, 4, 2).toString(format);
+  }
+  return like.join(QStringLiteral(" or "));
 }
 
 bool isNumber(const QString& text, NumberForm form) {
@@ -53,6 +68,15 @@ Cell piece(const Cell& cell, const QString& text) {
 }
 
 } // namespace
+
+QStringList dateFormats(const QString& said) {
+  QStringList formats = said.split(QLatin1Char(';'), Qt::SkipEmptyParts);
+  for (QString& each : formats) {
+    each = each.trimmed();
+  }
+  formats.removeAll(QString());
+  return formats.isEmpty() ? QStringList{usualDates} : formats;
+}
 
 QString readText(const Cell& cell) {
   return cell.text;
@@ -89,7 +113,7 @@ int readInteger(const Cell& cell, Bound bound) {
 }
 
 QDate readDate(const Cell& cell) {
-  const QDate date = strictDate(cell.text, dateFormatOf(cell));
+  const QDate date = dayOf(cell.text, cell.dateFormat);
   if (!date.isValid()) {
     throw Unreadable{cell.text, QStringLiteral("a date such as ") + dateLike(cell)};
   }
@@ -124,7 +148,7 @@ QDateTime readInstant(const Cell& cell) {
 QDateTime readLocal(const Cell& cell) {
   static const QRegularExpression form(QStringLiteral("^(.*?)(?:[ T](\\d\\d:\\d\\d(?::\\d\\d)?))?$"));
   const auto match = form.match(cell.text);
-  const QDate date = strictDate(match.captured(1), dateFormatOf(cell));
+  const QDate date = dayOf(match.captured(1), cell.dateFormat);
   const QString clock = match.captured(2).isEmpty() ? QStringLiteral("00:00") : match.captured(2);
   const QTime time = QTime::fromString(clock, Qt::ISODate);
   if (!match.hasMatch() || !date.isValid() || !time.isValid()) {

@@ -25,7 +25,7 @@ struct Cell {
   QString text;
   QString unit;            ///< the heading's, empty where it has none
   NumberForm form;         ///< decimal mark of the file
-  QString dateFormat = {}; ///< of the file; empty = 2027-04-02
+  QString dateFormat = {}; ///< of the file, several separated by ";"; empty = 2027-04-02
 };
 
 /// What was read and what is expected, in words.
@@ -37,6 +37,9 @@ struct Unreadable {
 /// One of a fixed set of words for a value.
 template <class Value>
 using Words = std::span<const std::pair<Value, const char*>>;
+
+/// The formats that `said` names, separated by ";"; the usual one where it is empty.
+QStringList dateFormats(const QString& said);
 
 QString readText(const Cell& cell);
 bool readYesNo(const Cell& cell);

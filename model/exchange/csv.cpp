@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "exchange/cell.h"
 #include "exchange/csv_bytes.h"
 #include "exchange/csv_form.h"
 
@@ -16,10 +17,13 @@ void mustBeKnown(const CsvForm& form) {
   if (form.decimalMark && *form.decimalMark != '.' && *form.decimalMark != ',') {
     throw Error(Trouble::badInput, "the decimal mark is a point or a comma");
   }
-  if (!form.dateFormat.isEmpty() && !tellsEveryDay(form.dateFormat)) {
-    throw Error(Trouble::badInput, "\"" + form.dateFormat.toStdString() +
-                                       "\" does not tell every day: a date format with day, month and a year "
-                                       "of four digits is expected, such as dd.MM.yyyy");
+  for (const QString& each : dateFormats(form.dateFormat)) {
+    if (!tellsEveryDay(each)) {
+      throw Error(Trouble::badInput,
+                  "\"" + each.toStdString() +
+                      "\" does not tell every day: a date format with day, month and a year "
+                      "of four digits is expected, such as dd.MM.yyyy");
+    }
   }
 }
 
@@ -37,25 +41,60 @@ bool isBlank(const CsvRecord& record) {
   return std::ranges::all_of(record.cells, [](const QString& cell) { return cell.isEmpty(); });
 }
 
-void readHeadings(const CsvRecord& record, CsvTable& table) {
+void splitHeadings(const CsvRecord& record, CsvTable& table) {
   table.headingLine = record.line;
-  QStringList cells = record.cells;
-  while (!cells.isEmpty() && cells.back().isEmpty()) {
-    cells.removeLast(); // columns that were cleared in the spreadsheet
+  table.written = record.cells;
+  while (!table.written.isEmpty() && table.written.back().isEmpty()) {
+    table.written.removeLast(); // columns that were cleared in the spreadsheet
   }
-  for (const QString& cell : cells) {
-    const CsvHeading heading = readHeading(cell);
-    const auto same = std::ranges::find(table.headings, heading.shortName, &CsvHeading::shortName);
+  for (const QString& cell : table.written) {
+    table.headings.push_back(readHeading(cell));
+  }
+}
+
+void checkHeadings(CsvTable& table) {
+  for (std::size_t at = 0; at < table.headings.size(); ++at) {
+    const CsvHeading& heading = table.headings[at];
+    const auto same =
+        std::find_if(table.headings.begin(), table.headings.begin() + static_cast<std::ptrdiff_t>(at),
+                     [&](const CsvHeading& each) { return each.shortName == heading.shortName; });
     if (heading.name.isEmpty()) {
       table.faults.push_back(
-          {record.line, {}, {}, QStringLiteral("a heading over column %1").arg(table.headings.size() + 1)});
-    } else if (same != table.headings.end()) {
-      table.faults.push_back({record.line, heading.written, heading.written,
+          {table.headingLine, {}, {}, QStringLiteral("a heading over column %1").arg(at + 1)});
+    } else if (same != table.headings.begin() + static_cast<std::ptrdiff_t>(at)) {
+      table.faults.push_back({table.headingLine, heading.written, heading.written,
                               QStringLiteral("each heading once; column %1 is “%2”")
                                   .arg(same - table.headings.begin() + 1)
                                   .arg(same->written)});
     }
-    table.headings.push_back(heading);
+  }
+}
+
+/// Takes so many lines from the front; answers how many there were to take.
+int dropLines(QString& text, int count) {
+  qsizetype at = 0;
+  int dropped = 0;
+  while (dropped < count && at < text.size()) {
+    while (at < text.size() && text[at] != u'\n' && text[at] != u'\r') {
+      ++at;
+    }
+    at += QStringView(text).sliced(at).startsWith(QLatin1String("\r\n")) ? 2 : 1;
+    ++dropped;
+  }
+  text.remove(0, at);
+  return dropped;
+}
+
+/// Lines above the headings are a title. Faults where the headings do not stand where they are said to.
+int dropTitle(const CsvForm& form, QString& text, int linesBefore) {
+  return form.mapping.headingLine > linesBefore + 1
+             ? dropLines(text, form.mapping.headingLine - linesBefore - 1)
+             : 0;
+}
+
+void checkHeadingLine(const CsvForm& form, CsvTable& table) {
+  if (form.mapping.headingLine > 0 && table.headingLine != form.mapping.headingLine) {
+    table.faults.push_back({form.mapping.headingLine, {}, {}, QStringLiteral("the line of the headings")});
   }
 }
 
@@ -114,6 +153,7 @@ CsvTable readCsv(const QByteArray& bytes, const CsvForm& form) {
       separator = said;
     }
   }
+  linesBefore += dropTitle(form, text, linesBefore);
   if (!separator) {
     separator = findSeparator(text, table.faults);
   }
@@ -138,17 +178,50 @@ CsvTable readCsv(const QByteArray& bytes, const CsvForm& form) {
     table.faults.push_back({0, {}, {}, QStringLiteral("a line of headings, but the file is empty")});
     return table;
   }
-  readHeadings(records.front(), table);
+  splitHeadings(records.front(), table);
+  checkHeadingLine(form, table);
   table.rows.assign(std::make_move_iterator(records.begin() + 1), std::make_move_iterator(records.end()));
   for (CsvRecord& row : table.rows) {
     fitToHeadings(row, table);
   }
+  applyMapping(form.mapping, table);
+  checkHeadings(table);
   if (form.decimalMark) {
     table.numbers.decimalMark = *form.decimalMark;
   } else if (table.separator != ',') {
     table.numbers.decimalMark = findDecimalMark(table.rows, table.faults).value_or('.');
   }
   return table;
+}
+
+std::vector<CsvRecord> firstRecords(const QByteArray& bytes, const CsvForm& form, int most) {
+  std::vector<Fault> ignored; // they are told when the file is read
+  const QString text = decodeCsv(bytes, ignored);
+  std::vector<CsvRecord> best;
+  const auto widest = [](const std::vector<CsvRecord>& records) {
+    qsizetype cells = 0;
+    for (const CsvRecord& each : records) {
+      cells = std::max(cells, each.cells.size());
+    }
+    return cells;
+  };
+  for (const char separator :
+       form.separator ? std::vector<char>{*form.separator} : std::vector<char>{',', ';', '\t'}) {
+    std::vector<CsvRecord> records = splitCsv(text, QLatin1Char(separator), ignored, most);
+    if (best.empty() || widest(records) > widest(best)) {
+      best = std::move(records);
+    }
+  }
+  for (CsvRecord& record : best) {
+    for (QString& cell : record.cells) {
+      cell = cell.trimmed();
+    }
+    while (!record.cells.isEmpty() && record.cells.back().isEmpty()) {
+      record.cells.removeLast();
+    }
+  }
+  std::erase_if(best, isBlank);
+  return best;
 }
 
 QString formText(const CsvTable& table) {

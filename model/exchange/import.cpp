@@ -92,6 +92,7 @@ Import readFile(Kind kind, const QByteArray& bytes, const Data& before, const Im
   Import import;
   const CsvTable table = readCsv(bytes, form);
   import.form = formText(table);
+  import.headings = table.written;
   Work work(before, importer);
   work.faults = table.faults;
   if (work.faults.empty()) {
@@ -101,6 +102,8 @@ Import readFile(Kind kind, const QByteArray& bytes, const Data& before, const Im
     import.after = std::move(work.after);
     import.changes = changesBetween(before, import.after);
     import.counts = std::move(work.counts);
+    import.differences = std::move(work.differences);
+    std::ranges::stable_sort(import.differences, {}, &Difference::line);
     sortCounts(import.counts, sortsOf(kind));
     import.linesOfChosen = std::move(work.linesOfChosen);
   } else {

@@ -32,6 +32,9 @@ struct Import {
   Data after;                ///< the data with the file taken in; as before where there are faults
   Changes changes;           ///< empty where there are faults
   std::vector<Count> counts; ///< by sort of line, in the order of the dictionary
+  std::vector<Difference>
+      differences;           ///< what of known records becomes another; empty where there are faults
+  QStringList headings;      ///< of the file as it is, before any mapping
   std::vector<Fault> faults; ///< in the order of lines; not empty: nothing may be written
   QString form;              ///< how the file was read: its separator and decimal mark
   /// Lines on which options are chosen, by joined({tour, show, hang}): a choice is checked by computing it.

@@ -133,6 +133,9 @@ public:
       return;
     }
     handling_.put(work, line, at);
+    if (before && work.faults.size() == faultsBefore) {
+      tell(work, *before, line, view.number);
+    }
     if (work.faults.size() != faultsBefore) {
       return;
     }
@@ -158,6 +161,28 @@ public:
   }
 
 private:
+  /// Puts down every column whose text becomes another one.
+  void tell(Work& work, const Line& before, const Line& line, int number) const {
+    if (before == line) {
+      return;
+    }
+    QStringList key;
+    for (const auto& column : columns_) {
+      if (isKey(column.need)) {
+        key << column.write(before);
+      }
+    }
+    key.removeAll(QString());
+    for (const auto& column : columns_) {
+      const QString was = column.write(before);
+      const QString becomes = column.write(line);
+      if (was != becomes) {
+        work.differences.push_back(
+            {number, word(), key.join(QStringLiteral(", ")), column.name, was, becomes});
+      }
+    }
+  }
+
   void take(const Column<Line>& column, Line& line, const At& at, const LineView& view, std::size_t index,
             bool wanted) const {
     const int cell = (*view.where)[index];

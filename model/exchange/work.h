@@ -31,6 +31,17 @@ struct Count {
   bool operator==(const Count&) const = default;
 };
 
+/// One figure of a known record that a line changes, both as they are written.
+struct Difference {
+  int line = 0;
+  QString sort;
+  QString key; ///< what names the record, its parts separated by ", "
+  QString heading;
+  QString was;     ///< empty = not known
+  QString becomes; ///< empty = not known
+  bool operator==(const Difference&) const = default;
+};
+
 /// A list of records with an index by key, so that fifty thousand units take no longer than they must.
 template <class Record>
 class Register {
@@ -110,6 +121,7 @@ public:
   Importer importer;
   std::vector<Fault> faults;
   std::vector<Count> counts;
+  std::vector<Difference> differences; ///< in the order of lines
   /// Looked at when every line has been read: what a line names may stand further down.
   std::vector<std::function<void()>> later;
   /// Sort and key of each line so far, with its number.

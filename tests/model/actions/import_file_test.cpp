@@ -74,3 +74,29 @@ BOOST_DATA_TEST_CASE(an_option_that_is_none_is_a_fault_on_its_line, testing::bot
   BOOST_TEST((everything(*store) == before));
   BOOST_TEST(importFile(*store, Kind::shows, showWith(""), importer).faults.empty());
 }
+
+BOOST_DATA_TEST_CASE(columns_are_read_the_next_time_as_they_were, testing::bothEngines, engine) {
+  const FreshStore fresh(engine);
+  const auto store = fresh.open();
+  const QByteArray theirs = "Halls of the tour\nrecord,Hall,zone\nvenue,Gannet Hall,Europe/London\n";
+  exchange::CsvForm form;
+  form.mapping = {2,
+                  {{QStringLiteral("Hall"), QStringLiteral("name")},
+                   {QStringLiteral("zone"), QStringLiteral("time zone")}},
+                  {}};
+  BOOST_TEST(importFile(*store, Kind::venues, theirs, importer, form, true).faults.empty());
+  BOOST_TEST(!rememberedMapping(*store, Kind::venues, theirs).has_value()); // a dry run keeps nothing
+  BOOST_TEST_REQUIRE(importFile(*store, Kind::venues, theirs, importer, form).faults.empty());
+  const auto kept = rememberedMapping(*store, Kind::venues, QByteArray(theirs).replace("Gannet", "Plover"));
+  BOOST_TEST_REQUIRE(kept.has_value());
+  BOOST_TEST((kept->mapping == form.mapping));
+  BOOST_TEST(kept->by.toStdString() == "Ingrid Paddock");
+  BOOST_TEST((kept->at == importer.now));
+  BOOST_TEST(!rememberedMapping(*store, Kind::units, theirs).has_value()); // another kind of file
+  BOOST_TEST(
+      !rememberedMapping(*store, Kind::venues, QByteArray(theirs).replace("Hall,", "House,")).has_value());
+  // The last way of reading counts.
+  form.mapping.everywhere = {{QStringLiteral("town"), QStringLiteral("Oxmere")}};
+  BOOST_TEST_REQUIRE(importFile(*store, Kind::venues, theirs, importer, form).faults.empty());
+  BOOST_TEST((rememberedMapping(*store, Kind::venues, theirs)->mapping == form.mapping));
+}
