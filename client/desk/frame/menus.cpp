@@ -15,7 +15,10 @@ void Window::addMenus() {
   auto* store = menuBar()->addMenu(tr("&Store"));
   auto* reload = store->addAction(tr("&Read again"), &session_, &Session::reload);
   reload->setShortcut(Qt::Key_F5);
-  auto* import = store->addAction(tr("&Import spreadsheets…"), this, [this] {
+  auto* one = store->addAction(tr("&Import a spreadsheet…"), this, &Window::importFile);
+  one->setObjectName(QStringLiteral("importFile"));
+  one->setShortcut(Qt::CTRL | Qt::Key_I);
+  auto* import = store->addAction(tr("Import a &folder of spreadsheets…"), this, [this] {
     const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder with CSV files"));
     if (!folder.isEmpty()) {
       first_->importFrom(folder);

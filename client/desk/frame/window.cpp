@@ -23,6 +23,7 @@
 #include "desk/frame/finder.h"
 #include "desk/frame/place_names.h"
 #include "desk/frame/places_list.h"
+#include "desk/importing/import_dialog.h"
 #include "desk/options/options_place.h"
 #include "desk/route/route_place.h"
 #include "desk/style/colours.h"
@@ -240,6 +241,11 @@ void Window::explainPlace() {
   box.setInformativeText(
       tr("Ctrl+1 to Ctrl+6 go from place to place, Ctrl+K finds anything, F5 reads the store again."));
   box.exec();
+}
+
+void Window::importFile() {
+  ImportDialog dialog(session_, this);
+  dialog.exec();
 }
 
 void Window::showAbout() {

@@ -43,6 +43,7 @@ private:
   void showFacts();
   void followWords();
   void showTrouble(const QString& text);
+  void importFile();
   void explainPlace();
   void showAbout();
 

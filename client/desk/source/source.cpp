@@ -9,6 +9,7 @@
 
 #include "actions/fleet_work.h"
 #include "actions/scan.h"
+#include "desk/importing/import_wish.h"
 #include "desk/source/due_lines.h"
 
 namespace hangbook::desk {
@@ -107,6 +108,11 @@ void Source::fillWithDemo() {
 QString Source::importFolder(const QString& folder, const QString& by) {
   refuseWindowThread("an import");
   return writeFolder(folder, by);
+}
+
+ImportLook Source::importFile(const ImportWish& wish) {
+  refuseWindowThread("an import");
+  return lookAtFile(wish);
 }
 
 } // namespace hangbook::desk

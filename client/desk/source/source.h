@@ -16,6 +16,9 @@ struct Recorded;   // actions/fleet_work.h
 
 namespace hangbook::desk {
 
+struct ImportWish; // importing/import_wish.h
+struct ImportLook; // importing/import_wish.h
+
 /// What the store is, for the status line.
 struct StoreLine {
   QString name{};     ///< the file's name, or the server and database
@@ -84,6 +87,8 @@ public:
   void fillWithDemo();
   /// Reads every spreadsheet of a folder in one transaction; answers what was read, in words.
   QString importFolder(const QString& folder, const QString& by);
+  /// Looks at one spreadsheet, or takes it in.
+  ImportLook importFile(const ImportWish& wish);
 
   /// Lets go of the store: the last thing that the thread which asked for all of this does.
   void close() { closeStore(); }
@@ -112,6 +117,7 @@ private:
   virtual actions::Recorded writeState(const StateChange& change) = 0;
   virtual void writeDemo() = 0;
   virtual QString writeFolder(const QString& folder, const QString& by) = 0;
+  virtual ImportLook lookAtFile(const ImportWish& wish) = 0;
 };
 
 /// Throws std::logic_error on the thread that the window lives on.

@@ -14,6 +14,7 @@
 #include "actions/import_file.h"
 #include "actions/scan.h"
 #include "demo/demo.h"
+#include "desk/importing/import_wish.h"
 #include "desk/run.h"
 #include "options/freeze.h"
 #include "quantity/error.h"
@@ -46,6 +47,21 @@ QString usualPlace() {
                 folder.toStdString());
   }
   return QDir(folder).filePath(QStringLiteral("hangbook.sqlite"));
+}
+
+/// The headings and what stands below them: the first line, or the one that is said.
+void takeFirstRows(const std::vector<exchange::CsvRecord>& records, ImportLook& look) {
+  constexpr std::size_t most = 12;
+  for (const exchange::CsvRecord& each : records) {
+    if (each.line < look.form.mapping.headingLine) {
+      continue;
+    }
+    if (look.headings.isEmpty()) {
+      look.headings = each.cells;
+    } else if (look.firstRows.size() < most) {
+      look.firstRows.push_back(each.cells);
+    }
+  }
 }
 
 std::vector<actions::File> filesNamed(const QStringList& names, fleet::DocumentKind kind) {
@@ -224,6 +240,33 @@ private:
                   folder.toStdString());
     }
     return read.join(QStringLiteral(", "));
+  }
+
+  ImportLook lookAtFile(const ImportWish& wish) override {
+    QFile file(wish.file);
+    if (QFileInfo(wish.file).isDir() || !file.open(QIODevice::ReadOnly)) {
+      throw Error(Trouble::badInput, "the file cannot be read (" + file.errorString().toStdString() + ")",
+                  wish.file.toStdString());
+    }
+    const QByteArray bytes = file.readAll();
+    ImportLook look;
+    look.form = wish.form;
+    if (wish.recall) {
+      if (const auto kept = actions::rememberedMapping(opened(), wish.kind, bytes, wish.form)) {
+        look.form.mapping = kept->mapping;
+        look.form.dateFormat = kept->dateFormat;
+        look.remembered = QStringLiteral("%1, %2").arg(kept->by, kept->at.date().toString(Qt::ISODate));
+      }
+    }
+    takeFirstRows(exchange::firstRecords(bytes, look.form, 40), look);
+    const exchange::Import import =
+        actions::importFile(opened(), wish.kind, bytes, importer(wish.by), look.form, !wish.write);
+    look.counts = import.counts;
+    look.differences = import.differences;
+    look.faults = import.faults;
+    look.readAs = import.form;
+    look.written = wish.write && import.faults.empty();
+    return look;
   }
 
   /// One file of several that stand or fall together.

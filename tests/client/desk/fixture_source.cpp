@@ -6,6 +6,7 @@
 
 #include "actions/fleet_work.h"
 #include "actions/scan.h"
+#include "desk/importing/import_wish.h"
 #include "desk/source/due_lines.h"
 #include "quantity/error.h"
 
@@ -363,6 +364,10 @@ void FixtureSource::writeDemo() {
   const std::lock_guard lock(mutex_);
   throwIfAsked();
   overview_ = smallOverview();
+}
+
+desk::ImportLook FixtureSource::lookAtFile(const desk::ImportWish&) {
+  throw Error(Trouble::badInput, "these values hold no files"); // the journeys import on a real store
 }
 
 QString FixtureSource::writeFolder(const QString&, const QString&) {

@@ -45,6 +45,7 @@ private:
   actions::Recorded writeState(const desk::StateChange& change) override;
   void writeDemo() override;
   QString writeFolder(const QString& folder, const QString& by) override;
+  desk::ImportLook lookAtFile(const desk::ImportWish& wish) override;
 
   void throwIfAsked();
 

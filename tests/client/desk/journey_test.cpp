@@ -8,11 +8,14 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTemporaryDir>
 
 #include "desk/first/first_page.h"
 #include "desk/frame/window.h"
+#include "desk/importing/import_dialog.h"
 #include "desk/lists/table_model.h"
 #include "desk/options/choose_dialog.h"
 #include "desk/options/elevation.h"
@@ -146,6 +149,62 @@ BOOST_AUTO_TEST_CASE(a_fault_in_one_file_keeps_nothing_of_the_others) {
   on.window.session().reload();
   on.settle();
   BOOST_TEST(on.window.session().overview().people.empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_list_of_their_own_is_mapped_looked_at_and_taken_in) {
+  const QTemporaryDir folder;
+  OnStore on(folder.filePath(QStringLiteral("tour.sqlite")));
+  on.child<QPushButton>("firstDemo")->click();
+  on.settle();
+  const QString list = folder.filePath(QStringLiteral("gear.csv"));
+  QFile file(list);
+  BOOST_TEST_REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write("Gear of the north yard;;;\nNo.;Item;Where;Note\nH2005;Quernstone two;bay 9;\nH9001;Quernstone "
+             "two;bay 9;ok\n");
+  file.close();
+  const auto before = on.window.session().overview().units.size();
+  ImportDialog dialog(on.window.session(), &on.window);
+  dialog.findChild<QComboBox*>(QStringLiteral("importBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+  const auto* accept = dialog.findChild<QPushButton*>(QStringLiteral("importAccept"));
+  const auto* state = dialog.findChild<QLabel*>(QStringLiteral("importState"));
+  auto* lines = dialog.findChild<QTableView*>(QStringLiteral("importLines"));
+  BOOST_TEST(!accept->isEnabled());
+  dialog.setFile(list);
+  on.settle();
+  BOOST_TEST(!accept->isEnabled()); // the title is no line of headings
+  BOOST_TEST(lines->model()->rowCount() > 0);
+  dialog.findChild<QSpinBox*>(QStringLiteral("importHeadingLine"))->setValue(2);
+  on.settle();
+  const QStringList ours{QStringLiteral("serial"), QStringLiteral("type"), QStringLiteral("place")};
+  for (int column = 0; column < 4; ++column) {
+    auto* box = qobject_cast<QComboBox*>(
+        dialog.findChild<QTableWidget*>(QStringLiteral("importColumns"))->cellWidget(column, 2));
+    BOOST_TEST_REQUIRE(box != nullptr);
+    box->setCurrentIndex(column < 3 ? box->findText(ours[column]) : 1);
+  }
+  auto* everywhere = dialog.findChild<QLineEdit*>(QStringLiteral("importEverywhere"));
+  everywhere->setFocus();
+  everywhere->setText(QStringLiteral("kind=hoist"));
+  everywhere->setModified(true);
+  Q_EMIT everywhere->editingFinished();
+  on.settle();
+  BOOST_TEST(accept->isEnabled(), state->text().toStdString());
+  BOOST_TEST(state->text().contains(QStringLiteral("1 new, 1 changed")), state->text().toStdString());
+  BOOST_TEST(lines->model()->rowCount() == 1);                       // where H2005 is
+  BOOST_TEST(on.window.session().overview().units.size() == before); // looking writes nothing
+  dialog.findChild<QPushButton*>(QStringLiteral("importAccept"))->click();
+  on.settle();
+  BOOST_TEST(dialog.result() == QDialog::Accepted);
+  BOOST_TEST(on.window.session().overview().units.size() == before + 1);
+
+  // The next list with these headings is read the same way.
+  ImportDialog next(on.window.session(), &on.window);
+  next.findChild<QComboBox*>(QStringLiteral("importBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+  next.setFile(list);
+  on.settle();
+  const QString says = next.findChild<QLabel*>(QStringLiteral("importState"))->text();
+  BOOST_TEST(says.contains(QStringLiteral("Ide Quarrel")), says.toStdString());
+  BOOST_TEST(says.contains(QStringLiteral("0 new, 0 changed, 2 the same")), says.toStdString());
 }
 
 BOOST_AUTO_TEST_CASE(a_store_that_cannot_be_opened_is_told_in_the_window) {

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/importing/import_lines.h"
+
+#include <QCoreApplication>
+
+namespace hangbook::desk {
+namespace {
+
+QString words(const char* text) {
+  return QCoreApplication::translate("ImportLines", text);
+}
+
+QString known(const QString& text) {
+  return text.isEmpty() ? words("not known") : text;
+}
+
+} // namespace
+
+void ImportLines::setLook(const ImportLook& look) {
+  std::vector<ImportLine> lines;
+  for (const exchange::Fault& each : look.faults) {
+    lines.push_back({each.line, words("cannot be read"), each.column, each.read, each.expected, true});
+  }
+  for (const exchange::Difference& each : look.differences) {
+    lines.push_back({each.line, words("%1 %2").arg(each.sort, each.key), each.heading, known(each.was),
+                     known(each.becomes), false});
+  }
+  setRows(std::move(lines));
+}
+
+Heading ImportLines::headingOf(ImportColumn column) const {
+  switch (column) {
+  case ImportColumn::line:
+    return {.title = words("Line"), .figure = true, .characters = 6};
+  case ImportColumn::what:
+    return {.title = words("Record"), .characters = 18, .wish = 26};
+  case ImportColumn::column:
+    return {.title = words("Column"), .characters = 14, .wish = 20};
+  case ImportColumn::stands:
+    return {.title = words("Stands / was read"), .characters = 18, .wish = 28};
+  case ImportColumn::then:
+    return {.title = words("Becomes / is expected"), .characters = 20, .wish = 48};
+  case ImportColumn::count:
+    break;
+  }
+  return {};
+}
+
+Cell ImportLines::cellOf(const ImportLine& line, ImportColumn column) const {
+  switch (column) {
+  case ImportColumn::line:
+    return {.text = QString::number(line.line), .number = line.line};
+  case ImportColumn::what: {
+    Cell cell{.text = line.what};
+    if (line.fault) {
+      cell.verdict = options::Verdict::fails;
+    }
+    return cell;
+  }
+  case ImportColumn::column:
+    return {.text = line.column};
+  case ImportColumn::stands:
+    return {.text = line.stands, .toolTip = line.stands};
+  case ImportColumn::then:
+    return {.text = line.then, .toolTip = line.then, .strong = !line.fault};
+  case ImportColumn::count:
+    break;
+  }
+  return {};
+}
+
+} // namespace hangbook::desk
