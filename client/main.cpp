@@ -21,7 +21,7 @@ int main(int argc, char** argv) {
 #endif
   // A word in the terminal needs no screen; one that prints needs fonts, which an invisible one has.
   std::unique_ptr<QCoreApplication> application;
-  if (!words.empty() && words[0] == "labels") {
+  if (!words.empty() && (words[0] == "labels" || words[0] == "report")) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
       qputenv("QT_QPA_PLATFORM", "offscreen");
     }

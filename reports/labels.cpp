@@ -2,7 +2,6 @@
 #include "reports/labels.h"
 
 #include <cmath>
-#include <memory>
 
 #include <QFile>
 #include <QFont>
@@ -13,50 +12,16 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
-#include <qrencode.h>
-
 #include "quantity/error.h"
+#include "reports/qr.h"
 
 namespace hangbook::reports {
 namespace {
 
 constexpr int dotsPerInch = 600;
 constexpr double dotsPerMm = dotsPerInch / 25.4;
-constexpr int quietModules = 4; // ISO/IEC 18004
+constexpr int leastModule = 4;  // dots; below 0.17 mm no cheap printer and scanner agree
 constexpr double padding = 2.0; // mm, inside a label
-
-using Code = std::unique_ptr<QRcode, void (*)(QRcode*)>;
-
-Code encode(const QString& text) {
-  const QByteArray bytes = text.toUtf8();
-  Code code(bytes.isEmpty() ? nullptr
-                            : QRcode_encodeData(static_cast<int>(bytes.size()),
-                                                reinterpret_cast<const unsigned char*>(bytes.constData()), 0,
-                                                QR_ECLEVEL_M),
-            &QRcode_free);
-  if (!code) {
-    throw Error(Trouble::badInput, "\"" + text.toStdString() + "\" cannot be put into a QR code");
-  }
-  return code;
-}
-
-/// Modules of whole dots, with the quiet zone around them, in a square of `side` dots.
-void drawCode(QPainter& painter, const QRcode& code, int left, int top, int side) {
-  const int module = side / (code.width + 2 * quietModules);
-  if (module < 4) { // below 0.17 mm no cheap printer and scanner agree
-    throw Error(Trouble::notPossible, "the code is too long for a label of this size");
-  }
-  const int used = module * code.width;
-  const int x0 = left + (side - used) / 2;
-  const int y0 = top + (side - used) / 2;
-  for (int row = 0; row < code.width; ++row) {
-    for (int column = 0; column < code.width; ++column) {
-      if ((code.data[row * code.width + column] & 1U) != 0) {
-        painter.fillRect(x0 + column * module, y0 + row * module, module, module, Qt::black);
-      }
-    }
-  }
-}
 
 QFont fontOf(double heightMm, bool bold) {
   QFont font(QStringLiteral("DejaVu Sans"));
@@ -100,8 +65,8 @@ void drawLines(QPainter& painter, const QString& text, QRectF room, double heigh
 void drawLabel(QPainter& painter, const Label& label, const LabelSheet& sheet, double leftMm, double topMm) {
   const auto dots = [](double mm) { return static_cast<int>(std::lround(mm * dotsPerMm)); };
   const double side = std::min(sheet.labelHeight - padding, sheet.labelWidth / 2);
-  drawCode(painter, *encode(label.code), dots(leftMm + padding / 2),
-           dots(topMm + (sheet.labelHeight - side) / 2), dots(side));
+  drawCode(painter, label.code, dots(leftMm + padding / 2), dots(topMm + (sheet.labelHeight - side) / 2),
+           dots(side), leastModule);
   const double textLeft = leftMm + padding / 2 + side;
   QRectF room(dots(textLeft), dots(topMm + padding), dots(leftMm + sheet.labelWidth - padding - textLeft),
               dots(sheet.labelHeight - 2 * padding));

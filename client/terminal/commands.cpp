@@ -10,6 +10,7 @@ const std::vector<Command>& commands() {
       optionsCommand(),
       chooseCommand(),
       buildCommand(),
+      reportCommand(),
       markCommand(),
       markRecordCommand(),
       weighCommand(),

@@ -23,6 +23,7 @@ Command importCommand();
 Command labelsCommand();
 Command loadCommand();
 Command buildCommand();
+Command reportCommand();
 Command markCommand();
 Command markRecordCommand();
 Command optionsCommand();

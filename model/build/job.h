@@ -7,6 +7,7 @@
 #include <QStringList>
 
 #include "hang/hang.h"
+#include "quantity/text.h"
 
 /// What a build plan is computed from, as plain figures: metres above the floor under the hang, degrees.
 /// NaN: nobody stated it; the steps that need it say so.
@@ -50,7 +51,8 @@ struct Carts {
 
 struct Job {
   QString show;
-  std::vector<Hanging> hangs; ///< in the order of the show
+  UnitSystem units = UnitSystem::metric; ///< of the words; figures stay metric
+  std::vector<Hanging> hangs;            ///< in the order of the show
   std::vector<Carts> carts;
   double cartClearance = notStated;  ///< above a cart that is wheeled
   double swingClearance = notStated; ///< below a pivoting cabinet without its chain

@@ -32,6 +32,10 @@ Side::Side(Yard& yard, int hang)
     : yard_(yard), hanging_(yard.job.hangs[static_cast<std::size_t>(hang)]), index_(hang),
       hooks_(hanging_.hookMet) {}
 
+QString Side::inWords(double metres) const {
+  return lengthText(metres, yard_.job.units);
+}
+
 Step& Side::add(StepKind kind, const QString& what) {
   Step step;
   step.hang = hanging_.hang;
@@ -97,20 +101,20 @@ void Side::judgeReach(Step& step) {
   if (highestHook > hanging_.highestHook + hair) {
     yard_.plan.impossible << QStringLiteral(
                                  "Hang %1: “%2” takes the hooks to %3, but the hoists are run in at %4.")
-                                 .arg(hanging_.hang, step.what, metres(highestHook),
-                                      metres(hanging_.highestHook));
+                                 .arg(hanging_.hang, step.what, inWords(highestHook),
+                                      inWords(hanging_.highestHook));
   }
   if (hooks_ + extent.highest > hanging_.ceiling + hair) {
     yard_.plan.impossible << QStringLiteral(
                                  "Hang %1: “%2” takes its top to %3; what is above it leaves room up to %4.")
-                                 .arg(hanging_.hang, step.what, metres(hooks_ + extent.highest),
-                                      metres(hanging_.ceiling));
+                                 .arg(hanging_.hang, step.what, inWords(hooks_ + extent.highest),
+                                      inWords(hanging_.ceiling));
   }
   if (extent.hooksApart > hanging_.hoistDifference + hair) {
     const QString text =
         QStringLiteral("Hang %1: to join its cabinets its two hooks must stand %2 apart in height; its bar "
                        "lets them differ by %3.")
-            .arg(hanging_.hang, metres(extent.hooksApart), metres(hanging_.hoistDifference));
+            .arg(hanging_.hang, inWords(extent.hooksApart), inWords(hanging_.hoistDifference));
     if (!yard_.plan.impossible.contains(text)) {
       yard_.plan.impossible << text;
     }
@@ -158,9 +162,9 @@ void Side::barUp() {
           QStringLiteral("Set %1 on its case under %2; hoists %3 on its picks, chains upright and untwisted")
               .arg(hanging_.bar, hanging_.points.join(QStringLiteral(" and ")), hanging_.hoist));
   if (const auto* pair = std::get_if<hang::SidePair>(&hanging_.rig.bar.picks)) {
-    bar.what += QStringLiteral(", hooks %1 apart").arg(metres(pair->pickSpacing));
+    bar.what += QStringLiteral(", hooks %1 apart").arg(inWords(pair->pickSpacing));
   } else if (const auto* fore = std::get_if<hang::ForeAftPair>(&hanging_.rig.bar.picks)) {
-    bar.what += QStringLiteral(", hooks %1 apart").arg(metres(fore->frontPick.x - fore->rearPick.x));
+    bar.what += QStringLiteral(", hooks %1 apart").arg(inWords(fore->frontPick.x - fore->rearPick.x));
   }
   bar.people = 2;
   bar.hooks = knownOf(hooks_);
@@ -337,7 +341,7 @@ void Side::finish() {
     up.missing << QStringLiteral("where the hooks of hang %1 stand at trim").arg(hanging_.hang);
   }
   if (!std::isnan(hanging_.datumAtTrim)) {
-    up.what += QStringLiteral("; bar datum at %1 by tape").arg(metres(hanging_.datumAtTrim));
+    up.what += QStringLiteral("; bar datum at %1 by tape").arg(inWords(hanging_.datumAtTrim));
   }
   const hang::Setting& set = hanging_.rig.set;
   QString aim = QStringLiteral("Aim");
@@ -363,7 +367,7 @@ void Side::finish() {
   steel.what +=
       std::isnan(hanging_.secondarySlack)
           ? QStringLiteral("; no drop, measure and write down the slack")
-          : QStringLiteral("; slack no more than %1, measured").arg(metres(hanging_.secondarySlack));
+          : QStringLiteral("; slack no more than %1, measured").arg(inWords(hanging_.secondarySlack));
   steel.gate = QStringLiteral("secondary steel");
   steel.people = 2;
   Step& check =

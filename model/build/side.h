@@ -47,6 +47,7 @@ private:
   void judgeReach(Step& step);
   void join(const On& on);
   void chainOn();
+  QString inWords(double metres) const;
   /// Height of all that stands on the cart that the next cabinet comes on; none: nothing comes.
   std::optional<double> nextTop() const;
   const hang::Element& element(int number) const {

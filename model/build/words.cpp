@@ -5,9 +5,9 @@
 
 namespace hangbook::build {
 
-QString metres(double value) {
-  return std::isnan(value) ? QStringLiteral("not known")
-                           : QString::number(value, 'f', 2) + QStringLiteral(" m");
+QString lengthText(double metres, UnitSystem units) {
+  return std::isnan(metres) ? QStringLiteral("not known")
+                            : QString::fromStdString(show(hangbook::metres(metres), 2, units));
 }
 
 QStringList usualCautions() {

@@ -5,8 +5,8 @@
 
 namespace hangbook::build {
 
-/// "1.32 m", to the centimetre; "not known" for NaN.
-QString metres(double value);
+/// "1.32 m", to the centimetre, or as feet; "not known" for NaN.
+QString lengthText(double metres, UnitSystem units);
 
 /// What holds for every build, whatever its figures.
 QStringList usualCautions();

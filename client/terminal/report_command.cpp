@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QFileInfo>
+#include <QJsonArray>
+#include <QSaveFile>
+
+#include "actions/fleet_work.h"
+#include "exchange/csv_write.h"
+#include "fleet/due.h"
+#include "reports/code.h"
+#include "reports/pdf.h"
+#include "reports/shows.h"
+#include "store/calendar_store.h"
+#include "store/snapshot_store.h"
+#include "terminal/answers.h"
+#include "terminal/commands.h"
+#include "terminal/facts.h"
+#include "terminal/fleet_words.h"
+#include "terminal/names.h"
+#include "terminal/store_door.h"
+
+namespace hangbook::terminal {
+namespace {
+
+const QString loadSheet = QStringLiteral("load-sheet");
+const QString buildSheet = QStringLiteral("build-sheet");
+const QString prepList = QStringLiteral("prep-list");
+const QString examinationRegister = QStringLiteral("examination-register");
+const QString tourSummary = QStringLiteral("tour-summary");
+
+QStringList kinds() {
+  return {loadSheet, buildSheet, prepList, examinationRegister, tourSummary};
+}
+
+/// How far the register looks ahead where no show says it.
+constexpr int registerDays = 365;
+
+reports::ShowAsIs asIs(store::Store& store, const calendar::Show& show, const reports::SheetCode& code) {
+  return reports::showAsIs(store::loadSnapshot(store, show.tour, show.name, code.asOf), code.units);
+}
+
+calendar::Show showOf(store::Store& store, const reports::SheetCode& code) {
+  return findShow(store::loadShows(store), code.show,
+                  code.tour.isEmpty() ? std::nullopt : std::optional(code.tour));
+}
+
+reports::Sheet registerOf(store::Store& store, const reports::SheetCode& code,
+                          const reports::Figures& figures) {
+  reports::Register units;
+  units.tour = code.tour;
+  units.asOf = code.asOf;
+  units.until = code.asOf.addDays(registerDays);
+  units.title = QStringLiteral("the whole fleet");
+  if (!code.show.isEmpty()) {
+    const calendar::Show show = showOf(store, code);
+    units.title = QStringLiteral("%1, away until %2").arg(show.name, show.awayTo.toString(Qt::ISODate));
+    units.until = std::max(code.asOf, show.awayTo);
+  }
+  const options::Stock stock = actions::loadStock(store);
+  units.due = fleet::dueWithin(stock.units, stock.rules, stock.examinations, code.asOf,
+                               static_cast<int>(code.asOf.daysTo(units.until)), stock.occurrences);
+  for (const fleet::Unit& unit : stock.units) {
+    if (unit.state == fleet::UnitState::quarantined || unit.state == fleet::UnitState::inRepair) {
+      units.kept.push_back(unit);
+    }
+  }
+  return reports::examinationRegister(units, figures);
+}
+
+/// The sheet that a code names, from what the store holds now.
+reports::Sheet sheetOf(store::Store& store, const reports::SheetCode& code) {
+  const reports::Figures figures(code.units);
+  if (code.kind == examinationRegister) {
+    return registerOf(store, code, figures);
+  }
+  if (code.kind == tourSummary) {
+    std::vector<reports::ShowAsIs> shows;
+    for (const calendar::Show& show : store::loadShows(store, code.tour)) {
+      shows.push_back(asIs(store, show, code));
+    }
+    return reports::tourSummary(code.tour, shows, figures);
+  }
+  const reports::ShowAsIs show = asIs(store, showOf(store, code), code);
+  return code.kind == loadSheet    ? reports::loadSheet(show, figures)
+         : code.kind == buildSheet ? reports::buildSheet(show, figures)
+                                   : reports::prepList(show, figures);
+}
+
+UnitSystem unitsFrom(const Given& given) {
+  const std::string text = given.option("--units").value_or("metric");
+  if (text != "metric" && text != "us") {
+    throw Error(Trouble::badInput, "--units " + text + ": metric or us is expected");
+  }
+  return text == "us" ? UnitSystem::usCustomary : UnitSystem::metric;
+}
+
+reports::Paper paperFrom(const Given& given) {
+  const std::string text = given.option("--paper").value_or("a4");
+  if (text != "a4" && text != "letter") {
+    throw Error(Trouble::badInput, "--paper " + text + ": a4 or letter is expected");
+  }
+  return text == "letter" ? reports::Paper::letter : reports::Paper::a4;
+}
+
+void write(const QString& name, const QByteArray& bytes) {
+  QSaveFile file(name);
+  if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
+    throw Error(Trouble::badInput, "cannot be written: " + file.errorString().toStdString(),
+                name.toStdString());
+  }
+}
+
+Ending verify(const Given& given, Context& context) {
+  const reports::SheetCode code = reports::readCode(textOf(given, "--verify"));
+  if (!kinds().contains(code.kind)) {
+    throw unknownName(code.kind, QStringLiteral("a kind of sheet"), kinds());
+  }
+  const auto store = openStore(context);
+  const QString now = store->reading([&] { return reports::checksumOf(sheetOf(*store, code)); });
+  const bool current = now == code.checksum;
+  if (context.json) {
+    printJson(context,
+              {{QStringLiteral("format"), QStringLiteral("hangbook.report-verify/1")},
+               {QStringLiteral("kind"), code.kind},
+               {QStringLiteral("show"), code.show},
+               {QStringLiteral("as_of"), code.asOf.toString(Qt::ISODate)},
+               {QStringLiteral("standing"), current ? QStringLiteral("current") : QStringLiteral("outdated")},
+               {QStringLiteral("checksum"), code.checksum},
+               {QStringLiteral("checksum_now"), now}});
+  } else {
+    context.out << (current ? "current: " : "OUTDATED: ") << code.kind << ' '
+                << (code.show.isEmpty() ? code.tour : code.show)
+                << (current ? ", as this store would print it now\n"
+                            : ", the store has changed since it was printed; print it again\n");
+  }
+  return current ? Ending::done : Ending::failing;
+}
+
+Ending run(const Given& given, Context& context) {
+  if (given.has("--verify")) {
+    return verify(given, context);
+  }
+  reports::SheetCode code;
+  code.kind = QString::fromStdString(given.operand("KIND").value_or(""));
+  if (!kinds().contains(code.kind)) {
+    throw unknownName(code.kind, QStringLiteral("a kind of sheet"), kinds());
+  }
+  if (!given.has("-o")) {
+    throw Error(Trouble::badInput, "report needs -o FILE (a name that ends in .pdf or .csv)");
+  }
+  const QString file = textOf(given, "-o");
+  const QString ending = QFileInfo(file).suffix().toLower();
+  if (ending != QLatin1String("pdf") && ending != QLatin1String("csv")) {
+    throw Error(Trouble::badInput,
+                "-o " + file.toStdString() + ": a name that ends in .pdf or .csv is expected");
+  }
+  code.units = unitsFrom(given);
+  code.asOf = today(context);
+  const reports::Paper paper = paperFrom(given);
+  const auto store = openStore(context);
+  const reports::Sheet sheet = store->reading([&] {
+    if (code.kind == tourSummary || (code.kind == examinationRegister && !given.has("--show"))) {
+      code.tour = code.kind == tourSummary ? findTour(*store, given) : QString();
+    } else {
+      if (!given.has("--show")) {
+        throw Error(Trouble::badInput, code.kind.toStdString() + " needs --show NAME");
+      }
+      const calendar::Show show = findShow(*store, given);
+      code.tour = show.tour;
+      code.show = show.name;
+    }
+    return sheetOf(*store, code);
+  });
+  code.checksum = reports::checksumOf(sheet);
+  const reports::Stamp stamp{QStringLiteral(HANGBOOK_VERSION), QDateTime::currentDateTimeUtc(), code.checksum,
+                             reports::textOf(code)};
+  write(file, ending == QLatin1String("csv") ? exchange::writeCsv(reports::recordsOf(sheet, stamp))
+                                             : reports::pdfOf(sheet, stamp, paper));
+  if (context.json) {
+    printJson(context, {{QStringLiteral("format"), QStringLiteral("hangbook.report/1")},
+                        {QStringLiteral("kind"), code.kind},
+                        {QStringLiteral("file"), file},
+                        {QStringLiteral("revision"), sheet.revision},
+                        {QStringLiteral("checksum"), code.checksum},
+                        {QStringLiteral("code"), stamp.code},
+                        {QStringLiteral("not_cleared"), QJsonArray::fromStringList(sheet.notCleared)}});
+  } else {
+    context.out << sheet.title << " in " << file << ", check " << code.checksum << '\n';
+    if (!sheet.notCleared.isEmpty()) {
+      context.out << "NOT CLEARED TO LIFT: its first page says why\n";
+    }
+  }
+  return sheet.notCleared.isEmpty() ? Ending::done : Ending::failing;
+}
+
+} // namespace
+
+Command reportCommand() {
+  return {"report",
+          "print a sheet as PDF or CSV, or say whether one that was printed is still current",
+          {{"-o", "FILE", "what to write: a name that ends in .pdf or .csv"},
+           {"--show", "NAME", "the show; needed but for examination-register and tour-summary"},
+           tourOption,
+           {"--paper", "SIZE", "a4 or letter; a4 where left out"},
+           {"--units", "SYSTEM", "metric or us; metric where left out"},
+           {"--verify", "CODE", "what a sheet's QR code says: current or outdated"}},
+          {{"KIND", "load-sheet, build-sheet, prep-list, examination-register or tour-summary", false}},
+          "hangbook report load-sheet --show Ostrel -o load.pdf",
+          run};
+}
+
+} // namespace hangbook::terminal

@@ -1,0 +1,251 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <map>
+
+#include "reports/parts.h"
+
+namespace hangbook::reports {
+namespace {
+
+using Size = Text::Size;
+
+const venue::Point* pointNamed(const ShowAsIs& show, const QString& name) {
+  const auto found = std::ranges::find(show.snapshot.venue.points, name, &venue::Point::name);
+  return found == show.snapshot.venue.points.end() ? nullptr : &*found;
+}
+
+QString capacityText(const venue::Point* point, const Figures& figures) {
+  if (point == nullptr || !point->capacity) {
+    return notKnown();
+  }
+  const QString basis = point->basis == venue::Basis::atRest    ? QStringLiteral("at rest")
+                        : point->basis == venue::Basis::dynamic ? QStringLiteral("dynamic")
+                                                                : QStringLiteral("basis not known");
+  return QStringLiteral("%1 %2").arg(figures.force(inKilonewtons(*point->capacity)), basis);
+}
+
+Table pointsTable(const ShowAsIs& show, const Figures& figures) {
+  Table table;
+  table.name = QStringLiteral("points");
+  table.columns = {{QStringLiteral("Point"), 0.8, false},   {QStringLiteral("Hang"), 0.75, false},
+                   {QStringLiteral("x"), 1.0, true},        {QStringLiteral("y"), 1.05, true},
+                   {QStringLiteral("Height"), 1.1, true},   {QStringLiteral("At rest"), 1.2, true},
+                   {QStringLiteral("Dynamic"), 1.2, true},  {QStringLiteral("Sideways"), 1.2, true},
+                   {QStringLiteral("Capacity"), 1.75, true}};
+  double total = 0;
+  double dynamic = 0;
+  for (const HangAsIs& hang : show.hangs) {
+    if (!hang.now) {
+      continue;
+    }
+    double sum = 0;
+    double moving = 0;
+    for (const options::PointResult& result : hang.now->points) {
+      const venue::Point* point = pointNamed(show, result.point);
+      Table::Row row;
+      row.cells = {result.point,
+                   hang.hang,
+                   figures.length(point != nullptr ? std::optional(inMetres(point->x)) : std::nullopt),
+                   figures.length(point != nullptr ? std::optional(inMetres(point->y)) : std::nullopt),
+                   figures.length(point != nullptr ? std::optional(inMetres(point->z)) : std::nullopt),
+                   figures.force(result.staticKn),
+                   figures.force(result.dynamicKn),
+                   figures.force(result.horizontalKn),
+                   capacityText(point, figures)};
+      row.warn = point == nullptr || !point->capacity;
+      table.rows.push_back(row);
+      sum += result.staticKn;
+      moving += result.dynamicKn;
+    }
+    table.rows.push_back(
+        {{QStringLiteral("total"), hang.hang, {}, {}, {}, figures.force(sum), figures.force(moving), {}, {}},
+         true,
+         false,
+         false});
+    total += sum;
+    dynamic += moving;
+  }
+  table.rows.push_back({{QStringLiteral("total"),
+                         QStringLiteral("all"),
+                         {},
+                         {},
+                         {},
+                         figures.force(total),
+                         figures.force(dynamic),
+                         {},
+                         {}},
+                        true,
+                        false,
+                        false});
+  return table;
+}
+
+Table hoistsTable(const ShowAsIs& show, const Figures& figures) {
+  Table table;
+  table.name = QStringLiteral("hoists");
+  table.columns = {{QStringLiteral("Hang"), 0.8, false},
+                   {QStringLiteral("Pick"), 0.8, false},
+                   {QStringLiteral("Point"), 1.2, false},
+                   {QStringLiteral("Hoist"), 1.6, false},
+                   {QStringLiteral("On the hook"), 1.2, true},
+                   {QStringLiteral("Limit"), 1.1, true},
+                   {QStringLiteral("Rigging, from the point down"), 3.0, false}};
+  for (const HangAsIs& hang : show.hangs) {
+    if (!hang.now) {
+      continue;
+    }
+    const auto* hoist = catalogue::find(show.snapshot.catalogue.hoists, hang.now->key.hoist);
+    QStringList rigging;
+    for (const calendar::Hang& each : show.snapshot.show.hangs) {
+      if (each.name == hang.hang) {
+        rigging = each.rigging;
+      }
+    }
+    for (const options::PickLoad& pick : hang.now->pickLoads) {
+      table.rows.push_back(
+          {{hang.hang, pick.name, pick.points.join(QStringLiteral(", ")), hang.now->key.hoist,
+            figures.force(pick.loadKn),
+            figures.force(hoist != nullptr && hoist->limit ? std::optional(inKilonewtons(*hoist->limit))
+                                                           : std::nullopt),
+            rigging.isEmpty() ? notKnown() : rigging.join(QStringLiteral(", "))},
+           false,
+           false,
+           rigging.isEmpty()});
+    }
+  }
+  return table;
+}
+
+Table weightsTable(const ShowAsIs& show, const Figures& figures) {
+  Table table;
+  table.name = QStringLiteral("weights");
+  table.columns = {{QStringLiteral("Hang"), 0.8, false},
+                   {QStringLiteral("What"), 3.0, false},
+                   {QStringLiteral("Number"), 0.8, true},
+                   {QStringLiteral("Each"), 1.2, true},
+                   {QStringLiteral("Together"), 1.2, true}};
+  for (const HangAsIs& hang : show.hangs) {
+    if (!hang.now) {
+      continue;
+    }
+    const auto add = [&](const QString& what, int number, std::optional<double> each) {
+      table.rows.push_back({{hang.hang, what, QString::number(number), figures.mass(each),
+                             figures.mass(each ? std::optional(*each * number) : std::nullopt)},
+                            false,
+                            false,
+                            !each});
+    };
+    std::map<QString, int> numbers;
+    for (const QString& type : hang.now->key.stack) {
+      ++numbers[type];
+    }
+    for (const auto& [type, number] : numbers) {
+      const auto* cabinet = catalogue::find(show.snapshot.catalogue.cabinets, type);
+      add(type, number,
+          cabinet != nullptr && cabinet->mass ? std::optional(inKilograms(*cabinet->mass)) : std::nullopt);
+    }
+    const auto* bar = catalogue::find(show.snapshot.catalogue.bars, hang.now->key.bar);
+    add(hang.now->key.bar, 1,
+        bar != nullptr && bar->frameMass ? std::optional(inKilograms(*bar->frameMass) +
+                                                         (bar->headMass ? inKilograms(*bar->headMass) : 0.0))
+                                         : std::nullopt);
+    for (const calendar::Hang& each : show.snapshot.show.hangs) {
+      if (each.name == hang.hang) {
+        add(QStringLiteral("cable and its clamp"), 1,
+            each.cableMass ? std::optional(inKilograms(*each.cableMass)) : std::nullopt);
+      }
+    }
+    table.rows.push_back({{hang.hang,
+                           QStringLiteral("all below the hooks, chain to the bar included"),
+                           {},
+                           {},
+                           figures.mass(hang.now->massKg)},
+                          true,
+                          false,
+                          false});
+  }
+  return table;
+}
+
+Table approvalTable(const ShowAsIs& show, const Figures& figures) {
+  Table table;
+  table.name = QStringLiteral("approval");
+  table.columns = {
+      {QStringLiteral("Point"), 1.0, false},    {QStringLiteral("Asked for, dynamic"), 1.3, true},
+      {QStringLiteral("On file"), 3.0, false},  {QStringLiteral("Approved"), 1.3, false},
+      {QStringLiteral("Revision"), 1.0, false}, {QStringLiteral("Name, date"), 1.6, false}};
+  for (const HangAsIs& hang : show.hangs) {
+    if (!hang.now) {
+      continue;
+    }
+    for (const options::PointResult& result : hang.now->points) {
+      const venue::Point* point = pointNamed(show, result.point);
+      const QString source = point == nullptr || point->source.text.isEmpty()
+                                 ? notKnown()
+                                 : QStringLiteral("%1 (%2, %3)")
+                                       .arg(capacityText(point, figures), point->source.text,
+                                            point->source.date.toString(Qt::ISODate));
+      table.rows.push_back(
+          {{result.point, figures.force(result.dynamicKn), source, QStringLiteral("................"),
+            QStringLiteral(".........."), QStringLiteral("....................")},
+           false,
+           false,
+           false});
+    }
+  }
+  return table;
+}
+
+} // namespace
+
+Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
+  Sheet sheet = begun(QStringLiteral("load-sheet"), QStringLiteral("Load sheet"), show);
+  const venue::Venue& venue = show.snapshot.venue;
+  sheet.blocks.emplace_back(
+      Text{Size::body,
+           QStringLiteral("Datum: %1. x towards the audience, y to stage left, heights above the datum.")
+               .arg(venue.datum.isEmpty() ? notKnown() : venue.datum)});
+  for (const HangAsIs& hang : show.hangs) {
+    if (hang.outdated) {
+      sheet.blocks.emplace_back(
+          Text{Size::body,
+               QStringLiteral("Hang %1: what it was chosen from has changed since (the other hangs' choices "
+                              "are part of that); the figures here are computed from today's.")
+                   .arg(hang.hang)});
+    }
+    if (hang.now) {
+      sheet.blocks.emplace_back(
+          Text{Size::body, QStringLiteral("Hang %1: %2 on %3, %4.")
+                               .arg(hang.hang, stackText(hang.now->key.stack), hang.now->key.bar,
+                                    options::wordFor(hang.now->key.picks))});
+    }
+  }
+  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Loads on the points")});
+  sheet.blocks.emplace_back(pointsTable(show, figures));
+  sheet.blocks.emplace_back(planOf(show, figures));
+  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Hoists")});
+  sheet.blocks.emplace_back(hoistsTable(show, figures));
+  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Weights")});
+  sheet.blocks.emplace_back(weightsTable(show, figures));
+  for (const HangAsIs& hang : show.hangs) {
+    if (hang.now && hang.now->setting) {
+      sheet.blocks.emplace_back(elevationOf(show, *hang.now, figures));
+    }
+  }
+  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("The venue's approval, point by point")});
+  sheet.blocks.emplace_back(approvalTable(show, figures));
+  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Cautions")});
+  for (const char* caution : {"Loads at rest: pick, hoist, its whole chain and bag, rigging, secondary "
+                              "steel. Dynamic: with the factor for "
+                              "starting and stopping.",
+                              "Building, truss and dynamic response of the structure are not in these "
+                              "figures; they belong to the engineer who "
+                              "owns them.",
+                              "“Holds” means within the limits entered here. It is no permission to lift.",
+                              "A figure marked “not known” was stated by nobody: it is not zero."}) {
+    sheet.blocks.emplace_back(Text{Size::body, QStringLiteral("– %1").arg(QString::fromUtf8(caution))});
+  }
+  return sheet;
+}
+
+} // namespace hangbook::reports

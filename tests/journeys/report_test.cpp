@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sheets as somebody prints them: the text of the PDF agrees with the figures of the JSON, the code on it
+// reads back.
+#include <boost/test/data/monomorphic.hpp>
+#include <boost/test/data/test_case.hpp>
+#include <boost/test/unit_test.hpp>
+
+#include <QFile>
+#include <QJsonArray>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+#include "program.h"
+
+namespace data = boost::unit_test::data;
+using namespace hangbook::testing;
+
+namespace {
+
+QByteArray runTool(const QString& name, const QStringList& words) {
+  QProcess process;
+  process.start(name, words);
+  BOOST_REQUIRE_MESSAGE(process.waitForFinished(120'000), name.toStdString() << " is missing or hangs");
+  return process.readAllStandardOutput();
+}
+
+/// The demo in a store, filled once.
+struct Printed {
+  QTemporaryDir folder;
+  QString store = folder.filePath(QStringLiteral("tour.sqlite"));
+
+  Printed() {
+    BOOST_REQUIRE(program({QStringLiteral("demo"), QStringLiteral("--store"), store}).status == 0);
+  }
+
+  static const Printed& demo() {
+    static const Printed made;
+    return made;
+  }
+  Said say(QStringList words) const {
+    return program(words << QStringLiteral("--store") << store << QStringLiteral("--as-of")
+                         << QStringLiteral("2027-03-30"));
+  }
+  QString pdf(const QString& kind, const QString& show, const QStringList& more = {}) const {
+    const QString file = folder.filePath(kind + show + more.join(QString()) + QStringLiteral(".pdf"));
+    QStringList words{QStringLiteral("report"), kind, QStringLiteral("-o"), file};
+    if (!show.isEmpty()) {
+      words << QStringLiteral("--show") << show;
+    }
+    const Said said = say(words + more);
+    BOOST_REQUIRE_MESSAGE((said.status == 0 || said.status == 1), said.err.toStdString());
+    return file;
+  }
+  static QString text(const QString& file) {
+    return QString::fromUtf8(
+        runTool(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")}));
+  }
+};
+
+QString shown(double value, const char* unit) {
+  return QStringLiteral("%1 %2").arg(value, 0, 'f', 2).arg(QString::fromUtf8(unit));
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(report)
+
+BOOST_DATA_TEST_CASE(the_load_sheet_says_what_the_options_say,
+                     data::make({"Ostrel", "Pollan Cross", "Vintersund"}), name) {
+  const Printed& demo = Printed::demo();
+  const QString show = QString::fromUtf8(name);
+  const QString text = Printed::text(demo.pdf(QStringLiteral("load-sheet"), show));
+  const QJsonObject route = demo.say({QStringLiteral("route"), QStringLiteral("--json")}).json();
+  const QJsonObject options =
+      demo.say({QStringLiteral("options"), QStringLiteral("--show"), show, QStringLiteral("--json")}).json();
+  int checked = 0;
+  for (const QJsonValue& stop : route[QLatin1String("shows")].toArray()) {
+    for (const QJsonValue& chosen : stop[QLatin1String("hangs")].toArray()) {
+      for (const QJsonValue& hang : options[QLatin1String("hangs")].toArray()) {
+        for (const QJsonValue& option : hang[QLatin1String("options")].toArray()) {
+          if (stop[QLatin1String("show")].toString() != show ||
+              option[QLatin1String("id")] != chosen[QLatin1String("chosen")]) {
+            continue;
+          }
+          for (const QJsonValue& point : option[QLatin1String("points")].toArray()) {
+            const QString line =
+                point[QLatin1String("point")].toString() + QStringLiteral(" .*") +
+                QRegularExpression::escape(shown(point[QLatin1String("static_kn")].toDouble(), "kN")) +
+                QStringLiteral(".*") +
+                QRegularExpression::escape(shown(point[QLatin1String("dynamic_kn")].toDouble(), "kN"));
+            BOOST_TEST(text.contains(QRegularExpression(line)), line.toStdString());
+            ++checked;
+          }
+        }
+      }
+    }
+  }
+  BOOST_TEST(checked == 4);
+  BOOST_TEST(text.contains(QStringLiteral("NOT CLEARED TO LIFT")) == (show == QLatin1String("Vintersund")));
+  BOOST_TEST(text.contains(QStringLiteral("seen from the stage")));
+  BOOST_TEST(text.contains(QStringLiteral("page 1 of ")));
+}
+
+BOOST_AUTO_TEST_CASE(the_build_sheet_says_what_build_says) {
+  const Printed& demo = Printed::demo();
+  const QString text = Printed::text(demo.pdf(QStringLiteral("build-sheet"), QStringLiteral("Ostrel")));
+  const QJsonObject plan = demo.say({QStringLiteral("build"), QStringLiteral("--show"),
+                                     QStringLiteral("Ostrel"), QStringLiteral("--json")})
+                               .json();
+  int checked = 0;
+  for (const QJsonValue& step : plan[QLatin1String("steps")].toArray()) {
+    if (!step[QLatin1String("hooks_m")].isDouble()) {
+      continue;
+    }
+    // The step's number and, on its first line, where it leaves the hooks.
+    const QString line = QStringLiteral("(^|\\n) *%1 .*").arg(step[QLatin1String("number")].toInt()) +
+                         QRegularExpression::escape(shown(step[QLatin1String("hooks_m")].toDouble(), "m"));
+    BOOST_TEST(text.contains(QRegularExpression(line)), line.toStdString());
+    ++checked;
+  }
+  BOOST_TEST(checked > 20);
+  const QJsonObject marks = demo.say({QStringLiteral("mark"), QStringLiteral("--show"),
+                                      QStringLiteral("Ostrel"), QStringLiteral("--json")})
+                                .json();
+  for (const QJsonValue& hang : marks[QLatin1String("hangs")].toArray()) {
+    BOOST_TEST(text.contains(QString::number(hang[QLatin1String("mark")].toInt())));
+  }
+  BOOST_TEST(text.count(QStringLiteral("HOLD POINT")) == 2 * 8);
+}
+
+BOOST_AUTO_TEST_CASE(the_code_on_a_sheet_reads_back_and_tells_whether_it_is_current) {
+  const QTemporaryDir folder;
+  Printed demo; // of its own: it is changed
+  const QString pdf = demo.pdf(QStringLiteral("load-sheet"), QStringLiteral("Ostrel"));
+  runTool(QStringLiteral("pdftoppm"),
+          {QStringLiteral("-r"), QStringLiteral("200"), QStringLiteral("-gray"), QStringLiteral("-png"),
+           QStringLiteral("-f"), QStringLiteral("1"), QStringLiteral("-l"), QStringLiteral("1"),
+           QStringLiteral("-singlefile"), pdf, folder.filePath(QStringLiteral("page"))});
+  const QString code =
+      QString::fromUtf8(runTool(QStringLiteral("ZXingReader"),
+                                {QStringLiteral("-format"), QStringLiteral("QRCode"),
+                                 QStringLiteral("-bytes"), folder.filePath(QStringLiteral("page.png"))}));
+  BOOST_TEST(code.startsWith(QStringLiteral("HANGBOOK1|load-sheet|")), code.toStdString());
+  const QStringList verify{QStringLiteral("report"), QStringLiteral("--verify"), code};
+  const Said current = demo.say(verify);
+  BOOST_TEST(current.status == 0);
+  BOOST_TEST(current.out.startsWith("current"));
+  // A heavier cabinet: what was printed is no longer so.
+  const QString types = folder.filePath(QStringLiteral("types.csv"));
+  BOOST_REQUIRE(demo.say({QStringLiteral("export"), QStringLiteral("--kind"), QStringLiteral("types"),
+                          QStringLiteral("-o"), types})
+                    .status == 0);
+  QFile file(types);
+  BOOST_REQUIRE(file.open(QIODevice::ReadOnly));
+  QByteArray bytes = file.readAll();
+  file.close();
+  const qsizetype at = bytes.indexOf("Marram bass,Eelgrass Sound Works,Marram,92,");
+  BOOST_REQUIRE(at > 0);
+  bytes.replace(at, 43, "Marram bass,Eelgrass Sound Works,Marram,95,");
+  BOOST_REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write(bytes);
+  file.close();
+  const Said changed = demo.say({QStringLiteral("import"), QStringLiteral("--kind"), QStringLiteral("types"),
+                                 types, QStringLiteral("--by"), QStringLiteral("Casimir Wold")});
+  BOOST_REQUIRE_MESSAGE(changed.status == 0, changed.err.toStdString());
+  const Said outdated = demo.say(verify);
+  BOOST_TEST(outdated.status == 1);
+  BOOST_TEST(outdated.out.startsWith("OUTDATED"));
+  BOOST_TEST(
+      demo.say({QStringLiteral("report"), QStringLiteral("--verify"), QStringLiteral("nonsense")}).status ==
+      2);
+}
+
+BOOST_AUTO_TEST_CASE(every_kind_prints_in_both_unit_systems_on_both_papers_and_as_csv) {
+  const Printed& demo = Printed::demo();
+  const QString show = QStringLiteral("Ostrel");
+  const QString american = Printed::text(demo.pdf(QStringLiteral("build-sheet"), show,
+                                                  {QStringLiteral("--units"), QStringLiteral("us"),
+                                                   QStringLiteral("--paper"), QStringLiteral("letter")}));
+  BOOST_TEST(american.contains(QStringLiteral(" ft")));
+  BOOST_TEST(!american.contains(QRegularExpression(QStringLiteral("[0-9] (m|kN|kg)\\b"))),
+             "metric figures are left");
+  const QByteArray size = runTool(
+      QStringLiteral("pdfinfo"),
+      {demo.pdf(QStringLiteral("load-sheet"), show, {QStringLiteral("--paper"), QStringLiteral("letter")})});
+  BOOST_TEST(size.contains("612 x 792"));
+  for (const char* kind :
+       {"load-sheet", "build-sheet", "prep-list", "examination-register", "tour-summary"}) {
+    const QString file = demo.folder.filePath(QString::fromUtf8(kind) + QStringLiteral(".csv"));
+    QStringList words{QStringLiteral("report"), QString::fromUtf8(kind), QStringLiteral("-o"), file};
+    if (QByteArray(kind) != "tour-summary") {
+      words << QStringLiteral("--show") << show;
+    }
+    BOOST_TEST(demo.say(words).status == 0, kind);
+    QFile csv(file);
+    BOOST_REQUIRE(csv.open(QIODevice::ReadOnly));
+    const QByteArray bytes = csv.readAll();
+    BOOST_TEST(bytes.contains("checksum,"));
+    BOOST_TEST(bytes.count('\n') > 8);
+  }
+  const Said wrong =
+      demo.say({QStringLiteral("report"), QStringLiteral("load-sheet"), QStringLiteral("--show"), show,
+                QStringLiteral("-o"), QStringLiteral("x.doc")});
+  BOOST_TEST(wrong.status == 2);
+  BOOST_TEST(wrong.err.contains(".pdf or .csv"));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
