@@ -13,6 +13,8 @@ const std::vector<Command>& commands() {
       reportCommand(),
       markCommand(),
       markRecordCommand(),
+      markLearnedCommand(),
+      gateCommand(),
       weighCommand(),
       scanCommand(),
       unitCommand(),

@@ -26,6 +26,8 @@ Command buildCommand();
 Command reportCommand();
 Command markCommand();
 Command markRecordCommand();
+Command markLearnedCommand();
+Command gateCommand();
 Command optionsCommand();
 Command routeCommand();
 Command rulesCommand();

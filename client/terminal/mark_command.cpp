@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include <QJsonArray>
 
+#include "marks/observed.h"
 #include "store/mark_store.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
@@ -42,11 +44,45 @@ struct HangMark {
   std::optional<double> angleDeg;
   std::vector<options::MarkAngle> neighbours;
   std::vector<marks::MarkUsed> recorded;
+  QString chainSerial;                        ///< that was asked about
+  std::optional<marks::Predicted> predicted;  ///< at the mark, by what that chain's records say
+  marks::Advice advice = marks::Advice::none; ///< about that chain
 };
+
+/// What the records of one chain say of the angle at the mark that is chosen.
+void predict(const options::Snapshot& snapshot, const std::vector<marks::MarkUsed>& used,
+             const QString& serial, HangMark& found) {
+  if (serial.isEmpty() || !found.mark || found.chosen.choice == nullptr) {
+    return;
+  }
+  const options::OptionKey& key = found.chosen.choice->key;
+  const QString chain = chainOf(snapshot, key);
+  const auto figures = marks::chainFigures(snapshot.catalogue, chain);
+  const auto triangle =
+      marks::triangleOf(snapshot.catalogue, key.stack, key.bar, chain, found.chosen.choice->setting.holesDeg);
+  if (!figures || !triangle) {
+    return;
+  }
+  std::set<QUuid> corrected;
+  for (const marks::MarkUsed& each : used) {
+    corrected.insert(each.corrects);
+  }
+  std::vector<marks::MarkUsed> standing;
+  std::copy_if(used.begin(), used.end(), std::back_inserter(standing), [&](const marks::MarkUsed& each) {
+    return each.chainSerial == serial && each.chain == chain && !corrected.contains(each.id);
+  });
+  found.chainSerial = serial;
+  for (const marks::ChainBook& book : marks::chainBooks(snapshot.catalogue, standing)) {
+    if (book.learned) {
+      found.predicted = marks::predict(*book.learned, *triangle, *found.mark, *figures);
+      found.advice = book.learned->advice;
+    }
+  }
+}
 
 HangMark markOf(const options::Snapshot& snapshot, const QString& hang,
                 const std::vector<marks::MarkUsed>& used) {
-  HangMark found{hang, chosenFor(snapshot, hang), {}, {}, {}, {}};
+  HangMark found{hang, chosenFor(snapshot, hang), {}, {}, {}, {}, {}, {}};
   if (found.chosen.choice == nullptr) {
     return found;
   }
@@ -92,6 +128,11 @@ QJsonObject inJson(const HangMark& found) {
           {QStringLiteral("angle_deg"), jsonFigure(found.angleDeg)},
           {QStringLiteral("neighbours"), neighbours},
           {QStringLiteral("recorded"), recorded},
+          {QStringLiteral("learned_deg"),
+           jsonFigure(found.predicted ? found.predicted->learnedDeg : std::nullopt)},
+          {QStringLiteral("learned_doubt_deg"), jsonFigure(found.predicted && found.predicted->learnedDeg
+                                                               ? std::optional(found.predicted->doubtDeg)
+                                                               : std::nullopt)},
           {QStringLiteral("verdict"),
            verdict ? QJsonValue(options::wordFor(*verdict)) : QJsonValue(QJsonValue::Null)}};
 }
@@ -123,6 +164,15 @@ void printForPeople(const HangMark& found, std::ostream& out) {
                           : QStringLiteral(" is out of the joint's travel"));
   }
   out << '\n';
+  if (found.predicted && found.predicted->learnedDeg) {
+    out << "By the records of " << found.chainSerial << ": " << shownAngle(found.predicted->learnedDeg, 2)
+        << " ± " << shown(found.predicted->doubtDeg, 2) << "°, not "
+        << shownAngle(found.predicted->statedDeg, 2) << "°\n";
+  } else if (found.advice == marks::Advice::quarantine) {
+    out << "QUARANTINE " << found.chainSerial << ": its records say that it is near its discard figure\n";
+  } else if (!found.chainSerial.isEmpty()) {
+    out << "The records of " << found.chainSerial << " say nothing of this angle.\n";
+  }
   if (found.recorded.empty()) {
     out << "Nothing is recorded for this stack, bar, chain and aim.\n";
     return;
@@ -150,7 +200,8 @@ Ending run(const Given& given, Context& context) {
   QJsonArray hangs;
   bool trouble = false;
   for (const calendar::Hang& hang : show.hangs) {
-    const HangMark found = markOf(snapshot, hang.name, used);
+    HangMark found = markOf(snapshot, hang.name, used);
+    predict(snapshot, used, QString::fromStdString(given.option("--chain-serial").value_or("")), found);
     const auto verdict = found.chosen.verdict();
     trouble = trouble || verdict == options::Verdict::fails || verdict == options::Verdict::unproven;
     if (context.json) {
@@ -172,7 +223,9 @@ Ending run(const Given& given, Context& context) {
 Command markCommand() {
   return {"mark",
           "at which link the chain goes, the links beside it, and what was used before",
-          {showOption, tourOption},
+          {showOption,
+           tourOption,
+           {"--chain-serial", "SERIAL", "the angle by what this chain's own records say, too"}},
           {},
           "hangbook mark --show Ostrel",
           run};

@@ -3,7 +3,9 @@
 #include <cmath>
 
 #include "actions/facts.h"
+#include "marks/observed.h"
 #include "quantity/text.h"
+#include "store/mark_store.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
 #include "terminal/chosen.h"
@@ -100,6 +102,9 @@ marks::MarkUsed fromChosen(const options::Snapshot& snapshot, const calendar::Ha
   used.chain = table->chain;
   used.chainSerial = QString::fromStdString(given.option("--chain-serial").value_or("")).simplified();
   used.tilt = degrees(chosen.choice->setting.tiltDeg);
+  for (const double hole : chosen.choice->setting.holesDeg) {
+    used.holes.push_back(degrees(hole));
+  }
   used.mark = readMark(*given.option("--mark"), chain != nullptr ? chain->links : std::nullopt);
   used.measured = readMeasured(given);
   used.tour = snapshot.show.tour;
@@ -111,6 +116,28 @@ marks::MarkUsed fromChosen(const options::Snapshot& snapshot, const calendar::Ha
   return used;
 }
 
+/// Warns where the record just made does not fit its geometry by what this chain's other records say.
+void warnOfMisfit(store::Store& store, const options::Snapshot& snapshot, const marks::MarkUsed& used,
+                  std::ostream& err) {
+  if (used.chainSerial.isEmpty() || !used.measured) {
+    return;
+  }
+  std::vector<marks::MarkUsed> same = store::recallMarksOf(store, used.chain, used.chainSerial);
+  for (const marks::ChainBook& book : marks::chainBooks(snapshot.catalogue, same)) {
+    for (std::size_t i = 0; book.learned && i < book.records.size(); ++i) {
+      const marks::Fit& fit = book.learned->fits[i];
+      if (book.records[i].id == used.id && !fit.fits) {
+        err << "hangbook: this record does not fit its geometry: "
+            << (fit.slips.empty() ? std::string("no single slip explains it") : fit.slips.front()) << '\n';
+      }
+    }
+    if (book.learned && book.learned->advice == marks::Advice::quarantine) {
+      err << "hangbook: quarantine " << used.chainSerial
+          << ": its records say that it is near its discard figure\n";
+    }
+  }
+}
+
 Ending run(const Given& given, Context& context) {
   const auto store = openStore(context);
   const calendar::Show show = findShow(*store, given);
@@ -120,6 +147,7 @@ Ending run(const Given& given, Context& context) {
   checkSerial(snapshot, used, context.err);
   used.by = person(*store, context);
   used = actions::recordMark(*store, used);
+  warnOfMisfit(*store, snapshot, used, context.err);
   const auto computed = chosenFor(snapshot, hang.name).choice->setting.mark;
   if (context.json) {
     printJson(context, {{QStringLiteral("format"), QStringLiteral("hangbook.mark-recorded/1")},

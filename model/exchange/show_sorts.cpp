@@ -266,6 +266,7 @@ std::unique_ptr<Sort> markSort() {
       text<Line>("chain", HANGBOOK_FIELD(fact.chain), Need::needed),
       text<Line>("chain serial", HANGBOOK_FIELD(fact.chainSerial)),
       figure<Line>("tilt", "°", HANGBOOK_FIELD(fact.tilt), Bound::angle),
+      angles<Line>("holes", HANGBOOK_FIELD(fact.holes)),
       integer<Line>("mark", HANGBOOK_FIELD(fact.mark), Bound::links, Need::needed),
       figure<Line>("measured", "°", HANGBOOK_FIELD(fact.measured), Bound::angle),
       text<Line>("tour", HANGBOOK_FIELD(fact.tour)),

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include <QDateTime>
 #include <QStringList>
@@ -19,6 +20,9 @@ struct MarkUsed {
   QString chain;             ///< type of chain
   QString chainSerial;       ///< empty = not noted
   std::optional<Angle> tilt; ///< wanted aim
+  /// Angle of each fixed joint that has more than one hole, from the bar down; empty = not noted, or none
+  /// has.
+  std::vector<Angle> holes;
   int mark = 0;
   std::optional<Angle> measured; ///< angle of the held element's joint, as measured
   QString tour;

@@ -17,6 +17,7 @@ constexpr auto markColumns = [](auto& io, auto& mark) {
   io("chain", mark.chain);
   io("chain_serial", mark.chainSerial);
   io("tilt_deg", mark.tilt);
+  io.list("holes_deg", mark.holes);
   io("mark", mark.mark);
   io("measured_deg", mark.measured);
   io("tour", mark.tour);
@@ -57,6 +58,11 @@ std::vector<MarkUsed> recallMarks(Store& store, const QStringList& stack, const 
                 {{"bar", bar}, {"chain", chain}});
   std::erase_if(found, [&](const MarkUsed& mark) { return mark.stack != stack; });
   return found;
+}
+
+std::vector<MarkUsed> recallMarksOf(Store& store, const QString& chain, const QString& serial) {
+  return readMarks(store, QStringLiteral("WHERE chain = :chain AND chain_serial = :serial AND ") + standing,
+                   {{"chain", chain}, {"serial", serial}});
 }
 
 std::vector<MarkUsed> loadMarksOf(Store& store, const QString& tour, const QString& show) {

@@ -11,6 +11,8 @@ std::vector<marks::MarkUsed> loadMarks(Store& store);
 /// Those that no later one corrects, of the same stack, bar and type of chain, newest first.
 std::vector<marks::MarkUsed> recallMarks(Store& store, const QStringList& stack, const QString& bar,
                                          const QString& chain);
+/// Those that no later one corrects, of one chain, newest first.
+std::vector<marks::MarkUsed> recallMarksOf(Store& store, const QString& chain, const QString& serial);
 /// Those that no later one corrects, of one show, newest first.
 std::vector<marks::MarkUsed> loadMarksOf(Store& store, const QString& tour, const QString& show);
 

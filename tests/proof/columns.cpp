@@ -412,8 +412,8 @@ std::vector<Column> ofShows() {
            {"house rule", {"tour", "show", "figure", "unit", "because", "signed by", "signed on"}},
            {"person", {"name", "role"}},
            {"mark",
-            {"stack", "bar", "chain", "chain serial", "tilt", "mark", "measured", "tour", "show", "hang",
-             "place", "weather", "date", "by", "entry", "corrects", "recorded at"}}}) {
+            {"stack", "bar", "chain", "chain serial", "tilt", "holes", "mark", "measured", "tour", "show",
+             "hang", "place", "weather", "date", "by", "entry", "corrects", "recorded at"}}}) {
     for (const char* heading : headings) {
       all.push_back(none(k, record, heading, words));
     }

@@ -305,6 +305,7 @@ marks::MarkUsed sampleMark() {
   mark.chain = QStringLiteral("Sedge chain");
   mark.chainSerial = QStringLiteral("SC-1");
   mark.tilt = degrees(-3.1);
+  mark.holes = {degrees(-3.0)};
   mark.mark = 37;
   mark.measured = degrees(-12.3);
   mark.tour = QStringLiteral("Parade");
@@ -315,6 +316,17 @@ marks::MarkUsed sampleMark() {
   mark.date = QDate(2027, 4, 2);
   mark.by = QStringLiteral("Ada Fenn");
   return mark;
+}
+
+marks::GateSigned sampleGate(const QString& gate) {
+  marks::GateSigned made;
+  made.tour = QStringLiteral("Parade");
+  made.show = QStringLiteral("Skerrymouth");
+  made.hang = QStringLiteral("left");
+  made.option = QStringLiteral("0123456789abcdef");
+  made.gate = gate;
+  made.by = QStringLiteral("Ada Fenn");
+  return made;
 }
 
 options::Choice sampleChoice(const QString& show) {

@@ -4,6 +4,7 @@
 #include "calendar/show.h"
 #include "catalogue/catalogue.h"
 #include "fleet/unit.h"
+#include "marks/gate.h"
 #include "marks/mark.h"
 #include "options/frozen.h"
 #include "venue/venue.h"
@@ -25,6 +26,7 @@ calendar::Show sampleShow(const QString& name, const QString& venue);
 fleet::Unit sampleUnit(const QString& serial);
 fleet::ExaminationRule sampleRule();
 marks::MarkUsed sampleMark();
+marks::GateSigned sampleGate(const QString& gate);
 /// For hang "left" of that show.
 options::Choice sampleChoice(const QString& show);
 

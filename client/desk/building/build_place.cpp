@@ -133,6 +133,9 @@ void BuildPlace::record() {
   used.bar = choice_->key.bar;
   used.chain = table == nullptr ? QString() : table->chain;
   used.tilt = degrees(choice_->setting.tiltDeg);
+  for (const double hole : choice_->setting.holesDeg) {
+    used.holes.push_back(degrees(hole));
+  }
   used.tour = choice_->tour;
   used.show = choice_->show;
   used.hang = choice_->hang;

@@ -64,6 +64,49 @@ BOOST_AUTO_TEST_CASE(a_mark_needs_a_chosen_option_and_a_day_that_has_come) {
   BOOST_TEST(early.ending == Ending::badInput);
 }
 
+BOOST_AUTO_TEST_CASE(hold_points_are_signed_in_order_and_skipping_takes_a_reason) {
+  const auto gate = [&](std::vector<std::string> more) {
+    std::vector<std::string> words{"gate", "--show", "Ostrel"};
+    words.insert(words.end(), more.begin(), more.end());
+    return run(words);
+  };
+  const Ran open = gate({"--json"});
+  BOOST_TEST(open.ending == Ending::failing);
+  const QJsonArray gates = listOf(listOf(open.json(), "hangs").at(0).toObject(), "gates");
+  BOOST_REQUIRE(gates.size() == 5 + 3);
+  BOOST_TEST(textOf(gates.at(0).toObject(), "gate").toStdString() == "pins 1");
+  BOOST_TEST(textOf(gates.at(0).toObject(), "standing").toStdString() == "open");
+  const Ran early = gate({"--hang", "left", "--gate", "chain", "--by", "Orla Tench"});
+  BOOST_TEST(early.ending == Ending::failing);
+  BOOST_TEST(early.warned("pins 1"));
+  BOOST_TEST(gate({"--hang", "left", "--gate", "pins 9", "--by", "Orla Tench"}).ending == Ending::badInput);
+  for (int i = 1; i <= 5; ++i) {
+    const Ran made = gate({"--hang", "left", "--gate", "pins " + std::to_string(i), "--by", "Orla Tench"});
+    BOOST_TEST(made.ending == Ending::done, made.err);
+  }
+  BOOST_TEST(gate({"--hang", "left", "--gate", "chain", "--skip", "", "--by", "Orla Tench"}).ending ==
+             Ending::badInput);
+  BOOST_TEST(
+      gate({"--hang", "left", "--gate", "chain", "--skip", "seen by two already", "--by", "Bram Osterley"})
+          .ending == Ending::done);
+  const Ran now = gate({"--hang", "left"});
+  BOOST_TEST(now.ending == Ending::failing); // steel and final check stand open
+  BOOST_TEST(now.said("skipped"));
+  BOOST_TEST(now.said("seen by two already"));
+  BOOST_TEST(now.said("Bram Osterley"));
+}
+
+BOOST_AUTO_TEST_CASE(what_the_mark_book_says_of_each_chain_is_told) {
+  const QJsonArray chains = listOf(run({"mark", "learned", "--json"}).json(), "chains");
+  BOOST_REQUIRE(chains.size() >= 3);
+  const QJsonObject first = chains.at(0).toObject();
+  BOOST_TEST(textOf(first, "serial").toStdString() == "CH01");
+  BOOST_TEST(first[QLatin1String("used")].toInt() == 2);
+  BOOST_TEST(!first[QLatin1String("separable")].toBool());
+  BOOST_TEST(listOf(first, "records").size() == 2);
+  BOOST_TEST(listOf(chains.at(2).toObject(), "left_out").size() == 1); // no angle was measured
+}
+
 BOOST_AUTO_TEST_CASE(build_tells_the_steps_of_both_sides_in_order) {
   const Ran ran = run({"build", "--show", "Ostrel", "--json"});
   BOOST_TEST(ran.ending == Ending::done);

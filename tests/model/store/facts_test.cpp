@@ -4,6 +4,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include "store/choice_store.h"
+#include "store/gate_store.h"
 #include "store/history_store.h"
 #include "store/mark_store.h"
 #include "store/reading_store.h"
@@ -73,10 +74,11 @@ BOOST_DATA_TEST_CASE(no_fact_is_ever_changed_or_deleted, bothEngines, engine) {
   append(*store, examination(QDate(2026, 5, 5)));
   append(*store, sampleMark());
   append(*store, sampleReading(QStringLiteral("left")));
+  append(*store, sampleGate(QStringLiteral("chain")));
   append(*store, sampleChoice(QStringLiteral("Skerrymouth")));
   append(*store, Deed{{}, QStringLiteral("Ada"), {}, {}, QStringLiteral("try"), {}, {}});
-  for (const char* table :
-       {"examination", "movement", "mark_used", "load_reading", "choice", "frozen", "history"}) {
+  for (const char* table : {"examination", "movement", "mark_used", "load_reading", "gate_signed", "choice",
+                            "frozen", "history"}) {
     const QString name = QString::fromLatin1(table);
     BOOST_TEST(store->one(QStringLiteral("SELECT count(*) AS n FROM ") + name)->integer("n") > 0);
     const QString column = name == u"frozen"    ? QStringLiteral("program")
@@ -240,6 +242,30 @@ BOOST_DATA_TEST_CASE(load_readings_come_back_as_they_were_read, bothEngines, eng
   marks::LoadReading bare = sampleReading(QStringLiteral("left"));
   bare.instrument.clear();
   BOOST_CHECK_THROW(append(*store, bare), Error);
+}
+
+BOOST_DATA_TEST_CASE(hold_points_come_back_as_they_were_signed, bothEngines, engine) {
+  const FreshStore fresh(engine);
+  const auto store = fresh.open();
+  const marks::GateSigned chain = append(*store, sampleGate(QStringLiteral("chain")));
+  BOOST_REQUIRE(loadGatesOf(*store, chain.tour, chain.show).size() == 1U);
+  BOOST_CHECK(loadGatesOf(*store, chain.tour, chain.show).at(0) == chain);
+  marks::GateSigned better = chain;
+  better.id = {};
+  better.by = QStringLiteral("Bo Reed");
+  better.corrects = chain.id;
+  better = append(*store, better);
+  BOOST_REQUIRE(loadGatesOf(*store, chain.tour, chain.show).size() == 1U);
+  BOOST_CHECK(loadGatesOf(*store, chain.tour, chain.show).at(0) == better);
+  BOOST_TEST(loadGatesOf(*store, chain.tour, QStringLiteral("another")).empty());
+  marks::GateSigned nobody = sampleGate(QStringLiteral("chain"));
+  nobody.by.clear();
+  BOOST_CHECK_THROW(append(*store, nobody), Error);
+  marks::GateSigned skipped = sampleGate(QStringLiteral("chain"));
+  skipped.skipped = true;
+  BOOST_CHECK_THROW(append(*store, skipped), Error);
+  skipped.reason = QStringLiteral("no chain today");
+  BOOST_CHECK_NO_THROW(append(*store, skipped));
 }
 
 BOOST_DATA_TEST_CASE(a_choice_comes_back_as_it_was_frozen, bothEngines, engine) {

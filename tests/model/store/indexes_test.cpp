@@ -14,7 +14,8 @@ using namespace hangbook;
 
 namespace {
 
-const std::array facts = {"examination", "movement", "mark_used", "load_reading", "occurrence"};
+const std::array facts = {"examination",  "movement",    "mark_used",
+                          "load_reading", "gate_signed", "occurrence"};
 
 } // namespace
 
