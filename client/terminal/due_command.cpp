@@ -94,7 +94,7 @@ Question questionFrom(store::Store& store, const Given& given, const std::option
 }
 
 DueAnswer answerTo(store::Store& store, const Question& question, QDate asOf) {
-  const options::Stock stock = actions::loadStock(store);
+  const options::Stock stock = actions::loadStockUnderRules(store);
   const int days = static_cast<int>(std::max<qint64>(asOf.daysTo(question.last), 0));
   DueAnswer answer{asOf, question.last, {}, {}, question.asked};
   for (calendar::Planned& each : calendar::planned(

@@ -93,6 +93,14 @@ options::Stock loadStock(store::Store& store) {
   });
 }
 
+options::Stock loadStockUnderRules(store::Store& store) {
+  return store.reading([&] {
+    store::UnderRules under = store::loadUnderRules(store);
+    return options::Stock{std::move(under.units), store::loadExaminationRules(store),
+                          std::move(under.examinations), store::loadHappened(store)};
+  });
+}
+
 std::vector<options::Demand> loadDemands(store::Store& store, QDate today) {
   return store.reading([&] {
     const catalogue::Catalogue catalogue = store::loadCatalogue(store);

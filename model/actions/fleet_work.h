@@ -59,6 +59,8 @@ std::vector<CountedOn> showsCountingOn(store::Store& store, const fleet::Unit& u
 
 /// What the fleet is made of, and what each show from `today` on takes, read together.
 options::Stock loadStock(store::Store& store);
+/// As much of it as decides what is due: units that no rule speaks of are left out.
+options::Stock loadStockUnderRules(store::Store& store);
 std::vector<options::Demand> loadDemands(store::Store& store, QDate today);
 
 } // namespace hangbook::actions

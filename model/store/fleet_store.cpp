@@ -57,10 +57,43 @@ const QString examinationsFrom = QStringLiteral(
     "SELECT e.*, u.serial, r.name AS rule_name FROM examination e JOIN unit u ON u.id = e.unit_id "
     "JOIN examination_rule r ON r.id = e.rule_id ");
 
+/// "%1": the columns of the examination that are wanted.
+const QString newestExaminations = QStringLiteral(
+    "SELECT * FROM (SELECT %1, u.serial, r.name AS rule_name, row_number() OVER (PARTITION BY "
+    "e.unit_id, e.rule_id ORDER BY e.examined_on DESC, e.recorded_at DESC, e.id) AS newest "
+    "FROM examination e JOIN unit u ON u.id = e.unit_id JOIN examination_rule r ON r.id = e.rule_id "
+    "WHERE NOT EXISTS (SELECT 1 FROM examination c WHERE c.corrects = e.id)) ranked "
+    "WHERE newest = 1 ORDER BY serial, rule_name");
+
 } // namespace
 
 std::vector<Unit> loadUnits(Store& store) {
   return readUnits(store, QStringLiteral("ORDER BY serial"), {});
+}
+
+UnderRules loadUnderRules(Store& store) {
+  UnderRules under;
+  for (const Row& row : store.rows(QStringLiteral(
+           "SELECT u.serial, u.kind, u.type, u.at_place, u.state FROM unit u WHERE EXISTS (SELECT 1 FROM "
+           "examination_rule r WHERE r.kind = u.kind AND (r.type = '' OR r.type = u.type)) ORDER BY "
+           "u.serial"))) {
+    ColumnReader io(row);
+    Unit& unit = under.units.emplace_back();
+    io("serial", unit.serial);
+    io.word("kind", unit.kind, unitKindWords);
+    io("type", unit.type);
+    io("at_place", unit.place);
+    io.word("state", unit.state, unitStateWords);
+  }
+  for (const Row& row : store.rows(newestExaminations.arg(QStringLiteral("e.examined_on, e.result")))) {
+    Examination& fact = under.examinations.emplace_back();
+    ColumnReader io(row);
+    io("serial", fact.serial);
+    io("rule_name", fact.rule);
+    io("examined_on", fact.date);
+    io.word("result", fact.result, resultWords);
+  }
+  return under;
 }
 
 std::optional<Unit> loadUnit(Store& store, const QString& serial) {
@@ -83,15 +116,7 @@ std::vector<Examination> loadExaminations(Store& store, const QString& serial) {
 }
 
 std::vector<Examination> loadNewestExaminations(Store& store) {
-  return readFacts<Examination>(
-      store,
-      QStringLiteral(
-          "SELECT * FROM (SELECT e.*, u.serial, r.name AS rule_name, row_number() OVER (PARTITION BY "
-          "e.unit_id, e.rule_id ORDER BY e.examined_on DESC, e.recorded_at DESC, e.id) AS newest "
-          "FROM examination e JOIN unit u ON u.id = e.unit_id JOIN examination_rule r ON r.id = e.rule_id "
-          "WHERE NOT EXISTS (SELECT 1 FROM examination c WHERE c.corrects = e.id)) ranked "
-          "WHERE newest = 1 ORDER BY serial, rule_name"),
-      {}, examinationColumns);
+  return readFacts<Examination>(store, newestExaminations.arg(QStringLiteral("e.*")), {}, examinationColumns);
 }
 
 Unit save(Store& store, const Unit& unit, const QString& by, const QString& reason) {

@@ -8,6 +8,14 @@ namespace hangbook::store {
 
 /// In order of serial.
 std::vector<fleet::Unit> loadUnits(Store& store);
+/// What decides the days on which examinations are due, and no more: of the units that some rule speaks of
+/// (fleet::appliesTo) serial, kind, type, place and state, in order of serial; of the newest examination of
+/// each unit and rule that no later one corrects its serial, rule, day and result.
+struct UnderRules {
+  std::vector<fleet::Unit> units;
+  std::vector<fleet::Examination> examinations;
+};
+UnderRules loadUnderRules(Store& store);
 std::optional<fleet::Unit> loadUnit(Store& store, const QString& serial);
 /// In order of name.
 std::vector<fleet::ExaminationRule> loadExaminationRules(Store& store);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/row.h"
 
+#include <cstring>
 #include <limits>
 
 #include "quantity/error.h"
@@ -16,7 +17,9 @@ namespace {
 } // namespace
 
 const QVariant& Row::at(const char* column) const {
-  const auto found = names_->constFind(QString::fromLatin1(column));
+  // Asked for each value of each row: the name is looked up as it lies, without a copy.
+  const auto found =
+      names_->constFind(QByteArray::fromRawData(column, static_cast<qsizetype>(std::strlen(column))));
   if (found == names_->constEnd()) {
     throw Error(Trouble::store, std::string("the answer of the store has no column ") + column);
   }

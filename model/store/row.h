@@ -14,7 +14,7 @@
 
 namespace hangbook::store {
 
-using ColumnNames = std::shared_ptr<const QHash<QString, qsizetype>>;
+using ColumnNames = std::shared_ptr<const QHash<QByteArray, qsizetype>>;
 
 /// One row of an answer, read by the names of its columns. A getter throws Error (store) where there is no
 /// such column, where NULL stands although the getter's answer cannot say so, or where the value cannot be

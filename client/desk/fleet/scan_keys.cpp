@@ -3,6 +3,7 @@
 
 #include <QAbstractSpinBox>
 #include <QApplication>
+#include <QComboBox>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -19,6 +20,12 @@ bool isEnter(const QKeyEvent& key) {
 bool isTyped(const QKeyEvent& key) {
   return (key.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0 && key.text().size() == 1 &&
          key.text().front().isPrint() && !key.text().front().isSpace();
+}
+
+/// The line that takes what is typed. A box that can be edited has the keyboard itself and hands it on.
+QLineEdit* lineEditOf(QObject* widget) {
+  const auto* box = qobject_cast<QComboBox*>(widget);
+  return box != nullptr ? box->lineEdit() : qobject_cast<QLineEdit*>(widget);
 }
 
 bool takesText(const QObject* widget) {
@@ -50,7 +57,7 @@ bool ScanKeys::eventFilter(QObject* watched, QEvent* event) {
     return QObject::eventFilter(watched, event);
   }
   const auto& key = static_cast<const QKeyEvent&>(*event);
-  if (auto* other = qobject_cast<QLineEdit*>(watched)) {
+  if (QLineEdit* other = lineEditOf(watched)) {
     return inTextField(*other, key) || QObject::eventFilter(watched, event);
   }
   // Only where the key would end: a widget that does not take it hands it on to the widgets around it.

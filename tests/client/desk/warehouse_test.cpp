@@ -43,9 +43,71 @@ struct AtBench : Opened {
   int sounds = 0;
 };
 
+/// Presses Tab until the named widget, or one in it, has the keyboard.
+void tabTo(const char* name) {
+  for (int presses = 0; presses < 60; ++presses) {
+    for (const QWidget* at = QApplication::focusWidget(); at != nullptr; at = at->parentWidget()) {
+      if (at->objectName() == QLatin1String(name)) {
+        return;
+      }
+    }
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+  }
+  BOOST_FAIL("the keyboard does not reach " << name);
+}
+
+void type(const char* text) {
+  QTest::keyClicks(QApplication::focusWidget(), QLatin1String(text));
+}
+
+void press(Qt::Key key, int times = 1) {
+  for (int i = 0; i < times; ++i) {
+    QTest::keyClick(QApplication::focusWidget(), key);
+  }
+}
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(at_the_warehouse)
+
+BOOST_AUTO_TEST_CASE(a_scan_and_an_examination_by_keyboard_alone) {
+  Opened opened;
+  QTest::keyClick(&opened.window, Qt::Key_4, Qt::ControlModifier);
+  BOOST_TEST_REQUIRE(QApplication::focusWidget() != nullptr);
+  BOOST_TEST(QApplication::focusWidget()->objectName().toStdString() == "scanField"); // ready at once
+  opened.child<FleetPlace>("fleet")->bench().setSound([] {});
+  tabTo("scanKind");
+  press(Qt::Key_Down, 4); // to another place
+  tabTo("scanTarget");
+  type("workshop");
+  tabTo("scanBy");
+  type("Ide Quarrel");
+  tabTo("scanField");
+  type("MB-10");
+  press(Qt::Key_Return);
+  opened.settle();
+  BOOST_TEST(opened.child<QLabel>("scanWord")->text().toStdString() == "booked",
+             opened.source->scanned().join(u' ').toStdString());
+  tabTo("scanBack");
+  press(Qt::Key_Space);
+  opened.settle();
+  BOOST_TEST(opened.child<QLabel>("scanWord")->text().toStdString() == "taken back");
+
+  QTest::keyClick(&opened.window, Qt::Key_5, Qt::ControlModifier);
+  press(Qt::Key_Down, 2);
+  tabTo("examineResult");
+  press(Qt::Key_Down); // pass
+  tabTo("examineCertificate");
+  type("C-118");
+  tabTo("examineBy");
+  type("Ide Quarrel");
+  tabTo("examineRecord");
+  press(Qt::Key_Space);
+  opened.settle();
+  BOOST_TEST_REQUIRE(opened.source->examined().size() == 1u);
+  BOOST_TEST(opened.source->examined().front().certificate.toStdString() == "C-118");
+  BOOST_TEST((opened.source->examined().front().result == fleet::ExaminationResult::pass));
+}
 
 BOOST_AUTO_TEST_CASE(fast_typing_tells_a_scanner_from_fingers) {
   FastTyping typing;
