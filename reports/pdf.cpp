@@ -35,25 +35,54 @@ public:
       writer.setCreator(QStringLiteral("Hangbook ") + stamp_.program);
       QPainter painter(&writer);
       page_ = QRectF(0, 0, writer.width(), writer.height());
-      const QRectF body = page_.adjusted(margin, margin + headHeight, -margin, -margin - footHeight);
-      const auto pages = paginated(piecesOf(sheet_, Ink(painter), body.width()), body.height());
+      const auto pages = pagesFor(painter);
       for (std::size_t i = 0; i < pages.size(); ++i) {
         if (i > 0) {
           writer.newPage();
         }
-        Ink ink(painter);
-        frame(ink, painter, static_cast<int>(i) + 1, static_cast<int>(pages.size()));
-        double y = body.top();
-        for (const Piece& piece : pages[i]) {
-          piece.draw(ink, QRectF(body.left(), y, body.width(), piece.height));
-          y += piece.height;
-        }
+        draw(painter, pages, i);
       }
     }
     return bytes;
   }
 
+  std::vector<QImage> pictures(int dots) {
+    const QSizeF inches =
+        QPageSize(paper_ == Paper::a4 ? QPageSize::A4 : QPageSize::Letter).size(QPageSize::Inch);
+    page_ = QRectF(QPointF(), inches * unitsPerInch);
+    std::vector<QImage> made;
+    std::size_t count = 1;
+    for (std::size_t i = 0; i < count; ++i) {
+      QImage picture((inches * dots).toSize(), QImage::Format_Grayscale8);
+      picture.fill(Qt::white);
+      QPainter painter(&picture);
+      painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+      painter.scale(static_cast<double>(dots) / unitsPerInch, static_cast<double>(dots) / unitsPerInch);
+      const auto pages = pagesFor(painter);
+      count = pages.size();
+      draw(painter, pages, i);
+      painter.end();
+      made.push_back(picture);
+    }
+    return made;
+  }
+
 private:
+  std::vector<std::vector<Piece>> pagesFor(QPainter& painter) const {
+    return paginated(piecesOf(sheet_, Ink(painter), body().width()), body().height());
+  }
+  QRectF body() const { return page_.adjusted(margin, margin + headHeight, -margin, -margin - footHeight); }
+
+  void draw(QPainter& painter, const std::vector<std::vector<Piece>>& pages, std::size_t index) {
+    Ink ink(painter);
+    frame(ink, painter, static_cast<int>(index) + 1, static_cast<int>(pages.size()));
+    double y = body().top();
+    for (const Piece& piece : pages[index]) {
+      piece.draw(ink, QRectF(body().left(), y, body().width(), piece.height));
+      y += piece.height;
+    }
+  }
+
   void frame(Ink& ink, QPainter& painter, int number, int count) {
     const double left = page_.left() + margin;
     const double right = page_.right() - margin;
@@ -97,6 +126,10 @@ private:
 
 QByteArray pdfOf(const Sheet& sheet, const Stamp& stamp, Paper paper) {
   return Pages(sheet, stamp, paper).print();
+}
+
+std::vector<QImage> picturesOf(const Sheet& sheet, const Stamp& stamp, Paper paper, int dots) {
+  return Pages(sheet, stamp, paper).pictures(dots);
 }
 
 } // namespace hangbook::reports

@@ -3,20 +3,37 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QStackedWidget>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
+#include "actions/gates.h"
 #include "desk/building/build_sheet.h"
+#include "desk/building/build_steps.h"
 #include "desk/building/record_form.h"
+#include "desk/building/sheet_preview.h"
 #include "desk/frame/place_names.h"
 #include "desk/options/show_chooser.h"
+#include "desk/source/gate_source.h"
 #include "desk/style/scale.h"
+#include "quantity/error.h"
+#include "reports/code.h"
 
 namespace hangbook::desk {
+namespace {
+
+/// What the worker answers: the show with its plan, and its hold points.
+struct Planned {
+  reports::ShowAsIs show;
+  std::vector<marks::GateSigned> gates;
+};
+
+} // namespace
 
 BuildPlace::BuildPlace(Session& session, QWidget* parent)
     : Place(place::build, tr("Build"), parent), session_(session), sheet_(new BuildSheet),
-      nothing_(new QLabel), left_(new QStackedWidget(this)),
+      steps_(new BuildSteps), nothing_(new QLabel), left_(new QStackedWidget(this)),
       before_(new ListPage(QStringLiteral("marksList"), tr("Marks used before"), marks_,
                            static_cast<int>(MarkColumn::place), static_cast<int>(MarkColumn::date),
                            Qt::DescendingOrder, this)),
@@ -29,9 +46,25 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
       tr("Nothing is chosen for this hang. Go to Options (Ctrl+2) and choose one; what is to be built then "
          "stands here."));
   left_->addWidget(nothing_);
-  left_->addWidget(sheet_);
+  auto* tabs = new QTabWidget;
+  tabs->setObjectName(QStringLiteral("buildTabs"));
+  tabs->setAccessibleName(tr("Mark and angles, or steps"));
+  tabs->setDocumentMode(true);
+  tabs->addTab(sheet_, tr("Mark and angles"));
+  tabs->addTab(steps_, tr("Steps"));
+  chosenPart_ = tabs;
+  left_->addWidget(tabs);
   before_->setEmptyTexts(tr("No mark is recorded for this stack, bar and chain."),
                          tr("No mark contains these words."));
+  auto* load = new QPushButton(tr("Load sheet…"), this);
+  load->setObjectName(QStringLiteral("buildLoadSheet"));
+  auto* build = new QPushButton(tr("Build sheet…"), this);
+  build->setObjectName(QStringLiteral("buildBuildSheet"));
+  addToTitle(load);
+  addToTitle(build);
+  connect(load, &QPushButton::clicked, this, [this] { preview(true); });
+  connect(build, &QPushButton::clicked, this, [this] { preview(false); });
+  connect(steps_, &BuildSteps::signAsked, this, &BuildPlace::sign);
   addToTitle(new ShowChooser(QStringLiteral("build"), session_, this));
 
   auto* beforeHead = new QLabel(tr("Marks used before – records, not verdicts"), this);
@@ -58,6 +91,7 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
     if (choice_ && results_) {
       sheet_->setChoice(*choice_, *results_, session_.overview().catalogue, session_.figures());
     }
+    plan(); // the words of the steps are in the units, too
   });
   connect(form_, &RecordForm::recordAsked, this, &BuildPlace::record);
   showFacts();
@@ -89,7 +123,13 @@ void BuildPlace::showFacts() {
     watch_->cancel();
     watch_.reset();
   }
+  if (planning_) {
+    planning_->cancel();
+    planning_.reset();
+  }
   results_.reset();
+  asIs_.reset();
+  steps_->setPeople(session_.overview().people);
   form_->setPeople(session_.overview().people);
   const options::Choice* choice = findChoice(session_.overview(), session_.show(), session_.hang());
   choice_ = choice == nullptr ? std::nullopt : std::optional(*choice);
@@ -99,6 +139,7 @@ void BuildPlace::showFacts() {
     form_->setComputed({});
     return;
   }
+  plan();
   marks_.setRows(marksBefore(session_.overview(), choice_->key));
   form_->setComputed(choice_->setting.mark);
   watch_ = session_.judging().start(
@@ -114,10 +155,111 @@ void BuildPlace::showFacts() {
       });
 }
 
+void BuildPlace::showSteps(const reports::ShowAsIs& show, const std::vector<marks::GateSigned>& gates) {
+  asIs_ = show;
+  QStringList names;
+  for (const build::Step& step : show.plan.steps) {
+    if (step.hang == session_.hang() && !step.gate.isEmpty()) {
+      names << step.gate;
+    }
+  }
+  steps_->setPlan(show.plan, session_.hang(),
+                  choice_
+                      ? actions::gatesAsTheyStand(gates, session_.hang(), choice_->option, choice_->at, names)
+                      : std::vector<marks::GateSigned>{},
+                  session_.figures());
+}
+
+void BuildPlace::plan() {
+  if (planning_) {
+    planning_->cancel();
+    planning_.reset();
+  }
+  asIs_.reset();
+  if (!choice_) {
+    return;
+  }
+  steps_->setWords(tr("The steps are being computed …"));
+  planning_ = session_.work().start(
+      this,
+      [source = session_.source(), show = session_.show(), units = session_.figures().system()](Watch&) {
+        auto* keeper = dynamic_cast<GateSource*>(source.get());
+        return Planned{reports::showAsIs(source->snapshot(show), units),
+                       keeper != nullptr ? keeper->gatesOf(show) : std::vector<marks::GateSigned>{}};
+      },
+      [this](const Planned& planned) {
+        planning_.reset();
+        showSteps(planned.show, planned.gates);
+      },
+      [this](const std::exception_ptr& what) {
+        planning_.reset();
+        steps_->setWords(wordsFor(what, tr("The steps of this build cannot be computed.")));
+      });
+}
+
+void BuildPlace::sign(const QString& gate, const QString& by, const QString& skippedBecause) {
+  if (!choice_ || gate.isEmpty()) {
+    return;
+  }
+  marks::GateSigned fact;
+  fact.tour = choice_->tour;
+  fact.show = choice_->show;
+  fact.hang = choice_->hang;
+  fact.option = choice_->option;
+  fact.gate = gate;
+  fact.by = by;
+  fact.skipped = !skippedBecause.isEmpty();
+  fact.reason = skippedBecause;
+  QStringList names;
+  for (const marks::GateSigned& each : steps_->gates()) {
+    names << each.gate;
+  }
+  session_.work().start(
+      this,
+      [source = session_.source(), fact, names, at = choice_->at](Watch&) {
+        auto* keeper = dynamic_cast<GateSource*>(source.get());
+        if (keeper == nullptr) {
+          throw Error(Trouble::notPossible, "hold points are not kept here");
+        }
+        keeper->signGate(fact, names, at);
+        return true;
+      },
+      [this](bool) {
+        Q_EMIT session_.saved();
+        session_.reload();
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(
+            wordsFor(what, tr("The hold point was not signed; it stands open. Try again.")));
+      });
+}
+
+void BuildPlace::preview(bool load) {
+  if (!asIs_) {
+    Q_EMIT session_.trouble(
+        tr("There is nothing to print yet: choose an option for this show in Options (Ctrl+2)."));
+    return;
+  }
+  const reports::Figures figures(session_.figures().system());
+  const reports::Sheet sheet =
+      load ? reports::loadSheet(*asIs_, figures) : reports::buildSheet(*asIs_, figures);
+  reports::SheetCode code{sheet.kind,
+                          session_.show().tour,
+                          session_.show().show,
+                          session_.figures().system(),
+                          session_.overview().today,
+                          reports::checksumOf(sheet)};
+  SheetPreview dialog(sheet,
+                      {QStringLiteral(HANGBOOK_VERSION), QDateTime::currentDateTimeUtc(), code.checksum,
+                       reports::textOf(code)},
+                      this);
+  dialog.exec();
+}
+
 void BuildPlace::showResults(const options::Option& results) {
   results_ = results;
   sheet_->setChoice(*choice_, *results_, session_.overview().catalogue, session_.figures());
-  left_->setCurrentWidget(sheet_);
+  left_->setCurrentWidget(chosenPart_);
 }
 
 void BuildPlace::record() {

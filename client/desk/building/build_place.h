@@ -5,6 +5,8 @@
 #include "desk/frame/place.h"
 #include "desk/lists/list_page.h"
 #include "desk/source/session.h"
+#include "marks/gate.h"
+#include "reports/shows.h"
 
 class QLabel;
 class QStackedWidget;
@@ -12,6 +14,7 @@ class QStackedWidget;
 namespace hangbook::desk {
 
 class BuildSheet;
+class BuildSteps;
 class RecordForm;
 
 /// What is built today: the chosen option with its chain mark, marks used before, and what was really used.
@@ -28,13 +31,21 @@ private:
   void showFacts();
   void showResults(const options::Option& results);
   void record();
+  void plan();
+  void showSteps(const reports::ShowAsIs& show, const std::vector<marks::GateSigned>& gates);
+  void sign(const QString& gate, const QString& by, const QString& skippedBecause);
+  void preview(bool load);
 
   Session& session_;
   MarkModel marks_;
   std::shared_ptr<Watch> watch_;
   std::optional<options::Choice> choice_;
   std::optional<options::Option> results_;
+  std::optional<reports::ShowAsIs> asIs_;
+  std::shared_ptr<Watch> planning_;
   BuildSheet* sheet_;
+  BuildSteps* steps_;
+  QWidget* chosenPart_;
   QLabel* nothing_;
   QStackedWidget* left_;
   ListPage* before_;

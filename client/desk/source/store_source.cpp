@@ -11,17 +11,20 @@
 #include "actions/choose.h"
 #include "actions/facts.h"
 #include "actions/fleet_work.h"
+#include "actions/gates.h"
 #include "actions/import_file.h"
 #include "actions/scan.h"
 #include "demo/demo.h"
 #include "desk/importing/import_wish.h"
 #include "desk/run.h"
+#include "desk/source/gate_source.h"
 #include "options/freeze.h"
 #include "quantity/error.h"
 #include "store/calendar_store.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
 #include "store/fleet_store.h"
+#include "store/gate_store.h"
 #include "store/mark_store.h"
 #include "store/people_store.h"
 #include "store/snapshot_store.h"
@@ -77,7 +80,7 @@ std::vector<actions::File> filesNamed(const QStringList& names, fleet::DocumentK
   return files;
 }
 
-class StoreSource : public Source {
+class StoreSource : public Source, public GateSource {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
 
@@ -168,6 +171,16 @@ private:
   }
 
   void writeMark(const marks::MarkUsed& used) override { actions::recordMark(opened(), used, used.by); }
+
+  std::vector<marks::GateSigned> gatesOf(const ShowKey& show) override {
+    refuseWindowThread("hold points");
+    return store::loadGatesOf(opened(), show.tour, show.show);
+  }
+
+  void signGate(const marks::GateSigned& gate, const QStringList& gates, const QDateTime& chosenAt) override {
+    refuseWindowThread("a hold point");
+    actions::signGate(opened(), gate, gates, chosenAt, gate.by);
+  }
 
   UnitStory readStory(const QString& serial) override {
     store::Store& store = opened();

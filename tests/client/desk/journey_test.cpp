@@ -12,6 +12,7 @@
 #include <QTableView>
 #include <QTableWidget>
 #include <QTemporaryDir>
+#include <QTextBrowser>
 
 #include "desk/first/first_page.h"
 #include "desk/frame/window.h"
@@ -97,6 +98,17 @@ BOOST_AUTO_TEST_CASE(demo_search_choice_record_and_read_anew) {
     on.settle();
     mark = on.child<QLabel>("buildMark")->text().toInt();
     BOOST_TEST(mark == choice->setting.mark.value_or(-1));
+    BOOST_TEST(on.child<QTextBrowser>("stepsText")
+                   ->toPlainText()
+                   .contains(QStringLiteral("Hold point: pins 1. open")));
+    on.child<QComboBox>("stepsBy")->setEditText(QStringLiteral("Ide Quarrel"));
+    BOOST_TEST(on.child<QPushButton>("stepsSign")->isEnabled());
+    BOOST_TEST(!on.child<QPushButton>("stepsSkip")->isEnabled()); // it takes a reason
+    on.child<QPushButton>("stepsSign")->click();
+    on.settle();
+    BOOST_TEST(on.child<QTextBrowser>("stepsText")
+                   ->toPlainText()
+                   .contains(QStringLiteral("Hold point: pins 1. signed by Ide Quarrel")));
     on.child<QComboBox>("recordBy")->setEditText(QStringLiteral("Ide Quarrel"));
     on.child<QPushButton>("recordButton")->click();
     on.settle();

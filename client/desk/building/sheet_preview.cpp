@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "desk/building/sheet_preview.h"
+
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSaveFile>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "desk/style/scale.h"
+#include "exchange/csv_write.h"
+#include "quantity/error.h"
+
+namespace hangbook::desk {
+
+SheetPreview::SheetPreview(reports::Sheet sheet, reports::Stamp stamp, QWidget* parent)
+    : QDialog(parent), sheet_(std::move(sheet)), stamp_(std::move(stamp)) {
+  setObjectName(QStringLiteral("sheetPreview"));
+  setWindowTitle(QStringLiteral("%1 – %2").arg(sheet_.title, sheet_.show));
+  auto* pages = new QWidget(this);
+  auto* column = new QVBoxLayout(pages);
+  column->setSpacing(space::wide);
+  int number = 0;
+  for (const QImage& page : reports::picturesOf(sheet_, stamp_, reports::Paper::a4, 96)) {
+    auto* label = new QLabel(pages);
+    label->setPixmap(QPixmap::fromImage(page));
+    label->setFrameShape(QFrame::Box);
+    label->setAccessibleName(tr("Page %1 of %2").arg(++number).arg(sheet_.title));
+    column->addWidget(label, 0, Qt::AlignHCenter);
+  }
+  auto* scroll = new QScrollArea(this);
+  scroll->setObjectName(QStringLiteral("sheetPages"));
+  scroll->setWidget(pages);
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Save | QDialogButtonBox::Close, this);
+  auto* all = new QVBoxLayout(this);
+  all->addWidget(scroll, 1);
+  all->addWidget(buttons);
+  resize(880, 900);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  connect(buttons->button(QDialogButtonBox::Save), &QPushButton::clicked, this, [this] {
+    const QString file =
+        QFileDialog::getSaveFileName(this, tr("Keep the sheet"), sheet_.kind + QStringLiteral(".pdf"),
+                                     tr("PDF (*.pdf);;Spreadsheet (*.csv)"));
+    if (file.isEmpty()) {
+      return;
+    }
+    try {
+      save(file);
+    } catch (const Error& error) {
+      QMessageBox::warning(this, windowTitle(),
+                           tr("It was not written. %1").arg(QString::fromUtf8(error.what())));
+    }
+  });
+}
+
+void SheetPreview::save(const QString& file) const {
+  const QByteArray bytes = file.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)
+                               ? exchange::writeCsv(reports::recordsOf(sheet_, stamp_))
+                               : reports::pdfOf(sheet_, stamp_, reports::Paper::a4);
+  QSaveFile target(file);
+  if (!target.open(QIODevice::WriteOnly) || target.write(bytes) != bytes.size() || !target.commit()) {
+    throw Error(Trouble::badInput, "cannot be written: " + target.errorString().toStdString(),
+                file.toStdString());
+  }
+}
+
+} // namespace hangbook::desk

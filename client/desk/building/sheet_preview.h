@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QDialog>
+
+#include "reports/pdf.h"
+#include "reports/sheet.h"
+
+namespace hangbook::desk {
+
+/// A sheet's pages as they will be printed, and the way to keep it as a file.
+class SheetPreview : public QDialog {
+  Q_OBJECT
+public:
+  SheetPreview(reports::Sheet sheet, reports::Stamp stamp, QWidget* parent = nullptr);
+
+  /// As PDF or CSV, by the name's ending. Throws Error where it cannot be written.
+  void save(const QString& file) const;
+
+private:
+  reports::Sheet sheet_;
+  reports::Stamp stamp_;
+};
+
+} // namespace hangbook::desk

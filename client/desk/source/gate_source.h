@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include <QStringList>
+
+#include "desk/source/overview.h"
+#include "marks/gate.h"
+
+namespace hangbook::desk {
+
+/// Hold points of a show's builds, read and signed. A source that keeps them is one of these too; everything
+/// here may take long and refuses to run on the window's thread.
+class GateSource {
+public:
+  GateSource() = default;
+  GateSource(const GateSource&) = delete;
+  GateSource& operator=(const GateSource&) = delete;
+  virtual ~GateSource() = default;
+
+  /// Newest first, without the corrected ones.
+  virtual std::vector<marks::GateSigned> gatesOf(const ShowKey& show) = 0;
+  /// Signs or skips one; `gates` are the hang's in the order of its build. Throws Error with words for
+  /// people.
+  virtual void signGate(const marks::GateSigned& gate, const QStringList& gates,
+                        const QDateTime& chosenAt) = 0;
+};
+
+} // namespace hangbook::desk
