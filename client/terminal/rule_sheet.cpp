@@ -199,13 +199,14 @@ void printLevel(const options::Option& option, std::ostream& out) {
 void printRules(const options::Option& option, std::ostream& out) {
   Table table({{QStringLiteral("rule")},
                {QStringLiteral("verdict")},
-               {QStringLiteral("value"), Column::Kind::figure},
+               {QStringLiteral("nominal"), Column::Kind::figure},
+               {QStringLiteral("worst"), Column::Kind::figure},
                {QStringLiteral("limit"), Column::Kind::figure},
                {QStringLiteral("unit")},
                {QStringLiteral("use %"), Column::Kind::figure}});
   for (const options::Finding& finding : option.findings) {
     table.add({finding.rule, finding.applies ? wordFor(finding.verdict) : QStringLiteral("does not apply"),
-               shown(finding.value, 3), shown(finding.limit, 3), finding.unit,
+               shown(finding.nominal, 3), shown(finding.value, 3), shown(finding.limit, 3), finding.unit,
                finding.usePercent ? shown(finding.usePercent, 0) : QString()},
               finding.source.isEmpty()
                   ? QStringList{finding.text}
@@ -213,6 +214,22 @@ void printRules(const options::Option& option, std::ostream& out) {
   }
   out << '\n';
   table.print(out, QStringLiteral("  "));
+}
+
+/// What the worst figures were judged with.
+void printDoubts(const options::Option& option, std::ostream& out) {
+  if (option.doubts.empty()) {
+    return;
+  }
+  Table table({{QStringLiteral("in doubt")}, {QStringLiteral("by")}, {QStringLiteral("source")}});
+  for (const options::DoubtFigure& doubt : option.doubts) {
+    table.add({doubt.what, doubt.figure, doubt.source});
+  }
+  out << "\nVerdicts follow the worst figures, with each of these at the end that hurts:\n";
+  table.print(out, QStringLiteral("  "));
+  for (const QString& weighed : option.weighed) {
+    out << "  " << weighed << ".\n";
+  }
 }
 
 } // namespace
@@ -237,6 +254,7 @@ void printRuleSheet(const options::Option& option, std::ostream& out) {
   printWind(option, out);
   printAims(option, out);
   printRules(option, out);
+  printDoubts(option, out);
   printLevel(option, out);
   out << "\nThese figures support the maker's manual, local rules and a competent person's judgement; they "
          "do not\nreplace them.\n";

@@ -45,6 +45,7 @@ struct BarType : Record {
   std::optional<Length> width;            ///< across, along y
   std::optional<Length> hoistOffsetLimit; ///< most difference of the two hoists' trims
   std::vector<PickArrangement> arrangements;
+  Tolerances tolerances; ///< of head and frame alike
   bool operator==(const BarType&) const = default;
 };
 

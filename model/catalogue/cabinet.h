@@ -44,6 +44,7 @@ struct CabinetType : Record {
   std::optional<double> levelAtOneMetre; ///< dB, for level-drop advice only
   std::optional<double> faceArea;        ///< m², for wind
   std::optional<double> forceCoefficient; ///< for wind on the face
+  Tolerances tolerances;
   bool operator==(const CabinetType&) const = default;
 };
 

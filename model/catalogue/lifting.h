@@ -39,6 +39,7 @@ struct ChainType : Record {
   bool limitIncludesFactors = false;
   std::optional<LinearDensity> mass;
   std::optional<double> discardStretchPercent; ///< elongation at which the maker discards it
+  std::optional<Length> pitchTolerance;        ///< how far a new link's pitch may be off, either way
   bool operator==(const ChainType&) const = default;
 };
 

@@ -2,10 +2,13 @@
 #pragma once
 
 #include <map>
+#include <optional>
 
 #include <QDate>
 #include <QString>
 #include <QUuid>
+
+#include "quantity/quantity.h"
 
 /// Makers' data: types of cabinet, bar, hoist, chain, cart and hardware, and who may stand under whom.
 /// Everything is named by its name, which is unique among its kind; `Record::id` is for the store alone.
@@ -17,6 +20,15 @@ struct Source {
   QString text;
   QDate date;
   bool operator==(const Source&) const = default;
+};
+
+/// How far a maker's figures may be off, either way, as he states it. Not stated: the house's figure stands
+/// in.
+struct Tolerances {
+  std::optional<Mass> mass;     ///< of each mass of the record
+  std::optional<Length> centre; ///< of each coordinate of a centre of gravity
+  std::optional<Length> place;  ///< of each coordinate of every other place, and of every length
+  bool operator==(const Tolerances&) const = default;
 };
 
 /// What each edited record carries besides its figures.

@@ -64,6 +64,9 @@ std::unique_ptr<Sort> cabinetSort() {
           number<Line>("face area", "m²", HANGBOOK_FIELD(faceArea), Bound::area),
           number<Line>("force coefficient", "", HANGBOOK_FIELD(forceCoefficient), Bound::coefficient),
           figure<Line>("engagement", "m", HANGBOOK_FIELD(engagement), Bound::smallLength),
+          figure<Line>("mass tolerance", "kg", HANGBOOK_FIELD(tolerances.mass), Bound::pieceMass),
+          figure<Line>("centre tolerance", "m", HANGBOOK_FIELD(tolerances.centre), Bound::smallLength),
+          figure<Line>("place tolerance", "m", HANGBOOK_FIELD(tolerances.place), Bound::smallLength),
       },
       &Work::cabinets, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.cabinets; },
       [](Work&, const Line& line, const At& at) {
@@ -93,6 +96,9 @@ std::unique_ptr<Sort> barSort() {
           places<Line>("outline", HANGBOOK_FIELD(outline)),
           figure<Line>("width", "m", HANGBOOK_FIELD(width), Bound::size),
           figure<Line>("hoist offset limit", "m", HANGBOOK_FIELD(hoistOffsetLimit), Bound::smallLength),
+          figure<Line>("mass tolerance", "kg", HANGBOOK_FIELD(tolerances.mass), Bound::pieceMass),
+          figure<Line>("centre tolerance", "m", HANGBOOK_FIELD(tolerances.centre), Bound::smallLength),
+          figure<Line>("place tolerance", "m", HANGBOOK_FIELD(tolerances.place), Bound::smallLength),
       },
       &Work::bars, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.bars; });
 }
@@ -128,6 +134,7 @@ std::unique_ptr<Sort> chainSort() {
           yesNo<Line>("limit includes factors", HANGBOOK_FIELD(limitIncludesFactors)),
           figure<Line>("mass per length", "kg/m", HANGBOOK_FIELD(mass), Bound::chainMass),
           number<Line>("discard stretch", "%", HANGBOOK_FIELD(discardStretchPercent), Bound::stretch),
+          figure<Line>("pitch tolerance", "m", HANGBOOK_FIELD(pitchTolerance), Bound::smallLength),
       },
       &Work::chains, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.chains; });
 }

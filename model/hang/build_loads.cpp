@@ -326,6 +326,9 @@ BuildWorst BuildUp::worst(const Setting& set, const Statics& atSet) const {
   const bool side = atSet.side.has_value();
   BuildWorst worst;
   worst.unknown.reset();
+  worst.restPanDeg = panDeg_;
+  worst.restActuatorDeg = restDeg_;
+  worst.levelActuatorDeg = levelDeg_;
   worsen(worst, asSet(atSet, stack_->size()), atSet.pickCount, side);
   for (const BuildStep& step : steps_) {
     worsen(worst, step, atSet.pickCount, side);

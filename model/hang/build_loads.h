@@ -49,6 +49,9 @@ struct BuildWorst {
   /// A step whose loads are not known; the figures above are then those of the others. As long as nobody has
   /// worked it out, nothing is known.
   std::optional<BuildMoment> unknown = BuildMoment{};
+  double restPanDeg = 0.0; ///< of a side-pair, as assembled
+  double restActuatorDeg = 0.0;
+  double levelActuatorDeg = 0.0; ///< where the whole hang is level; the same as at rest where it cannot be
 };
 
 /// The build of one stack at one mark of its chain. Level is a tilt of 0. The chain goes on when the cabinet

@@ -12,8 +12,9 @@ namespace {
 Use evaluate(const Case& option, const Settled* settled, double) {
   const WeightLimits& limits = *option.weight;
   const catalogue::PickArrangement& picks = *option.arrangement;
-  return loadUse(weightBelow(*settled) * factorsFor(limits, picks.limitIncludesFactors),
-                 picks.limit ? inNewtons(*picks.limit) * limits.accessory.value : notKnown);
+  return boundedOver(*settled,
+                     loadUse(weightBelow(*settled) * factorsFor(limits, picks.limitIncludesFactors),
+                             picks.limit ? inNewtons(*picks.limit) * limits.accessory.value : notKnown));
 }
 
 Finding explain(const Case& option, const Settled* settled, double, const Use& use) {

@@ -114,7 +114,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
       worst = use;
     }
   }
-  return worst;
+  return boundedOver(*settled, worst);
 }
 
 QString madeOf(const BridleLeg& leg) {

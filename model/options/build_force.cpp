@@ -23,8 +23,8 @@ double levelLeanDeg(const Case& option, const Settled& settled, double trimM, st
   if (off < 1e-6) {
     return 0.0;
   }
-  const double above =
-      inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) - settled.layout.picks[pick].z;
+  const double above = inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) -
+                       settled.layout.picks[pick].z - heightDoubt(settled);
   return hang::toDegrees(std::atan2(off, above));
 }
 
@@ -54,7 +54,7 @@ double highestLifted(const Case& option, const Settled& settled, double trimM, s
   }
   const WeightLimits& limits = *option.weight;
   return highestPickForce(option, settled, trimM, pick) +
-         (*option.hoist->bodyClimbs ? limits.hoistBody + limits.hoistChain : 0.0);
+         (*option.hoist->bodyClimbs ? settled.gearHeavier * (limits.hoistBody + limits.hoistChain) : 0.0);
 }
 
 Use provenOver(const Settled& settled, Use use) {

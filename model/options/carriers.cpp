@@ -64,7 +64,8 @@ Parts partsOf(const Case& option, const Settled& settled, double trimM, const Ca
   if (from.leg < 0) {
     const double force = atMost ? highestPickForce(option, settled, trimM, from.pick)
                                 : pickForce(option, settled, trimM, from.pick);
-    return {force, limits.hoistBody, limits.hoistChain, limits.rigging};
+    const double gear = settled.gearHeavier;
+    return {force, gear * limits.hoistBody, gear * limits.hoistChain, gear * limits.rigging};
   }
   const BridledPick& bridle = *option.bridles[from.pick];
   const auto number = static_cast<std::size_t>(from.leg);
@@ -72,11 +73,12 @@ Parts partsOf(const Case& option, const Settled& settled, double trimM, const Ca
   if (forces.empty()) {
     return {notKnown, notKnown, notKnown, notKnown};
   }
-  Parts at{loadOf(settled, from.pick, atMost), limits.hoistBody, limits.hoistChain,
-           limits.rigging + 0.5 * bridle.legWeight};
+  const double gear = settled.gearHeavier;
+  Parts at{loadOf(settled, from.pick, atMost), gear * limits.hoistBody, gear * limits.hoistChain,
+           gear * (limits.rigging + 0.5 * bridle.legWeight)};
   const double share = forces[number].vertical() / at.sum();
   return {share * at.pick, share * at.hoist, share * at.chain,
-          share * at.rigging + 0.5 * bridle.legs[number].weight};
+          share * at.rigging + 0.5 * gear * bridle.legs[number].weight};
 }
 
 hang::Vec3 sidewaysOf(const Case& option, const Settled& settled, double trimM, const Carrier::From& from,
@@ -114,8 +116,9 @@ std::vector<hang::LegForce> legForces(const Case& option, const Settled& settled
                                       std::size_t pick, bool atMost) {
   const WeightLimits& limits = *option.weight;
   const BridledPick& bridle = *option.bridles[pick];
-  const double down = loadOf(settled, pick, atMost) + limits.hoistBody + limits.hoistChain + limits.rigging +
-                      0.5 * bridle.legWeight;
+  const double down =
+      loadOf(settled, pick, atMost) +
+      settled.gearHeavier * (limits.hoistBody + limits.hoistChain + limits.rigging + 0.5 * bridle.legWeight);
   const double sideways = sidewaysAtTop(option, settled, trimM, pick, atMost);
   if (!(down > 0.0) || std::isnan(sideways)) {
     return {};
@@ -146,7 +149,7 @@ double worstTension(const Case& option, const Settled& settled, double trimM, st
     }
     tension = std::max(tension, down * bridle.legs[leg].worstOfTwo);
   }
-  return tension + 0.5 * bridle.legs[leg].weight;
+  return tension + 0.5 * settled.gearHeavier * bridle.legs[leg].weight;
 }
 
 namespace {

@@ -11,7 +11,7 @@
 namespace hangbook::options {
 namespace {
 
-enum Why { judged, noChain, slackPivot, bearsOnCabinet };
+enum Why { judged, noChain, slackPivot, bearsOnCabinet, mayNotReach };
 
 bool holdsPivot(const Case& option) {
   return option.joins[static_cast<std::size_t>(option.held) - 1]->kind == catalogue::JointKind::pivot;
@@ -71,9 +71,14 @@ Use evaluate(const Case& option, const Settled* settled, double) {
   const double tension = tensionOf(*settled);
   use = loadUse(tension * factorsFor(limits, option.chain->limitIncludesFactors),
                 option.chain->limit ? inNewtons(*option.chain->limit) * limits.accessory.value : notKnown);
-  if (holdsPivot(option) && !(tension > 0.0)) {
+  if (holdsPivot(option) && !(settled->statics.chain->tension > 0.0)) {
     use.verdict = Verdict::fails;
     use.why = slackPivot;
+    return use;
+  }
+  if (settled->doubt != nullptr && settled->doubt->worst.chainMayNotReach) {
+    use.verdict = Verdict::fails;
+    use.why = mayNotReach;
     return use;
   }
   if (use.verdict < Verdict::unproven) {
@@ -83,7 +88,7 @@ Use evaluate(const Case& option, const Settled* settled, double) {
       use.why = bearsOnCabinet;
     }
   }
-  return use;
+  return boundedOver(*settled, use);
 }
 
 /// How sure that pull is.
@@ -116,7 +121,14 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
     finding.text =
         QStringLiteral(
             "Nothing pulls at the chain that holds %1 (%2): it is slack, and the angle is not held.")
-            .arg(held, inKn(tension));
+            .arg(held, inKn(settled->statics.chain->tension));
+    return finding;
+  }
+  if (use.why == mayNotReach) {
+    finding.text =
+        QStringLiteral("At its shortest (pitch and places at their unfavourable end) the chain does not "
+                       "reach the eye of %1 at this mark.")
+            .arg(held);
     return finding;
   }
   QString text = QStringLiteral("The chain pulls %1 at %2%3, with %4: %5")

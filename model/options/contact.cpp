@@ -49,7 +49,7 @@ Use ofOpen(const Case& option, const Settled& settled, int element) {
 
 Use evaluate(const Case& option, const Settled* settled, double) {
   if (const int open = mostOpen(*settled); open >= 0) {
-    return ofOpen(option, *settled, open);
+    return boundedOver(*settled, ofOpen(option, *settled, open));
   }
   Use least;
   least.verdict = Verdict::holds;
@@ -76,7 +76,7 @@ Use evaluate(const Case& option, const Settled* settled, double) {
   } else if (least.why == pressed) {
     least.verdict = againstLowerLimit(least.value, 0.0, 0.0);
   }
-  return least;
+  return boundedOver(*settled, least);
 }
 
 QString openWords(const Settled& settled, const Use& use, const QString& where) {

@@ -87,6 +87,13 @@ std::array<hang::Vec3, 4> insideEdges(const SourceDirections& source, const Cove
           std::sin(half) * forward + -std::cos(half) * left};
 }
 
+/// Every way in which an element may aim within the doubts of figures, degrees.
+hang::Span aimSpan(const Settled& settled, std::size_t element) {
+  const double aim = settled.layout.elements[element].aimDeg;
+  const bool doubtful = settled.doubt != nullptr && element < settled.doubt->worst.aimDeg.size();
+  return doubtful ? hull(settled.doubt->worst.aimDeg[element], aim) : hang::Span(aim);
+}
+
 CoverView viewOf(const Case& option, const Audience& audience, const Settled& settled, double insideDeg) {
   CoverView view;
   const Placement placement = placementOf(option, settled.layout);
@@ -111,10 +118,14 @@ CoverView viewOf(const Case& option, const Audience& audience, const Settled& se
     const Plan offset = placement.directionOf(source);
     const SourceDirections directions{inVenue(placement, element.forward),
                                       inVenue(placement, settled.layout.left)};
+    // At the unfavourable end of its aim: the lower edge at its highest, the upper edge at its lowest.
+    const hang::Span aims = aimSpan(settled, edges.element);
+    const double either = std::max(aims.high - element.aimDeg, element.aimDeg - aims.low);
     view.sources.push_back({offset.x * aim.x + offset.y * aim.y, source.z - lowest,
-                            slopeOf(element.aimDeg + edges.lowestDeg + insideDeg),
-                            slopeOf(element.aimDeg + edges.highestDeg - insideDeg), edges.throwM,
-                            placement.placeOf(source), insideEdges(directions, edges, insideDeg)});
+                            slopeOf(aims.high + edges.lowestDeg + insideDeg),
+                            slopeOf(aims.low + edges.highestDeg - insideDeg), edges.throwM,
+                            placement.placeOf(source), insideEdges(directions, edges, insideDeg + either),
+                            heightDoubt(settled)});
   }
   return view;
 }
@@ -130,7 +141,7 @@ TrimRange trimsThatCover(const CoverView::Source& source, double distance, doubl
   const double reach = std::sqrt(left);
   const double low = std::max(ear - away * source.slopeHigh, ear - reach);
   const double high = std::min(ear - away * source.slopeLow, ear + reach);
-  return {low - source.height, high - source.height};
+  return {low - source.height + source.off, high - source.height - source.off};
 }
 
 TrimRange trimsThatCover(const CoverView::Source& source, hang::Vec3 ear) {
@@ -154,7 +165,7 @@ TrimRange trimsThatCover(const CoverView::Source& source, hang::Vec3 ear) {
       return {infinite, -infinite};
     }
   }
-  return range;
+  return {range.low + source.off, range.high - source.off};
 }
 
 TrimRange trimsThatCover(const Audience& audience, const CoverView& view, const CoverView::Source& source,
@@ -171,6 +182,11 @@ namespace {
 /// of trim, so that both say the same at its very ends.
 bool coversAt(const CoverView::Source& source, hang::Vec3 ear, double trimM) {
   constexpr double near = 1e-7; // m; of the throw m²
+  if (source.off > 0.0) {
+    CoverView::Source exact = source;
+    exact.off = 0.0;
+    return coversAt(exact, ear, trimM - source.off) && coversAt(exact, ear, trimM + source.off);
+  }
   const hang::Vec3 way{ear.x - source.place.x, ear.y - source.place.y, ear.z - source.height - trimM};
   double least = source.throwM * source.throwM - (way.x * way.x + way.y * way.y + way.z * way.z);
   for (const hang::Vec3& inside : source.inside) {

@@ -80,6 +80,7 @@ struct CoverView {
     Plan place; ///< in the venue
     /// Unit vectors square to the lower, upper, right and left edge of cover, pointing inside, venue frame.
     std::array<hang::Vec3, 4> inside;
+    double off = 0.0; ///< m, by which its height may be off, either way
   };
   std::vector<double> distance;
   std::vector<Source> sources;

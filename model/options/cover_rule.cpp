@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "options/cover.h"
+#include "options/loads.h"
 #include "options/room_limits.h"
 #include "options/sentence.h"
 
@@ -37,7 +38,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
   }
   const CoverView inside = viewOf(option, audience, *settled, limits.coverMargin);
   use.verdict = coveredAt(audience, inside, trimM).reaches(use.limit) ? Verdict::holds : Verdict::tight;
-  return use;
+  return boundedOver(*settled, use);
 }
 
 TrimRange trimRange(const Case& option, const Settled& settled) {

@@ -117,7 +117,8 @@ void decideBuild(const Search& search, const Build& build, const std::vector<Way
   const catalogue::ChainType* chain =
       build.stack.held == 0 ? nullptr
                             : catalogue::find(search.snapshot->catalogue.chains, build.table->chain);
-  Rig rig = rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang);
+  Rig rig = rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang, *search.snapshot,
+                   *search.house);
   const Settings settings = rig.missing.isEmpty() ? settingsOf(rig, inDegrees(search.hang->pan)) : Settings{};
   for (const Way& way : ways) {
     CoverRanges ranges(settings.settled.size());

@@ -127,6 +127,9 @@ QJsonValue json(const catalogue::CabinetType& value) {
              "throw_m", value.throwDistance)("level_db", value.levelAtOneMetre)("face_m2", value.faceArea)(
              "force_coefficient", value.forceCoefficient)
       .ifKnown("cover_across_deg", value.coverAcross)
+      .ifKnown("mass_tolerance_kg", value.tolerances.mass)
+      .ifKnown("centre_tolerance_m", value.tolerances.centre)
+      .ifKnown("place_tolerance_m", value.tolerances.place)
       .source(value.source)
       .done();
 }
@@ -140,6 +143,9 @@ QJsonValue json(const catalogue::BarType& value) {
              "chain_anchor_m", value.chainAnchor)("datum_m", value.datum)("outline_m", value.outline)(
              "width_m", value.width)("hoist_offset_m", value.hoistOffsetLimit)("arrangements",
                                                                                value.arrangements)
+      .ifKnown("mass_tolerance_kg", value.tolerances.mass)
+      .ifKnown("centre_tolerance_m", value.tolerances.centre)
+      .ifKnown("place_tolerance_m", value.tolerances.place)
       .source(value.source)
       .done();
 }
@@ -162,6 +168,7 @@ QJsonValue json(const catalogue::ChainType& value) {
   return Writer()("name", value.name)("pitch_m", value.pitch)("fixed_m", value.fixedLength)(
              "links", value.links)("limit_n", value.limit)("limit_includes_factors",
                                                            value.limitIncludesFactors)("kg_per_m", value.mass)
+      .ifKnown("pitch_tolerance_m", value.pitchTolerance)
       .source(value.source)
       .done();
 }

@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 
+#include "options/loads.h"
 #include "options/sentence.h"
 
 namespace hangbook::options {
@@ -105,7 +106,7 @@ private:
       return;
     }
     for (std::size_t i = 0; i < picks.size() && i < limits_.pointHeight.size(); ++i) {
-      const double rise = picks[i].z - lowest_.z;
+      const double rise = picks[i].z - lowest_.z + heightDoubt(settled_);
       const double point = limits_.pointHeight[i];
       if (!std::isnan(limits_.riggingLength)) {
         result_.checks.push_back({What::hookToPoint, static_cast<int>(i), -1, rise,
@@ -144,8 +145,9 @@ private:
                                         : QStringLiteral("the width of cabinet %1").arg(number + 1));
       }
       if (isOver(ceiling, rectangle, along_)) {
-        result_.checks.push_back(
-            {what, number, static_cast<int>(k), highest - lowest_.z, limits_.clearance, ceiling.underside});
+        result_.checks.push_back({what, number, static_cast<int>(k),
+                                  highest - lowest_.z + heightDoubt(settled_), limits_.clearance,
+                                  ceiling.underside});
       }
     }
   }
@@ -182,7 +184,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     use.why = figures;
     use.verdict = worse(use.verdict, Verdict::unproven);
   }
-  return use;
+  return boundedOver(*settled, use);
 }
 
 TrimRange trimRange(const Case& option, const Settled& settled) {

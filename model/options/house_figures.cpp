@@ -38,11 +38,17 @@ const std::vector<HouseFigureKind>& allKinds() {
       kind("cart-clearance",
            "clear height between what hangs and a cart that is wheeled in or out below it (build plan)", "m",
            0.08, commonPractice, Stricter::higher),
+      kind("centre-doubt",
+           "how far a centre of gravity may be off, each way along x and z, where the maker states no "
+           "tolerance",
+           "m", 0.01, commonPractice, Stricter::free),
       kind("chain-tail",
            "1: the links of a chain beyond its mark hang free below the eye and count as the lowest edge; 0: "
            "they "
            "are tied up",
            "", 0.0, commonPractice, Stricter::free),
+      kind("chain-wear", "how much longer than new a chain may have become by wear", "%", 0.5, commonPractice,
+           Stricter::free),
       kind("cover-margin",
            "how far inside the edge of cover the audience must lie before cover holds and is not tight", "°",
            0.5, commonPractice, Stricter::free),
@@ -85,6 +91,11 @@ const std::vector<HouseFigureKind>& allKinds() {
       kind("least-trim", "least height of the lowest edge above the floor beneath and above the datum", "m",
            2.5, QStringLiteral("common practice (out of reach of a raised hand), no published source"),
            Stricter::free),
+      kind("length-doubt",
+           "how far a length or place of cabinet or bar may be off, each way, where the maker states no "
+           "tolerance",
+           "m", 0.0012, QStringLiteral("ISO 2768-1, class m: 1.2 mm on 1 to 2 m (from memory)"),
+           Stricter::free),
       kind("lift-height-margin", "hoist chain to spare below which lift height is called tight", "m", 0.5,
            commonPractice, Stricter::free),
       kind("lift-share",
@@ -93,6 +104,11 @@ const std::vector<HouseFigureKind>& allKinds() {
            QStringLiteral(
                "common practice: hoists of one lift alike in speed and watched, no published source"),
            Stricter::higher),
+      kind(
+          "mass-doubt",
+          "how far a mass may be off, either way, where the maker states no tolerance and nobody weighed it; "
+          "cable, hoists, chains and hardware too",
+          "%", 2.0, commonPractice, Stricter::free),
       kind("people-beneath-accessory",
            "part of its working load limit that a lifting accessory may use over people", "", 0.5,
            QStringLiteral("DGUV Information 215-313, table 1"), Stricter::lower),
@@ -100,6 +116,11 @@ const std::vector<HouseFigureKind>& allKinds() {
            QStringLiteral("DGUV Information 215-313, table 1 (chain 4 / 8)"), Stricter::lower),
       kind("pick-share-least", "least part of the total that each pick must carry", "%", 10.0, commonPractice,
            Stricter::higher),
+      kind("pitch-doubt",
+           "how far the pitch of a new chain may be off, either way, where the maker states no tolerance",
+           "%", 0.3, commonPractice, Stricter::free),
+      kind("scale-doubt", "how far a weighed mass may be off, either way: the crew's scale", "%", 0.5,
+           commonPractice, Stricter::free),
       kind("scale-tolerance",
            "most difference of a load cell's reading from the computed load, of that load, before the crew "
            "stops and looks for the cause",

@@ -88,7 +88,7 @@ Use evaluate(const Case& option, const Settled* settled, double) {
       worst.addJoint(i, true);
     }
   }
-  return worst.use;
+  return boundedOver(*settled, worst.use);
 }
 
 /// "front pin", "rear pin (hole at -3.0°)"

@@ -61,7 +61,7 @@ Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& sett
       }
       const catalogue::ChainType* chain =
           stack.held == 0 ? nullptr : catalogue::find(snapshot.catalogue.chains, table.chain);
-      Rig rig = rigFor(stack, bar, arrangement, chain, hang);
+      Rig rig = rigFor(stack, bar, arrangement, chain, hang, snapshot, house);
       Case option = caseOf(search, table, stack, bar, arrangement, hoist, points, rig.missing);
       Option judged;
       if (!rig.missing.isEmpty()) {

@@ -14,6 +14,7 @@
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/room_limits.h"
+#include "options/weight_limits.h"
 #include "options/wind_limits.h"
 
 namespace hangbook::options {
@@ -113,10 +114,13 @@ std::optional<double> datumHeight(const Case& option, const Settled& settled, do
   return std::isfinite(height) ? std::optional<double>(height) : std::nullopt;
 }
 
-void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& settled, double trimM) {
+/// `worst`: at the unfavourable end of all doubts, `settled` as stated. Loads are told as stated; the trim
+/// window, the load path and the wind at which a rule fails are judged, so at their worst.
+void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& worst, const Settled& settled,
+                 double trimM) {
   option.setting = settled.setting;
   option.setting->trimM = trimM;
-  const Window window = windowOf(of, settled, true);
+  const Window window = windowOf(of, worst, true);
   if (window.open() && std::isfinite(window.low) && std::isfinite(window.high)) {
     option.trimWindow = TrimWindow{window.low, window.high, QString::fromLatin1(window.lowSetBy),
                                    QString::fromLatin1(window.highSetBy)};
@@ -127,7 +131,12 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   }
   option.points = pointResults(of, settled, trimM);
   option.bridles = bridleResults(of, settled, trimM);
-  option.loadPath = loadPath(of, settled, trimM);
+  const std::vector<PointResult> points = pointResults(of, worst, trimM);
+  for (std::size_t i = 0; i < option.points.size(); ++i) {
+    option.points[i].worstStaticKn = points[i].staticKn;
+    option.points[i].worstDynamicKn = points[i].dynamicKn;
+  }
+  option.loadPath = loadPath(of, worst, trimM);
   for (std::size_t i = 0; i < settled.statics.joints.size(); ++i) {
     option.aims.push_back({static_cast<int>(i) + 1, settled.statics.joints[i].aimDeg});
   }
@@ -150,7 +159,7 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   input.set.panDeg = settled.setting.panDeg;
   option.hangInput = std::move(input);
   option.build = stepLoads(of, settled, trimM, option);
-  option.wind = windAnswer(of, settled, trimM);
+  option.wind = windAnswer(of, worst, trimM);
   option.stops = hoistStops(of, settled, trimM, option);
 }
 
@@ -240,8 +249,68 @@ double middleOf(const Window& window) {
   return rounded >= window.low && rounded <= window.high ? rounded : middle;
 }
 
+namespace {
+
+/// What a rule says of a setting: its sentence is of the figures as stated, since that is what a pencil can
+/// follow, with what they come to at their unfavourable end, which the verdict follows.
+Finding findingOf(const Case& of, const Rule& rule, const Settled* settled, const Settled* stated,
+                  double trimM, const Use& use) {
+  if (stated == nullptr || !rule.needsSetting) {
+    Finding finding = rule.explain(of, settled, trimM, use);
+    finding.nominal = finding.value;
+    return finding;
+  }
+  const Use plain = rule.evaluate(of, stated, trimM);
+  Finding worst = rule.explain(of, settled, trimM, use);
+  Finding nominal = rule.explain(of, stated, trimM, plain);
+  worst.nominal = plain.applies == use.applies ? nominal.value : std::nullopt;
+  const bool same = worst.value == nominal.value && plain.verdict == use.verdict;
+  if (same || !use.applies || !worst.value) {
+    return worst;
+  }
+  const auto figure = [&](const std::optional<double>& value) {
+    QString text = value ? QString::number(*value, 'f', 2) : QStringLiteral("not known");
+    if (!worst.unit.isEmpty()) {
+      text += worst.unit == QStringLiteral("°") ? worst.unit : QLatin1Char(' ') + worst.unit;
+    }
+    return text;
+  };
+  if (plain.why == use.why && plain.which == use.which && nominal.unit == worst.unit) {
+    worst.text = nominal.text +
+                 QStringLiteral(" With every figure at its unfavourable end: %1.").arg(figure(worst.value));
+  } else {
+    worst.text +=
+        QStringLiteral(" All that with every figure at its unfavourable end; as stated: %1.")
+            .arg(nominal.unit == worst.unit && nominal.value ? figure(nominal.value) : nominal.text);
+  }
+  if (settled->doubt != nullptr && !settled->doubt->worst.bounded) {
+    worst.text += QStringLiteral(" What the doubts of the figures may come to does not follow.");
+  }
+  return worst;
+}
+
+/// The findings that a cabinet's mass goes into most plainly say that somebody weighed it.
+void tellWeighed(const Rig& rig, Finding& finding) {
+  const bool weight = finding.rule == QLatin1String(barRule.id) ||
+                      finding.rule == QLatin1String(pointLoadRule.id) ||
+                      finding.rule == QLatin1String(hoistRule.id);
+  if (weight && !rig.doubts.weighed.isEmpty()) {
+    finding.text += QStringLiteral(" %1.").arg(rig.doubts.weighed.join(QStringLiteral("; ")));
+  }
+}
+
+} // namespace
+
 Option optionAt(const Case& of, const Rig& rig, const Settled* settled, double trimM, const QString& why) {
   Option option;
+  std::optional<Settled> stated;
+  if (settled != nullptr && settled->doubt != nullptr) {
+    stated = asStated(*settled);
+  }
+  if (settled != nullptr) {
+    option.doubts = rig.doubts.sources;
+    option.weighed = rig.doubts.weighed;
+  }
   option.id = idOf(of.key);
   option.key = of.key;
   option.downfill = std::any_of(of.cabinets.begin(), of.cabinets.end(),
@@ -252,8 +321,9 @@ Option optionAt(const Case& of, const Rig& rig, const Settled* settled, double t
       option.findings.push_back(withoutSetting(of, *rule, why));
     } else {
       const Use use = rule->evaluate(of, settled, trimM);
-      option.findings.push_back(rule->explain(of, settled, trimM, use));
+      option.findings.push_back(findingOf(of, *rule, settled, stated ? &*stated : nullptr, trimM, use));
       option.findings.back().verdict = use.verdict;
+      tellWeighed(rig, option.findings.back());
       if (rule == ruleNamed(coverRule.id)) {
         option.coveredPercent = std::isnan(use.value) ? 0.0 : use.value;
       }
@@ -261,7 +331,7 @@ Option optionAt(const Case& of, const Rig& rig, const Settled* settled, double t
     option.verdict = std::max(option.verdict, option.findings.back().verdict);
   }
   if (settled != nullptr) {
-    fillSetting(option, of, rig, *settled, trimM);
+    fillSetting(option, of, rig, *settled, stated ? *stated : *settled, trimM);
   }
   return option;
 }

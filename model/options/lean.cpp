@@ -47,7 +47,8 @@ TrimRange trimRange(const Case& option, const Settled& settled) {
   const double needed = off / std::tan(hang::toRadians(option.weight->leanMost.value));
   const double origin = originHeight(option, settled, 0.0);
   for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
-    const double most = inMetres(option.points[pick]->z) - needed - origin - settled.layout.picks[pick].z;
+    const double most = inMetres(option.points[pick]->z) - needed - origin - settled.layout.picks[pick].z -
+                        heightDoubt(settled);
     range.high = std::isnan(most) ? range.high : std::min(range.high, most);
   }
   return range;

@@ -38,8 +38,8 @@ double leanDeg(const Case& option, const Settled& settled, double trimM, std::si
   if (off == 0.0 || trimM == -std::numeric_limits<double>::infinity()) {
     return 0.0;
   }
-  const double above =
-      inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) - settled.layout.picks[pick].z;
+  const double above = inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) -
+                       settled.layout.picks[pick].z - heightDoubt(settled);
   return hang::toDegrees(std::atan2(off, above));
 }
 
@@ -56,11 +56,20 @@ double pickForce(const Case& option, const Settled& settled, double trimM, std::
 
 double pointAtRest(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   const WeightLimits& limits = *option.weight;
-  return pickForce(option, settled, trimM, pick) + limits.hoistBody + limits.hoistChain + limits.rigging;
+  return pickForce(option, settled, trimM, pick) +
+         settled.gearHeavier * (limits.hoistBody + limits.hoistChain + limits.rigging);
 }
 
 double factorsFor(const WeightLimits& limits, bool limitIncludesFactors) {
   return limitIncludesFactors ? 1.0 : limits.dynamic.value * limits.liftShare.value;
+}
+
+Use boundedOver(const Settled& settled, Use use) {
+  if (settled.doubt != nullptr && !settled.doubt->worst.bounded && use.applies &&
+      use.verdict < Verdict::unproven) {
+    use.verdict = Verdict::unproven;
+  }
+  return use;
 }
 
 Use worseOf(const Use& one, const Use& other) {

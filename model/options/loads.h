@@ -34,6 +34,9 @@ inline double weightBelow(const Settled& settled) {
 /// Dynamic factor × lift-group share, or 1 where the maker states that his figure includes them.
 double factorsFor(const WeightLimits& limits, bool limitIncludesFactors);
 
+/// `use`, but unproven where what the doubts of figures may come to is not bounded and nothing fails.
+Use boundedOver(const Settled&, Use use);
+
 /// `one` or `other`, whichever is worse; of like verdict the one nearer to its limit or further beyond it.
 Use worseOf(const Use& one, const Use& other);
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "options/loads.h"
 #include "options/room_limits.h"
 #include "options/sentence.h"
 
@@ -75,9 +76,12 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     use.why = trim;
     return use;
   }
+  // The crew may set it by the bar's datum as well as by the edge itself: it is then off by the hang's own
+  // height.
+  const double off = heightDoubt(*settled);
   const bool fromAbove = high - trimM < trimM - low.metres;
-  const double slack = fromAbove ? high - trimM : trimM - low.metres;
-  use.value = trimM;
+  const double slack = fromAbove ? high - trimM - off : trimM - off - low.metres;
+  use.value = fromAbove ? trimM + off : trimM - off;
   use.limit = fromAbove ? high : low.metres;
   use.which = fromAbove ? byMostTrim : low.which;
   use.verdict = bySlack(slack, option.room->trimMargin);
@@ -85,11 +89,12 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
   if (use.why != nothing) {
     use.verdict = worse(use.verdict, Verdict::unproven);
   }
-  return use;
+  return boundedOver(*settled, use);
 }
 
 TrimRange trimRange(const Case& option, const Settled& settled) {
-  return {lowerBound(option, settled.layout).metres, upperBound(*option.room)};
+  const double off = heightDoubt(settled);
+  return {lowerBound(option, settled.layout).metres + off, upperBound(*option.room) - off};
 }
 
 QString sentenceFor(int missing) {

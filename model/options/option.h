@@ -33,6 +33,16 @@ struct Finding {
   std::optional<double> usePercent; ///< value ÷ limit for upper limits on loads, else none
   QString source;                   ///< where the limit came from
   QString text;                     ///< one sentence that a rigger can check with a pencil
+  /// The value with every figure as stated; `value` is at their unfavourable end, where the rule is judged.
+  std::optional<double> nominal;
+};
+
+/// How far one kind of figure may be off.
+struct DoubtFigure {
+  QString what;   ///< "masses", "pitch of …"
+  QString figure; ///< "± 2 %"
+  QString source;
+  bool operator==(const DoubtFigure&) const = default;
 };
 
 struct Setting {
@@ -66,8 +76,10 @@ struct PointResult {
   double staticKn = 0;
   double dynamicKn = 0;
   std::optional<double> capacityKn;
-  std::vector<LoadPart> parts; ///< add up to staticKn
-  double horizontalKn = 0;     ///< sideways, by a bridle's leg or a leaning chain, at rest
+  std::vector<LoadPart> parts;         ///< add up to staticKn
+  double horizontalKn = 0;             ///< sideways, by a bridle's leg or a leaning chain, at rest
+  std::optional<double> worstStaticKn; ///< at the unfavourable end of all doubts
+  std::optional<double> worstDynamicKn;
 };
 
 /// One link of the load path.
@@ -146,6 +158,8 @@ struct Option {
   std::vector<PathLink> loadPath; ///< from the points down
   std::vector<Aim> aims;
   std::vector<MarkAngle> marks;        ///< the setting's mark first, then the link below and the one above
+  std::vector<DoubtFigure> doubts;     ///< that the findings were judged with
+  QStringList weighed;                 ///< cabinets that the crew weighed, in words
   std::vector<Finding> findings;       ///< one for each rule, in the order of the rules
   std::optional<hang::Hang> hangInput; ///< the setting as an input to the statics
   std::vector<StepLoads> build;        ///< each step of the build, aiming, and the hang as set

@@ -47,6 +47,8 @@ QJsonObject pointJson(const PointResult& point) {
           {QStringLiteral("dynamic_kn"), figure(point.dynamicKn)},
           {QStringLiteral("capacity_kn"), figure(point.capacityKn)},
           {QStringLiteral("horizontal_kn"), figure(point.horizontalKn)},
+          {QStringLiteral("worst_static_kn"), figure(point.worstStaticKn)},
+          {QStringLiteral("worst_dynamic_kn"), figure(point.worstDynamicKn)},
           {QStringLiteral("parts"), listOf(point.parts, [](const LoadPart& part) {
              return QJsonObject{{QStringLiteral("what"), part.what}, {QStringLiteral("kn"), figure(part.kn)}};
            })}};
@@ -101,7 +103,8 @@ QJsonObject findingJson(const Finding& finding) {
           {QStringLiteral("unit"), finding.unit},
           {QStringLiteral("use_percent"), figure(finding.usePercent)},
           {QStringLiteral("source"), finding.source},
-          {QStringLiteral("text"), finding.text}};
+          {QStringLiteral("text"), finding.text},
+          {QStringLiteral("nominal"), figure(finding.nominal)}};
 }
 
 } // namespace
@@ -151,6 +154,12 @@ QJsonObject toJson(const Option& option) {
   object[QStringLiteral("build_loads")] = toJson(option.build);
   object[QStringLiteral("wind")] = toJson(option.wind);
   object[QStringLiteral("one_hoist_stops")] = toJson(option.stops);
+  object[QStringLiteral("doubts")] = listOf(option.doubts, [](const DoubtFigure& doubt) {
+    return QJsonObject{{QStringLiteral("what"), doubt.what},
+                       {QStringLiteral("figure"), doubt.figure},
+                       {QStringLiteral("source"), doubt.source}};
+  });
+  object[QStringLiteral("weighed")] = QJsonArray::fromStringList(option.weighed);
   object[QStringLiteral("findings")] = listOf(option.findings, findingJson);
   object[QStringLiteral("level")] =
       option.level ? QJsonValue(toJson(*option.level)) : QJsonValue(QJsonValue::Null);

@@ -107,7 +107,9 @@ PointResult pointIn(const QJsonObject& object) {
                          [](const QJsonObject& part) {
                            return LoadPart{text(part, "what"), orNotKnown(part, "kn")};
                          }),
-          figure(object, "horizontal_kn").value_or(0.0)}; // older ones had none
+          figure(object, "horizontal_kn").value_or(0.0), // older ones had none
+          figure(object, "worst_static_kn"),
+          figure(object, "worst_dynamic_kn")};
 }
 
 std::array<double, 3> placeIn(const QJsonObject& object, const char* key) {
@@ -152,6 +154,7 @@ Finding findingIn(const QJsonObject& object) {
   finding.usePercent = figure(object, "use_percent");
   finding.source = text(object, "source");
   finding.text = text(object, "text");
+  finding.nominal = figure(object, "nominal"); // older ones had none
   return finding;
 }
 
@@ -200,6 +203,12 @@ Option optionFromJson(const QJsonObject& object) {
   option.build = stepLoadsFromJson(object.value(QLatin1String("build_loads")).toArray());
   option.wind = windFromJson(object.value(QLatin1String("wind")));
   option.stops = stopsFromJson(object.value(QLatin1String("one_hoist_stops")).toArray());
+  if (object.contains(QLatin1String("doubts"))) { // older ones had none
+    option.doubts = each<DoubtFigure>(object, "doubts", [](const QJsonObject& doubt) {
+      return DoubtFigure{text(doubt, "what"), text(doubt, "figure"), text(doubt, "source")};
+    });
+    option.weighed = texts(object, "weighed");
+  }
   option.findings = each<Finding>(object, "findings", findingIn);
   if (object.value(QLatin1String("level")).isObject()) {
     option.level = levelFromJson(object.value(QLatin1String("level")).toObject());

@@ -108,11 +108,11 @@ hang::Joint takeJoint(const catalogue::CabinetType& cabinet, const catalogue::Jo
   return hang::Pivot{take.range(join.travel, QStringLiteral("travel of the pivot") + where)};
 }
 
-hang::Element takeElement(const Stack& stack, std::size_t index, Rig& rig, Taker& take) {
+hang::Element takeElement(const Stack& stack, std::size_t index, double mass, Rig& rig, Taker& take) {
   const catalogue::CabinetType& cabinet = *stack.cabinets[index];
   hang::Element element;
   element.name = cabinet.name.toStdString();
-  element.mass = take.mass(cabinet.mass, QStringLiteral("mass of ") + cabinet.name);
+  element.mass = std::isnan(mass) ? take.note(QStringLiteral("mass of ") + cabinet.name) : mass;
   element.cg = take.place(cabinet.centreOfGravity, QStringLiteral("centre of gravity of ") + cabinet.name);
   if (cabinet.nextPin) {
     element.nextPin = Taker::place(*cabinet.nextPin);
@@ -156,7 +156,8 @@ void addChainMass(const catalogue::ChainType& chain, Rig& rig, Taker& take) {
 } // namespace
 
 Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
-           const catalogue::ChainType* chain, const calendar::Hang& hang) {
+           const catalogue::ChainType* chain, const calendar::Hang& hang, const Snapshot& snapshot,
+           const House& house) {
   Rig rig;
   Taker take(rig.missing);
   for (const QString& each : stack.missing) {
@@ -174,9 +175,12 @@ Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::P
   if (bar.chainAnchor) {
     rig.hang.bar.chainAnchor = Taker::place(*bar.chainAnchor);
   }
+  std::vector<KnownMass> masses;
   for (std::size_t i = 0; i < stack.cabinets.size(); ++i) {
-    rig.hang.stack.push_back(takeElement(stack, i, rig, take));
+    masses.push_back(massOfType(snapshot, house, *stack.cabinets[i]));
+    rig.hang.stack.push_back(takeElement(stack, i, masses.back().stated, rig, take));
   }
+  rig.doubts = doubtsOf(house, stack, bar, chain, hang, masses);
   if (stack.held != 0) {
     if (!bar.chainAnchor) {
       take.note(QStringLiteral("chain anchor") + of);

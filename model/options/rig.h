@@ -8,6 +8,7 @@
 #include <QStringList>
 
 #include "hang/hang.h"
+#include "options/doubts.h"
 #include "options/rule.h"
 #include "options/stacks.h"
 
@@ -34,11 +35,13 @@ struct Rig {
   int mostMark = 0;              ///< links that the chain has
   double tiltStepDeg = 0.5;      ///< of the grid
   double foreAftReachDeg = 20.0; ///< how far a fore-aft pair is tried either way
+  RigDoubts doubts;
 };
 
 /// Cable and its clamp count as part of the frame, at the frame's centre of gravity.
 Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
-           const catalogue::ChainType* chain, const calendar::Hang& hang);
+           const catalogue::ChainType* chain, const calendar::Hang& hang, const Snapshot& snapshot,
+           const House& house);
 
 /// Puts each joint with holes at its angle (one for each of `rig.holes`).
 void useHoles(Rig& rig, const std::vector<double>& anglesDeg);

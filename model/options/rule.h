@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "hang/build_loads.h"
+#include "hang/doubt.h"
 #include "hang/hang.h"
 #include "hang/layout.h"
 #include "hang/statics.h"
@@ -60,14 +61,30 @@ struct Case {
   std::shared_ptr<const GearNeeds> gear;
 };
 
-/// One setting but for its trim, as numbers. Statics and layout stand in the hang's world frame: origin
-/// midway between the picks (side pair), at the front pick or at the single pick; z up.
+/// What a setting is like with its figures as stated, and how far it may be off.
+struct SettledDoubt {
+  hang::Statics statics; ///< as stated
+  hang::BuildWorst build;
+  hang::Unfavourable worst; ///< its angles and lengths; its loads are the setting's own
+};
+
+/// One setting but for its trim, as numbers. Its loads are those at the unfavourable end of every figure's
+/// doubt, which is where rules are judged; angles and places are as stated, and `doubt` says how far they are
+/// off. Statics and layout stand in the hang's world frame: origin midway between the picks (side pair), at
+/// the front pick or at the single pick; z up.
 struct Settled {
   Setting setting; ///< trimM is not yet decided
   hang::Statics statics;
-  hang::Layout layout;    ///< where outlines, pins, picks and eye stand, and which way each element aims
-  hang::BuildWorst build; ///< what the picks carry at the worst step of the build and of aiming
+  hang::Layout layout;      ///< where outlines, pins, picks and eye stand, and which way each element aims
+  hang::BuildWorst build;   ///< what the picks carry at the worst step of the build and of aiming
+  double gearHeavier = 1.0; ///< factor on the masses of hoists and hardware: at their heaviest
+  std::shared_ptr<const SettledDoubt> doubt; ///< nullptr: every figure is as stated
 };
+
+/// m, by which any height below the picks may be off, either way; 0 where nothing is in doubt.
+inline double heightDoubt(const Settled& settled) {
+  return settled.doubt == nullptr ? 0.0 : settled.doubt->worst.height;
+}
 
 /// A rule's answer in numbers.
 struct Use {

@@ -4,6 +4,7 @@
 
 #include "hang/balance.h"
 #include "hang/chain.h"
+#include "hang/doubt_place.h"
 #include "hang/layout.h"
 #include "hang/settle.h"
 #include "hang/solve.h"
@@ -64,7 +65,13 @@ std::vector<std::optional<int>> marksOf(const Rig& rig, QString& reason) {
     }
     return marks;
   }
-  const auto first = hang::firstMarkThatReaches(straightToEye(hang), hang.chain->pitch, hang.chain->fixed);
+  // The shortest that the chain may be must reach as well.
+  const hang::Doubts& doubts = rig.doubts.figures;
+  const bool known = doubts.known() && doubts.stack.size() == hang.stack.size();
+  const double farther = known ? hang::anchorToEyeDoubt(hang, doubts) : 0.0;
+  const double shorter = known ? doubts.linkShorter : 0.0;
+  const auto first = hang::firstMarkThatReaches(straightToEye(hang) + farther, hang.chain->pitch - shorter,
+                                                hang.chain->fixed);
   if (first && *first <= rig.mostMark) {
     marks.push_back(first);
   } else {
@@ -172,6 +179,7 @@ Settings settingsOf(Rig& rig, double panDeg) {
             settled.layout = hang::layOut(rig.hang, settled.statics);
             settled.build = build.worst(rig.hang.set, settled.statics);
             settled.setting = {range ? tilt : settled.statics.tiltDeg, panDeg, notKnown, mark, holes};
+            takeDoubts(rig.hang, rig.doubts, settled);
             all.settled.push_back(std::move(settled));
           } catch (const Error& error) {
             impossible(QString::fromUtf8(error.what()));
@@ -225,6 +233,7 @@ std::optional<Settled> settle(Rig& rig, const Setting& setting, QStringList& mis
   settled.setting = setting;
   settled.setting.tiltDeg = rig.hang.set.tiltDeg ? setting.tiltDeg : settled.statics.tiltDeg;
   settled.setting.trimM = notKnown;
+  takeDoubts(rig.hang, rig.doubts, settled);
   return settled;
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "options/loads.h"
 #include "options/room_limits.h"
 #include "options/sentence.h"
 
@@ -34,6 +35,13 @@ Movement within(What what, double value, const Travel& travel) {
   return {what, value, nearLow ? low : high, nearLow ? value - low : high - value};
 }
 
+/// The same of whatever the doubts of figures let it be: at the end that is nearer to its limit.
+Movement within(What what, hang::Span values, const Travel& travel) {
+  const Movement low = within(what, values.low, travel);
+  const Movement high = within(what, values.high, travel);
+  return high.slack < low.slack ? high : low;
+}
+
 Movement upTo(What what, double value, std::optional<double> limit) {
   const double most = limit.value_or(notKnown);
   return {what, std::abs(value), most, most - std::abs(value)};
@@ -42,15 +50,19 @@ Movement upTo(What what, double value, std::optional<double> limit) {
 std::vector<Movement> movementsOf(const Case& option, const Settled& settled) {
   std::vector<Movement> movements;
   const catalogue::BarType& bar = *option.bar;
+  const hang::Unfavourable* worst =
+      settled.doubt != nullptr && settled.doubt->worst.bounded ? &settled.doubt->worst : nullptr;
   if (settled.statics.side) {
-    movements.push_back(within(actuator, settled.statics.side->actuatorDeg, bar.tiltTravel));
+    const double stands = settled.statics.side->actuatorDeg;
+    movements.push_back(within(actuator, worst ? worst->actuatorDeg : hang::Span(stands), bar.tiltTravel));
     movements.push_back(within(pan, settled.setting.panDeg, bar.panTravel));
-    movements.push_back(upTo(swing, settled.statics.side->headSwingDeg,
+    movements.push_back(upTo(swing, worst ? worst->swingDeg.magnitude() : settled.statics.side->headSwingDeg,
                              bar.swingLimit ? std::optional(inDegrees(*bar.swingLimit)) : std::nullopt));
   }
   for (std::size_t i = 0; i < option.joins.size() && i < settled.statics.joints.size(); ++i) {
     if (option.joins[i]->kind == catalogue::JointKind::pivot) {
-      movements.push_back(within(joint, settled.statics.joints[i].angleDeg, option.joins[i]->travel));
+      const hang::Span angle = worst ? worst->jointDeg[i] : hang::Span(settled.statics.joints[i].angleDeg);
+      movements.push_back(within(joint, angle, option.joins[i]->travel));
     }
   }
   if (option.key.picks == catalogue::Picks::foreAftPair && settled.layout.picks.size() == 2) {
@@ -88,7 +100,7 @@ Use evaluate(const Case& option, const Settled* settled, double) {
     use.applies = false;
     use.why = notApplicable;
   }
-  return use;
+  return boundedOver(*settled, use);
 }
 
 QString nameOf(int what) {

@@ -45,8 +45,16 @@ bool takeUneven(const Case& option, double difference, const Settled& level, Set
     return false;
   }
   for (std::size_t pick = 0; pick < 2; ++pick) {
-    into.statics.pickLoads[pick].load = uneven->loads[pick];
-    into.build.most[pick] = std::max(level.build.most[pick], uneven->loads[pick]);
+    // What unlike hoists move from one pick to the other, with the lever at its greatest, on top of the level
+    // loads.
+    const auto even = unevenBy(option, 0.0, level.statics);
+    const double lever = level.doubt == nullptr ? 1.0 : level.doubt->worst.lever;
+    const double moved = even ? uneven->loads[pick] - even->loads[pick] : notKnown;
+    const double load = level.doubt == nullptr ? uneven->loads[pick]
+                        : moved > 0.0          ? pickLoad(level, pick) + lever * moved
+                                               : pickLoad(level, pick) + moved;
+    into.statics.pickLoads[pick].load = load;
+    into.build.most[pick] = std::max(level.build.most[pick], load);
   }
   return true;
 }

@@ -59,7 +59,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst.verdict = Verdict::unproven;
     worst.why = notStated;
   }
-  return worst;
+  return boundedOver(*settled, worst);
 }
 
 QString gustWords(const Case& option, const WindForce& wind, const InGust& gust) {

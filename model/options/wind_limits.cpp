@@ -32,11 +32,18 @@ double overCosine(double load, double leanDeg) {
   return leanDeg < 90.0 ? load / std::cos(hang::toRadians(leanDeg)) : std::numeric_limits<double>::infinity();
 }
 
-double climbing(const Case& option) {
+double climbing(const Case& option, const Settled& settled) {
   if (!option.hoist->bodyClimbs) {
     return notKnown;
   }
-  return *option.hoist->bodyClimbs ? option.weight->hoistBody + option.weight->hoistChain : 0.0;
+  return *option.hoist->bodyClimbs
+             ? settled.gearHeavier * (option.weight->hoistBody + option.weight->hoistChain)
+             : 0.0;
+}
+
+/// A lighter hang leans more: N, at its lightest.
+double leastWeight(const Settled& settled) {
+  return settled.doubt == nullptr ? weightBelow(settled) : settled.doubt->worst.leastMass * standardGravity;
 }
 
 bool countedAlike(const ZoneLoad& zone) {
@@ -49,14 +56,15 @@ bool countedAlike(const ZoneLoad& zone) {
 InGust::InGust(const Case& option, const Settled& settled, double trimM, const WindForce& wind,
                double pressure)
     : option_(option), settled_(settled), trimM_(trimM), force_(pressure * wind.greatestForce().value) {
-  leanDeg_ = hang::toDegrees(std::atan2(force_, weightBelow(settled)));
+  leanDeg_ = hang::toDegrees(std::atan2(force_, leastWeight(settled)));
   if (settled.statics.pickCount == 2) {
-    moved_ = pressure * wind.greatestMomentAlong(pickLineDeg(settled)).value / pickSpacing(settled);
+    const double lever = settled.doubt == nullptr ? 1.0 : settled.doubt->worst.lever;
+    moved_ = lever * pressure * wind.greatestMomentAlong(pickLineDeg(settled)).value / pickSpacing(settled);
   }
 }
 
 double InGust::wet(std::size_t pick) const {
-  const double weight = weightBelow(settled_);
+  const double weight = leastWeight(settled_);
   return weight > 0.0 ? wetMass(option_) * standardGravity * std::max(0.0, pickLoad(settled_, pick) / weight)
                       : 0.0;
 }
@@ -67,7 +75,9 @@ double InGust::pickForce(std::size_t pick) const {
 }
 
 double InGust::pickLeft(std::size_t pick) const {
-  return pickLoad(settled_, pick) - moved_;
+  const double least =
+      settled_.doubt == nullptr ? pickLoad(settled_, pick) : settled_.doubt->worst.leastPick[pick];
+  return least - moved_;
 }
 
 double InGust::pointAtRest(std::size_t pick) const {
@@ -123,7 +133,7 @@ std::vector<WindUse> InGust::uses() const {
     }
     all.push_back({WindLimit::point, pick, 0, point});
     all.push_back({WindLimit::hoist, pick, 0,
-                   loadUse((pickForce(pick) + climbing(option_)) * factors,
+                   loadUse((pickForce(pick) + climbing(option_, settled_)) * factors,
                            option_.hoist->limit ? inNewtons(*option_.hoist->limit) * limits.hoistPart.value
                                                 : notKnown)});
     for (std::size_t piece = 0; piece < limits.hardware.size(); ++piece) {

@@ -70,7 +70,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst = Use{};
     worst.why = limits.zonesUnknown.isEmpty() ? pointOutside : zoneUnknown;
   }
-  return worst;
+  return boundedOver(*settled, worst);
 }
 
 Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {

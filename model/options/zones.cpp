@@ -83,8 +83,9 @@ void addChoice(const Snapshot& snapshot, const Choice& choice, ZoneLoad& zone) {
   for (const PointResult& result : choice.points) {
     const venue::Point* point = pointNamed(snapshot.venue, result.point);
     if (point != nullptr && belongs(*point, zone)) {
-      zone.otherHangsAtRest += result.staticKn * 1000.0;
-      zone.otherHangsDynamic += result.dynamicKn * 1000.0;
+      // At the unfavourable end of its figures; a choice from before there was one, as it was computed then.
+      zone.otherHangsAtRest += result.worstStaticKn.value_or(result.staticKn) * 1000.0;
+      zone.otherHangsDynamic += result.worstDynamicKn.value_or(result.dynamicKn) * 1000.0;
       any = true;
     }
   }

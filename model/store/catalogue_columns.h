@@ -29,6 +29,9 @@ inline constexpr auto cabinetColumns = [](auto& io, auto& type) {
   io("face_area_m2", type.faceArea);
   io("force_coefficient", type.forceCoefficient);
   io("engagement_m", type.engagement);
+  io("mass_tolerance_kg", type.tolerances.mass);
+  io("centre_tolerance_m", type.tolerances.centre);
+  io("place_tolerance_m", type.tolerances.place);
 };
 
 inline constexpr auto barColumns = [](auto& io, auto& type) {
@@ -50,6 +53,9 @@ inline constexpr auto barColumns = [](auto& io, auto& type) {
   io.list("outline_m", type.outline);
   io("width_m", type.width);
   io("hoist_offset_limit_m", type.hoistOffsetLimit);
+  io("mass_tolerance_kg", type.tolerances.mass);
+  io("centre_tolerance_m", type.tolerances.centre);
+  io("place_tolerance_m", type.tolerances.place);
 };
 
 inline constexpr auto arrangementColumns = [](auto& io, auto& arrangement) {
@@ -90,6 +96,7 @@ inline constexpr auto chainColumns = [](auto& io, auto& type) {
   io("limit_includes_factors", type.limitIncludesFactors);
   io("mass_kg_per_m", type.mass);
   io("discard_stretch_percent", type.discardStretchPercent);
+  io("pitch_tolerance_m", type.pitchTolerance);
 };
 
 inline constexpr auto hardwareColumns = [](auto& io, auto& type) {

@@ -27,11 +27,16 @@ QJsonArray loadsJson(const std::vector<PointResult>& points) {
     for (const LoadPart& part : point.parts) {
       parts.append(QJsonObject{{"what", part.what}, {"kn", part.kn}});
     }
-    list.append(QJsonObject{{"point", point.point},
-                            {"static_kn", point.staticKn},
-                            {"dynamic_kn", point.dynamicKn},
-                            {"capacity_kn", point.capacityKn ? QJsonValue(*point.capacityKn) : QJsonValue()},
-                            {"parts", parts}});
+    QJsonObject object{{"point", point.point},
+                       {"static_kn", point.staticKn},
+                       {"dynamic_kn", point.dynamicKn},
+                       {"capacity_kn", point.capacityKn ? QJsonValue(*point.capacityKn) : QJsonValue()},
+                       {"parts", parts}};
+    if (point.worstStaticKn && point.worstDynamicKn) {
+      object["worst_static_kn"] = *point.worstStaticKn;
+      object["worst_dynamic_kn"] = *point.worstDynamicKn;
+    }
+    list.append(object);
   }
   return list;
 }
@@ -44,6 +49,10 @@ std::vector<PointResult> loadsFrom(const QJsonArray& list) {
     point.point = object["point"].toString();
     point.staticKn = object["static_kn"].toDouble();
     point.dynamicKn = object["dynamic_kn"].toDouble();
+    if (object["worst_static_kn"].isDouble() && object["worst_dynamic_kn"].isDouble()) {
+      point.worstStaticKn = object["worst_static_kn"].toDouble();
+      point.worstDynamicKn = object["worst_dynamic_kn"].toDouble();
+    }
     if (object["capacity_kn"].isDouble()) {
       point.capacityKn = object["capacity_kn"].toDouble();
     }

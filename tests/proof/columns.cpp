@@ -70,8 +70,11 @@ QString onePieceMore(const QString& text, const Row&) {
   return text.isEmpty() ? QString() : text + QStringLiteral("; ") + text.section(QLatin1Char(';'), 0, 0);
 }
 
-/// The way in which the house's figure is stricter; none where the house is free.
+/// The way in which the house's figure is stricter; none where the house is free. More doubt is worse.
 QString stricter(const QString& text, const Row& row) {
+  if (row["figure"].endsWith(QStringLiteral("-doubt")) || row["figure"] == QStringLiteral("chain-wear")) {
+    return times(3.0, 0.5)(text, row);
+  }
   for (const options::HouseFigureKind& each : options::houseFigureKinds()) {
     if (each.id == row["figure"] && each.stricter != options::Stricter::free) {
       return times(each.stricter == options::Stricter::higher ? 1.4 : 0.7, 0.5)(text, row);
@@ -118,9 +121,15 @@ std::vector<Column> ofTypes() {
       up(k, "cabinet", "face area"),
       up(k, "cabinet", "force coefficient"),
       none(k, "cabinet", "engagement", "read by the build plan, not by a rule"),
+      up(k, "cabinet", "mass tolerance", 3.0),
+      up(k, "cabinet", "centre tolerance", 3.0),
+      up(k, "cabinet", "place tolerance", 3.0),
       ways(k, "cabinet", "cover lowest", {{plus(2.0), {}}}),
       ways(k, "cabinet", "cover highest", {{plus(-2.0), {}}}),
       down(k, "cabinet", "cover across"),
+      up(k, "bar", "mass tolerance", 3.0),
+      up(k, "bar", "centre tolerance", 3.0),
+      up(k, "bar", "place tolerance", 3.0),
       mass("bar", "head mass"),
       mass("bar", "frame mass"),
       ways(k, "bar", "tilt travel", {{narrower, {"travel", "option"}}}, unset),
@@ -146,6 +155,7 @@ std::vector<Column> ofTypes() {
       down(k, "chain", "limit"),
       ways(k, "chain", "limit includes factors", {{yesToNo, {}}}),
       mass("chain", "mass per length"),
+      up(k, "chain", "pitch tolerance", 3.0),
       down(k, "hardware", "limit"),
       up(k, "hardware", "mass", 3.0),
       up(k, "hardware", "length", 1.5),

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+
+#include "hang/balance.h"
+#include "hang/doubt_place.h"
+
+/// How a hang within its doubts turns, and what its picks carry.
+namespace hangbook::hang {
+
+/// Direction of a place as an angle, radians; unbounded where it may be the origin.
+Span directionOf(const Span2& place);
+
+struct PickSpans {
+  std::array<Span, 2> load;  ///< N
+  std::array<Span, 2> share; ///< of what hangs then
+};
+
+/// At these angles (a side-pair's pan and actuator, or a fore-aft-pair's tilt), degrees.
+PickSpans picksWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hanging, Span panDeg,
+                      Span actuatorDeg, Span tiltDeg);
+
+/// Every angle of the actuator that may be needed for a tilt of the frame, degrees, near `about`, which gives
+/// it with the figures as stated. Interval Newton: where the step from the middle lies inside the span that
+/// it started from, each corner has exactly one there. Unbounded where it does not.
+Span actuatorWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hanging, double tiltDeg,
+                    double panDeg, double about);
+
+/// World up in frame axes, how far the frame's left points up, and the head's swing in degrees.
+struct UpSpan {
+  Span2 up;
+  Span left;
+  Span swingDeg;
+  Span tiltDeg;
+};
+/// `closed`: no joint opens, so that a side-pair's frame has the tilt that it was set to.
+UpSpan upWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hanging, const Statics& nominal,
+                Span actuatorDeg, bool closed);
+
+/// The worst of the build, of aiming and of the hang as set.
+BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& nominal,
+                       const BuildWorst& stated, const PickSpans& asSet,
+                       const std::vector<PlacedSpan>& placed, Span actuatorDeg);
+
+} // namespace hangbook::hang

@@ -1,0 +1,234 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/doubts.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "options/sentence.h"
+
+namespace hangbook::options {
+namespace {
+
+struct HouseDoubt {
+  double value = notKnown;
+  QString source;
+};
+
+HouseDoubt houseDoubt(const House& house, const char* id) {
+  const HouseValue found = house.figure(QString::fromLatin1(id));
+  return {found.value.value_or(notKnown), found.source};
+}
+
+/// Per cent as a part.
+HouseDoubt partOf(const House& house, const char* id) {
+  HouseDoubt doubt = houseDoubt(house, id);
+  doubt.value *= 0.01;
+  return doubt;
+}
+
+QString percent(double part) {
+  return QStringLiteral("± %1 %").arg(QString::number(part * 100.0, 'g', 4));
+}
+QString millimetres(double metres) {
+  return QStringLiteral("± %1 mm").arg(QString::number(metres * 1000.0, 'g', 4));
+}
+QString kilogramsOf(double mass) {
+  return QStringLiteral("%1 kg").arg(QString::number(mass, 'g', 5));
+}
+
+/// The maker's tolerance, else the house's figure.
+template <class Quantity, class In>
+HouseDoubt statedOr(const std::optional<Quantity>& tolerance, In in, const QString& maker,
+                    const HouseDoubt& house) {
+  return tolerance ? HouseDoubt{in(*tolerance), maker} : house;
+}
+
+/// Sources already told, each once.
+class Sources {
+public:
+  explicit Sources(std::vector<DoubtFigure>& list) : list_(list) {}
+  void add(const QString& what, const QString& figure, const QString& source) {
+    const DoubtFigure line{what, figure, source};
+    if (std::find(list_.begin(), list_.end(), line) == list_.end()) {
+      list_.push_back(line);
+    }
+  }
+
+private:
+  std::vector<DoubtFigure>& list_;
+};
+
+/// Of a type's units those that may hang at the show.
+std::vector<const fleet::Unit*> unitsThatMayHang(const Snapshot& snapshot, const QString& type) {
+  std::vector<const fleet::Unit*> units;
+  for (const fleet::Unit& unit : snapshot.units) {
+    const bool backByThen = !unit.owner.isEmpty() && unit.hiredUntil.isValid() &&
+                            snapshot.show.from.isValid() && unit.hiredUntil < snapshot.show.from;
+    if (unit.kind == fleet::UnitKind::cabinet && unit.type == type &&
+        unit.state != fleet::UnitState::writtenOff && !backByThen) {
+      units.push_back(&unit);
+    }
+  }
+  return units;
+}
+
+QString whenWeighed(const fleet::Unit& unit) {
+  QString text = QStringLiteral("%1 weighed").arg(unit.serial);
+  text += unit.weighedOn.isValid() ? QStringLiteral(" ") + unit.weighedOn.toString(Qt::ISODate)
+                                   : QStringLiteral(" on a day not written down");
+  text += unit.weighedBy.isEmpty() ? QStringLiteral(" by somebody not named")
+                                   : QStringLiteral(" by ") + unit.weighedBy;
+  return text;
+}
+
+} // namespace
+
+KnownMass massOfType(const Snapshot& snapshot, const House& house, const catalogue::CabinetType& type) {
+  const HouseDoubt part = partOf(house, "mass-doubt");
+  KnownMass known;
+  double low = notKnown;
+  double high = notKnown;
+  if (type.mass) {
+    known.stated = inKilograms(*type.mass);
+    const double off = type.tolerances.mass ? inKilograms(*type.tolerances.mass) : part.value * known.stated;
+    low = known.stated - off;
+    high = known.stated + off;
+    known.source = type.tolerances.mass ? makerSource(type.name, type.source) : part.source;
+  }
+  const std::vector<const fleet::Unit*> units = unitsThatMayHang(snapshot, type.name);
+  const fleet::Unit* heaviest = nullptr;
+  const fleet::Unit* lightest = nullptr;
+  bool all = !units.empty();
+  for (const fleet::Unit* unit : units) {
+    all = all && unit->weighed && piecesOf(*unit) == 1; // of a batch one piece was weighed
+    if (unit->weighed) {
+      heaviest = heaviest == nullptr || *unit->weighed > *heaviest->weighed ? unit : heaviest;
+      lightest = lightest == nullptr || *unit->weighed < *lightest->weighed ? unit : lightest;
+    }
+  }
+  if (heaviest != nullptr && (type.mass || all)) {
+    const HouseDoubt scale = partOf(house, "scale-doubt");
+    const double most = inKilograms(*heaviest->weighed);
+    const double heavy = most * (1.0 + scale.value);
+    const double light = inKilograms(*lightest->weighed) * (1.0 - scale.value);
+    const double stated = all ? most : std::max(most, known.stated);
+    known.weighed = stated == most
+                        ? QStringLiteral("%1 counts as %2 (%3%4)")
+                              .arg(type.name, kilogramsOf(most), whenWeighed(*heaviest),
+                                   all ? QStringLiteral(", the heaviest of all, and all are weighed")
+                                       : QStringLiteral(", heavier than the maker's figure"))
+                        : QStringLiteral("%1 counts as the maker's %2 until all of its units are "
+                                         "weighed (%3: %4)")
+                              .arg(type.name, kilogramsOf(stated), whenWeighed(*heaviest), kilogramsOf(most));
+    // std::max would lose a scale's doubt that is not known.
+    high = all || heavy > high ? heavy : high + 0.0 * heavy;
+    low = all || light < low ? light : low + 0.0 * light;
+    known.stated = stated;
+    known.source = all ? scale.source : known.source + QStringLiteral("; ") + scale.source;
+  }
+  known.lighter = known.stated - low;
+  known.heavier = high - known.stated;
+  return known;
+}
+
+RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarType& bar,
+                   const catalogue::ChainType* chain, const calendar::Hang& hang,
+                   const std::vector<KnownMass>& masses) {
+  const HouseDoubt mass = partOf(house, "mass-doubt");
+  const HouseDoubt centre = houseDoubt(house, "centre-doubt");
+  const HouseDoubt place = houseDoubt(house, "length-doubt");
+  RigDoubts doubts;
+  Sources sources(doubts.sources);
+  const auto centreAndPlace = [&](const QString& name, const catalogue::Tolerances& tolerances,
+                                  const catalogue::Source& source, hang::PieceDoubt& into) {
+    const QString maker = makerSource(name, source);
+    const HouseDoubt centreOff = statedOr(
+        tolerances.centre, [](Length x) { return inMetres(x); }, maker, centre);
+    const HouseDoubt placeOff = statedOr(
+        tolerances.place, [](Length x) { return inMetres(x); }, maker, place);
+    into.centre = centreOff.value;
+    into.place = placeOff.value;
+    sources.add(QStringLiteral("centres of gravity"), millimetres(centreOff.value), centreOff.source);
+    sources.add(QStringLiteral("lengths and places"), millimetres(placeOff.value), placeOff.source);
+  };
+  for (std::size_t i = 0; i < stack.cabinets.size(); ++i) {
+    const catalogue::CabinetType& cabinet = *stack.cabinets[i];
+    const KnownMass& known = masses[i];
+    hang::PieceDoubt doubt{known.lighter, known.heavier, 0.0, 0.0};
+    centreAndPlace(cabinet.name, cabinet.tolerances, cabinet.source, doubt);
+    doubts.figures.stack.push_back(doubt);
+    if (known.weighed.isEmpty() && !cabinet.tolerances.mass) {
+      sources.add(QStringLiteral("masses"), percent(mass.value), mass.source);
+    } else {
+      sources.add(QStringLiteral("mass of %1").arg(cabinet.name),
+                  QStringLiteral("− %1 + %2").arg(kilogramsOf(known.lighter), kilogramsOf(known.heavier)),
+                  known.source);
+      if (!known.weighed.isEmpty() && !doubts.weighed.contains(known.weighed)) {
+        doubts.weighed.append(known.weighed);
+      }
+    }
+  }
+  const auto barMass = [&](const std::optional<Mass>& of) {
+    return bar.tolerances.mass ? inKilograms(*bar.tolerances.mass)
+                               : mass.value * (of ? inKilograms(*of) : 0.0);
+  };
+  doubts.figures.head.lighter = doubts.figures.head.heavier = barMass(bar.headMass);
+  double fixed = hang.cableMass ? inKilograms(*hang.cableMass) : 0.0;
+  if (chain != nullptr && stack.held != 0 && chain->mass && chain->pitch && chain->links) {
+    fixed += inKilogramsPerMetre(*chain->mass) * inMetres(*chain->pitch) * *chain->links;
+  }
+  doubts.figures.frame.lighter = doubts.figures.frame.heavier = barMass(bar.frameMass) + mass.value * fixed;
+  centreAndPlace(bar.name, bar.tolerances, bar.source, doubts.figures.head);
+  centreAndPlace(bar.name, bar.tolerances, bar.source, doubts.figures.frame);
+  sources.add(bar.tolerances.mass ? QStringLiteral("masses of %1").arg(bar.name) : QStringLiteral("masses"),
+              bar.tolerances.mass ? QStringLiteral("± ") + kilogramsOf(inKilograms(*bar.tolerances.mass))
+                                  : percent(mass.value),
+              bar.tolerances.mass ? makerSource(bar.name, bar.source) : mass.source);
+  if (chain != nullptr && stack.held != 0 && chain->pitch) {
+    const double pitch = inMetres(*chain->pitch);
+    HouseDoubt off = partOf(house, "pitch-doubt");
+    off.value *= pitch;
+    off = statedOr(
+        chain->pitchTolerance, [](Length x) { return inMetres(x); }, makerSource(chain->name, chain->source),
+        off);
+    const HouseDoubt wear = partOf(house, "chain-wear");
+    doubts.figures.linkShorter = off.value;
+    doubts.figures.linkLonger = off.value + wear.value * (pitch + off.value);
+    sources.add(QStringLiteral("pitch of %1").arg(chain->name), millimetres(off.value), off.source);
+    sources.add(QStringLiteral("wear of %1").arg(chain->name),
+                QStringLiteral("+ %1 %").arg(QString::number(wear.value * 100.0, 'g', 4)), wear.source);
+  }
+  doubts.gearHeavier = 1.0 + mass.value;
+  return doubts;
+}
+
+Settled asStated(const Settled& settled) {
+  Settled stated = settled;
+  if (settled.doubt != nullptr) {
+    stated.statics = settled.doubt->statics;
+    stated.build = settled.doubt->build;
+    stated.gearHeavier = 1.0;
+    stated.doubt.reset();
+  }
+  return stated;
+}
+
+void takeDoubts(const hang::Hang& hang, const RigDoubts& doubts, Settled& settled) {
+  if (doubts.figures.none() && doubts.gearHeavier == 1.0) {
+    return;
+  }
+  hang::Unfavourable worst = hang::unfavourable(hang, settled.statics, settled.build, doubts.figures);
+  auto doubt = std::make_shared<SettledDoubt>();
+  doubt->statics = std::move(settled.statics);
+  doubt->build = settled.build;
+  settled.statics = std::move(worst.statics);
+  settled.build = worst.build;
+  doubt->worst = std::move(worst);
+  if (!doubt->worst.bounded) {
+    settled.build.unknown = hang::BuildMoment{hang::BuildStage::set, static_cast<int>(hang.stack.size())};
+  }
+  settled.doubt = std::move(doubt);
+  settled.gearHeavier = doubts.gearHeavier;
+}
+
+} // namespace hangbook::options
