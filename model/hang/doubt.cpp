@@ -302,6 +302,19 @@ double heightWithin(const Within& within, const Doubts& doubts) {
   return below;
 }
 
+/// Angles as they are stated, for a hang of which no more is bounded.
+void stayAsStated(const Statics& nominal, Unfavourable& into) {
+  into.tiltDeg = nominal.tiltDeg;
+  if (nominal.side) {
+    into.actuatorDeg = nominal.side->actuatorDeg;
+    into.swingDeg = nominal.side->headSwingDeg;
+  }
+  for (const JointStatics& joint : nominal.joints) {
+    into.jointDeg.emplace_back(joint.angleDeg);
+    into.aimDeg.emplace_back(joint.aimDeg);
+  }
+}
+
 /// How much greater the centre's depth below the picks ÷ their spacing may be than stated.
 double leverWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hanging,
                    const Statics& nominal) {
@@ -360,6 +373,16 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
     within.placed = placeWithin(hang, doubts, jointSpans(hang.stack, open, pivot));
     return hangingSpan(hang, doubts, within.placed, hang.stack.size());
   };
+  /// At the end of its travel it rests there, and the chain hangs slack.
+  const auto staysInTravel = [&](Span angle) {
+    const auto* joint = within.pivotHeld ? std::get_if<Pivot>(&hang.stack[within.held - 1].joint) : nullptr;
+    return joint == nullptr || (joint->travelDeg.holds(angle.low) && joint->travelDeg.holds(angle.high));
+  };
+  if (!staysInTravel(pivot)) {
+    stayAsStated(nominal, worst);
+    worst.jointDeg[within.held - 1] = pivot;
+    return notBounded();
+  }
   HangingSpan hanging = place(false);
   if (nominal.side) {
     worst.actuatorDeg =
@@ -393,7 +416,7 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
   }
   if (mayOpen) {
     pivot = within.pivotHeld ? pivotSpan(hang, doubts, true) : pivot;
-    if (!std::isfinite(pivot.width())) {
+    if (!std::isfinite(pivot.width()) || !staysInTravel(pivot)) {
       return notBounded();
     }
     hanging = place(true);

@@ -59,7 +59,8 @@ struct Unfavourable {
   double lever = 1.0; ///< factor on what a height below the picks ÷ their spacing may at most come to
   /// The chain may be too short to reach its eye at this mark.
   bool chainMayNotReach = false;
-  /// Nothing is bounded: no shape follows for some corner, or it hinges on an opening that nobody stated.
+  /// Nothing is bounded: a pivot may leave its travel or its chain go slack, no shape follows for some
+  /// corner, or it hinges on an opening that nobody stated. Angles are then empty, or tell that pivot's.
   bool bounded = true;
 };
 

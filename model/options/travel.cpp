@@ -51,7 +51,7 @@ std::vector<Movement> movementsOf(const Case& option, const Settled& settled) {
   std::vector<Movement> movements;
   const catalogue::BarType& bar = *option.bar;
   const hang::Unfavourable* worst =
-      settled.doubt != nullptr && settled.doubt->worst.bounded ? &settled.doubt->worst : nullptr;
+      settled.doubt != nullptr && !settled.doubt->worst.jointDeg.empty() ? &settled.doubt->worst : nullptr;
   if (settled.statics.side) {
     const double stands = settled.statics.side->actuatorDeg;
     movements.push_back(within(actuator, worst ? worst->actuatorDeg : hang::Span(stands), bar.tiltTravel));
