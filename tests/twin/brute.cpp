@@ -226,7 +226,8 @@ options::Rig rigOf(const options::Snapshot& snapshot, const catalogue::StackingT
                    const options::Stack& stack, const catalogue::BarType& bar,
                    const catalogue::PickArrangement& picks) {
   const auto* chain = stack.held == 0 ? nullptr : catalogue::find(snapshot.catalogue.chains, table.chain);
-  return options::rigFor(stack, bar, picks, chain, snapshot.show.hangs.front());
+  const options::House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+  return options::rigFor(stack, bar, picks, chain, snapshot.show.hangs.front(), snapshot, house);
 }
 
 void merge(Brute&& made, std::map<QString, Brute>& all) {
