@@ -385,8 +385,10 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
   }
   HangingSpan hanging = place(false);
   if (nominal.side) {
+    // The actuator is set for the tilt of the closed shape, and stays there whatever opens.
+    const double wanted = hang.set.tiltDeg.value_or(nominal.tiltDeg);
     worst.actuatorDeg =
-        actuatorWithin(hang, doubts, hanging, nominal.tiltDeg, hang.set.panDeg, nominal.side->actuatorDeg);
+        actuatorWithin(hang, doubts, hanging, wanted, hang.set.panDeg, nominal.side->actuatorDeg);
     if (!std::isfinite(worst.actuatorDeg.width())) {
       return notBounded();
     }

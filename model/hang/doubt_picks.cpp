@@ -57,15 +57,26 @@ struct SideWithin {
            Span(sineWanted) * root(square(at.x) + square(at.z));
   }
 
+  /// Its derivative by the angle in radians. What the two parts of the total centre have in common is taken
+  /// out by hand: it is far greater than what is left.
   Span slope(Span actuator, double sineWanted) const {
-    const Span2 at = total(actuator);
-    const Span2 way = turned(hanging.centre, actuator);
+    const Span2 axis = Span2::around(pair.tiltAxis, doubts.head.place);
+    const Span2 own = Span2::around(pair.headCg, doubts.head.centre);
     const Span part = share();
-    const Span2 moves{-(part * Span(pan.cosine) * way.z), part * way.x};
+    const Span2 still = own + part * (axis - own);
+    const Span2 way = turned(hanging.centre, actuator);
     const SpanTurn turn = turnBy(actuator);
+    const double panned = 1.0 - pan.cosine * pan.cosine;
+    const Span linear =
+        turn.cosine * still.z - Span(pan.cosine) * turn.sine * still.x +
+        part * Span(panned) *
+            (hanging.centre.x * sine(Span(2.0) * actuator) + hanging.centre.z * cosine(Span(2.0) * actuator));
+    const Span2 at = total(actuator);
     const Span away = root(square(at.x) + square(at.z));
-    return Span(pan.cosine) * (turn.cosine * moves.x - turn.sine * at.x) + turn.sine * moves.z +
-           turn.cosine * at.z + Span(sineWanted) * ((at.x * moves.x + at.z * moves.z) / away);
+    const Span awaySlope =
+        part * (part * Span(panned) * way.x * way.z + still.z * way.x - Span(pan.cosine) * still.x * way.z) /
+        away;
+    return linear + Span(sineWanted) * awaySlope;
   }
 };
 

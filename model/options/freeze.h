@@ -20,8 +20,8 @@ struct Frozen {
 
 /// All that the option's weights, trim, aim and cover were computed from: its types with their sources, the
 /// stacking table, the venue, the show and its hangs, all house figures, and the other hangs' chosen options.
-/// The fleet is not part of it: where units are and until when they are examined changes daily and is judged
-/// anew whenever the option is shown.
+/// Of the fleet only cabinets that the crew weighed are part of it: where units are and until when they are
+/// examined changes daily and is judged anew whenever the option is shown.
 QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key);
 
 Frozen freeze(const Snapshot& snapshot, const Option& option);

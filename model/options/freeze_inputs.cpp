@@ -3,6 +3,7 @@
 // none of them changes a result.
 #include <QJsonArray>
 
+#include "options/doubts.h"
 #include "options/freeze.h"
 
 namespace hangbook::options {
@@ -310,6 +311,24 @@ QJsonArray otherChoices(const Snapshot& snapshot, const OptionKey& key) {
   return all;
 }
 
+/// What the crew's scale says of the types used; empty where nobody weighed one.
+QJsonArray weighedOf(const Snapshot& snapshot, const QStringList& types) {
+  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+  QJsonArray all;
+  for (const QString& name : types) {
+    const catalogue::CabinetType* type = catalogue::find(snapshot.catalogue.cabinets, name);
+    const KnownMass known = type == nullptr ? KnownMass{} : massOfType(snapshot, house, *type);
+    if (!known.weighed.isEmpty()) {
+      all.append(QJsonObject{{QStringLiteral("type"), name},
+                             {QStringLiteral("stated_kg"), known.stated},
+                             {QStringLiteral("lighter_kg"), known.lighter},
+                             {QStringLiteral("heavier_kg"), known.heavier},
+                             {QStringLiteral("words"), known.weighed}});
+    }
+  }
+  return all;
+}
+
 template <class Type>
 QJsonValue named(const std::vector<Type>& list, const QString& name) {
   const Type* found = catalogue::find(list, name);
@@ -328,16 +347,22 @@ QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key) {
     cabinets.append(named(catalogue.cabinets, type));
   }
   const catalogue::StackingTable* table = catalogue::find(catalogue.tables, key.table);
-  return {{QStringLiteral("cabinets"), cabinets},
-          {QStringLiteral("bar"), named(catalogue.bars, key.bar)},
-          {QStringLiteral("hoist"), named(catalogue.hoists, key.hoist)},
-          {QStringLiteral("table"), named(catalogue.tables, key.table)},
-          {QStringLiteral("chain"), named(catalogue.chains, table == nullptr ? QString() : table->chain)},
-          {QStringLiteral("hardware"), used(snapshot, key)},
-          {QStringLiteral("venue"), json(snapshot.venue)},
-          {QStringLiteral("show"), json(snapshot.show)},
-          {QStringLiteral("tour_house"), json(snapshot.tour.house)},
-          {QStringLiteral("other_hangs"), otherChoices(snapshot, key)}};
+  QJsonObject inputs{
+      {QStringLiteral("cabinets"), cabinets},
+      {QStringLiteral("bar"), named(catalogue.bars, key.bar)},
+      {QStringLiteral("hoist"), named(catalogue.hoists, key.hoist)},
+      {QStringLiteral("table"), named(catalogue.tables, key.table)},
+      {QStringLiteral("chain"), named(catalogue.chains, table == nullptr ? QString() : table->chain)},
+      {QStringLiteral("hardware"), used(snapshot, key)},
+      {QStringLiteral("venue"), json(snapshot.venue)},
+      {QStringLiteral("show"), json(snapshot.show)},
+      {QStringLiteral("tour_house"), json(snapshot.tour.house)},
+      {QStringLiteral("other_hangs"), otherChoices(snapshot, key)}};
+  const QJsonArray weighed = weighedOf(snapshot, types);
+  if (!weighed.isEmpty()) {
+    inputs[QStringLiteral("weighed")] = weighed;
+  }
+  return inputs;
 }
 
 } // namespace hangbook::options

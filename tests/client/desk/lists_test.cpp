@@ -87,7 +87,8 @@ BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
   choice.show = QStringLiteral("Oxmere night");
   choice.hang = QStringLiteral("left");
   choice.verdict = options::Verdict::holds;
-  choice.points = {{QStringLiteral("P1"), 3.0, 3.5, 5.0, {}}, {QStringLiteral("P2"), 4.0, 4.5, 5.0, {}}};
+  choice.points = {{QStringLiteral("P1"), 3.0, 3.5, 5.0, {}, 0.0, {}, {}},
+                   {QStringLiteral("P2"), 4.0, 4.5, 5.0, {}, 0.0, {}, {}}};
   choice.key.stack = {QStringLiteral("Marram bass"), QStringLiteral("Marram bass")};
   overview.choices.push_back(choice);
   choice.hang = QStringLiteral("right");

@@ -195,7 +195,7 @@ BOOST_AUTO_TEST_CASE(zoneSumsEverything) {
     oneTruss(s);
     options::Choice choice;
     choice.hang = QStringLiteral("right");
-    choice.points = {{QStringLiteral("R1"), 7.0, 8.0, {}, {}}};
+    choice.points = {{QStringLiteral("R1"), 7.0, 8.0, {}, {}, 0.0, {}, {}}};
     s.choices.push_back(choice);
   });
   BOOST_TEST(*byChoice.value == both + 4.0 + 7.0, boost::test_tools::tolerance(1e-9));
@@ -249,7 +249,7 @@ BOOST_AUTO_TEST_CASE(aPointThatTwoHangsUse) {
       s.venue.points[0].capacity = kilonewtons(capacityKn);
       options::Choice choice;
       choice.hang = QStringLiteral("right");
-      choice.points = {{QString::fromUtf8(point), 7.0, dynamicKn, {}, {}}};
+      choice.points = {{QString::fromUtf8(point), 7.0, dynamicKn, {}, {}, 0.0, {}, {}}};
       s.choices.push_back(choice);
     });
   };
