@@ -302,6 +302,20 @@ double heightWithin(const Within& within, const Doubts& doubts) {
   return below;
 }
 
+/// Stands for an angle of which nothing is known.
+const Span anyAngle{-180.0, 180.0};
+
+/// kg, of all that hangs.
+double heaviest(const Hang& hang, const Doubts& doubts) {
+  const auto* pair = std::get_if<SidePair>(&hang.bar.picks);
+  double mass = massOf(hang.bar.frameMass, doubts.frame).high +
+                (pair != nullptr ? massOf(pair->headMass, doubts.head).high : 0.0);
+  for (std::size_t i = 0; i < hang.stack.size(); ++i) {
+    mass += massOf(hang.stack[i].mass, doubts.stack[i]).high;
+  }
+  return mass;
+}
+
 /// Angles as they are stated, for a hang of which no more is bounded.
 void stayAsStated(const Statics& nominal, Unfavourable& into) {
   into.tiltDeg = nominal.tiltDeg;
@@ -366,14 +380,14 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
     worst.bounded = false;
     return worst;
   };
-  if (!std::isfinite(pivot.width())) {
-    return notBounded();
-  }
+  pivot = std::isfinite(pivot.width()) ? pivot : anyAngle;
   const auto place = [&](bool open) {
     within.placed = placeWithin(hang, doubts, jointSpans(hang.stack, open, pivot));
     return hangingSpan(hang, doubts, within.placed, hang.stack.size());
   };
-  /// At the end of its travel it rests there, and the chain hangs slack.
+  // All that hangs, whatever shape it takes.
+  worst.statics.mass = std::max(nominal.mass, heaviest(hang, doubts));
+  // At the end of its travel it rests there, and the chain hangs slack.
   const auto staysInTravel = [&](Span angle) {
     const auto* joint = within.pivotHeld ? std::get_if<Pivot>(&hang.stack[within.held - 1].joint) : nullptr;
     return joint == nullptr || (joint->travelDeg.holds(angle.low) && joint->travelDeg.holds(angle.high));
@@ -390,6 +404,8 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
     worst.actuatorDeg =
         actuatorWithin(hang, doubts, hanging, wanted, hang.set.panDeg, nominal.side->actuatorDeg);
     if (!std::isfinite(worst.actuatorDeg.width())) {
+      stayAsStated(nominal, worst);
+      worst.actuatorDeg = anyAngle; // the tilt may be out of its reach
       return notBounded();
     }
   }
@@ -412,6 +428,7 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
     if (seated != nullptr && seated->openToDeg > 0.0 && !within.surelyShut(i)) {
       mayOpen = true;
       if (seated->openToDeg >= freelyDeg) {
+        worst.statics.joints[i].openDeg = seated->openToDeg;
         return notBounded(); // how far, nobody stated
       }
     }

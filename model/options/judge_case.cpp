@@ -264,7 +264,8 @@ Finding findingOf(const Case& of, const Rule& rule, const Settled* settled, cons
   Finding worst = rule.explain(of, settled, trimM, use);
   Finding nominal = rule.explain(of, stated, trimM, plain);
   worst.nominal = plain.applies == use.applies ? nominal.value : std::nullopt;
-  const bool same = worst.value == nominal.value && plain.verdict == use.verdict;
+  const bool close = worst.value && nominal.value && std::abs(*worst.value - *nominal.value) < 0.005;
+  const bool same = (worst.value == nominal.value || close) && plain.verdict == use.verdict;
   if (same || !use.applies || !worst.value) {
     return worst;
   }

@@ -145,14 +145,16 @@ void addResults(Figures& figures, const options::Option& option) {
   }
   figures["factor.dynamic"] = option.points[0].dynamicKn / option.points[0].staticKn;
   for (const options::Finding& each : option.findings) {
-    if (each.value) {
-      figures["value." + each.rule] = *each.value;
+    if (each.value && each.nominal) {
+      figures["value." + each.rule] = *each.nominal;
+      figures["worst." + each.rule] = *each.value;
     }
     if (each.limit) {
       figures["limit." + each.rule] = *each.limit;
     }
     if (each.usePercent) {
-      figures["use." + each.rule] = *each.usePercent;
+      figures["use." + each.rule] = *each.usePercent * *each.nominal / *each.value;
+      figures["use.worst." + each.rule] = *each.usePercent;
     }
   }
   for (const options::StepLoads& step : option.build) {
@@ -222,10 +224,18 @@ BOOST_AUTO_TEST_CASE(the_page_says_what_the_program_says) {
   }
   BOOST_TEST(text.count(QStringLiteral("<!--=")) == marks); // no slip of the pen in a mark
   // A page that leaves out what decides explains nothing.
-  for (const char* needed :
-       {"mass.below", "cg.x", "pick.front", "pick.rear", "rest.front", "rest.rear", "dynamic.rear",
-        "value.hoist", "limit.hoist", "value.bar", "value.joint", "limit.joint", "value.hardware",
-        "value.zone-load", "value.pick-share", "value.headroom", "value.lean", "trim", "drop.4k"}) {
+  for (const char* needed : {"mass.below",       "cg.x",
+                             "pick.front",       "pick.rear",
+                             "rest.front",       "rest.rear",
+                             "dynamic.rear",     "value.hoist",
+                             "limit.hoist",      "value.bar",
+                             "value.joint",      "limit.joint",
+                             "value.hardware",   "value.zone-load",
+                             "value.pick-share", "value.headroom",
+                             "value.lean",       "trim",
+                             "drop.4k",          "worst.bar",
+                             "worst.hoist",      "worst.point-load",
+                             "worst.joint",      "use.worst.hoist"}) {
     BOOST_TEST(said.contains(QString::fromUtf8(needed)), needed);
   }
 }

@@ -89,6 +89,9 @@ const std::string heavier =
     "where it stands, and the wind moves a heavier hang less";
 const std::string unset = "where no setting is left travel fails, and with it the option; the other rules "
                           "then have nothing to judge";
+const std::string unbounded = "where the doubts leave no bound, travel, chain or contact fails, and with it "
+                              "the option; the other rules then have "
+                              "no worst figure that could fail";
 const std::string place = "a place: what loads one part more relieves another";
 const std::string words = "words: no rule computes with them";
 const std::string search = "decides which stacks there are, not how one is judged";
@@ -121,15 +124,16 @@ std::vector<Column> ofTypes() {
       up(k, "cabinet", "face area"),
       up(k, "cabinet", "force coefficient"),
       none(k, "cabinet", "engagement", "read by the build plan, not by a rule"),
-      up(k, "cabinet", "mass tolerance", 3.0),
-      up(k, "cabinet", "centre tolerance", 3.0),
-      up(k, "cabinet", "place tolerance", 3.0),
+      ways(k, "cabinet", "mass tolerance", {{times(3.0, 0.5), {"bar", "travel", "chain", "option"}}},
+           unbounded),
+      ways(k, "cabinet", "centre tolerance", {{times(3.0, 0.5), {"travel", "option"}}}, unbounded),
+      ways(k, "cabinet", "place tolerance", {{times(3.0, 0.5), {"travel", "option"}}}, unbounded),
       ways(k, "cabinet", "cover lowest", {{plus(2.0), {}}}),
       ways(k, "cabinet", "cover highest", {{plus(-2.0), {}}}),
       down(k, "cabinet", "cover across"),
-      up(k, "bar", "mass tolerance", 3.0),
-      up(k, "bar", "centre tolerance", 3.0),
-      up(k, "bar", "place tolerance", 3.0),
+      ways(k, "bar", "mass tolerance", {{times(3.0, 0.5), {"bar", "travel", "chain", "option"}}}, unbounded),
+      ways(k, "bar", "centre tolerance", {{times(3.0, 0.5), {"travel", "option"}}}, unbounded),
+      ways(k, "bar", "place tolerance", {{times(3.0, 0.5), {"travel", "option"}}}, unbounded),
       mass("bar", "head mass"),
       mass("bar", "frame mass"),
       ways(k, "bar", "tilt travel", {{narrower, {"travel", "option"}}}, unset),
@@ -155,7 +159,7 @@ std::vector<Column> ofTypes() {
       down(k, "chain", "limit"),
       ways(k, "chain", "limit includes factors", {{yesToNo, {}}}),
       mass("chain", "mass per length"),
-      up(k, "chain", "pitch tolerance", 3.0),
+      ways(k, "chain", "pitch tolerance", {{times(3.0, 0.5), {"travel", "option"}}}, unbounded),
       down(k, "hardware", "limit"),
       up(k, "hardware", "mass", 3.0),
       up(k, "hardware", "length", 1.5),
@@ -280,7 +284,9 @@ std::vector<Column> ofUnits() {
       none(k, "unit", "place", words),
       none(k, "unit", "cart", "where it rides: no rule"),
       none(k, "unit", "cart position", "where it rides: no rule"),
-      none(k, "unit", "weighed", "takes the place of the maker's figure: no way is worse for all"),
+      none(k, "unit", "weighed",
+           "takes the place of the maker's figure: heavier is worse for loads, lighter for what a chain must "
+           "hold"),
       none(k, "unit", "weighed on", words),
       none(k, "unit", "weighed by", words),
       none(k, "unit", "pieces", "no batch is in the demo; more pieces are more stock"),
