@@ -51,7 +51,9 @@ std::optional<options::Rig> rigOf(const catalogue::Catalogue& catalogue, const Q
     }
     calendar::Hang without;
     without.cableMass = kilograms(0.0); // masses do not enter the triangle
-    options::Rig rig = options::rigFor(stack, *barType, barType->arrangements.front(), chainType, without);
+    // Geometry alone: what masses are, and what figures may be off by, does not come into it.
+    options::Rig rig = options::rigFor(stack, *barType, barType->arrangements.front(), chainType, without,
+                                       options::Snapshot{}, options::House({}, {}, {}));
     if (!rig.missing.isEmpty()) {
       say(whyNot, QStringLiteral("not known: %1").arg(rig.missing.join(QStringLiteral(", "))));
       return std::nullopt;
