@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "actions/choose.h"
 #include "actions/facts.h"
+#include "actions/likings.h"
 #include "options/freeze.h"
+#include "options/same_again.h"
 #include "options/search.h"
 #include "quantity/error.h"
 #include "store/snapshot_store.h"
@@ -59,15 +61,49 @@ void tell(const options::Choice& choice, Context& context) {
   }
 }
 
+/// The option that hung at the show before this one, or the last time here, by today's rules.
+options::Option sameAs(store::Store& store, const options::Snapshot& snapshot, const QString& hang,
+                       const std::string& when, Context& context) {
+  if (when != "yesterday" && when != "here") {
+    throw Error(Trouble::badInput, "--same-as " + when + ": yesterday or here is expected");
+  }
+  const auto before = when == "yesterday"
+                          ? actions::chosenYesterday(store, snapshot.tour.name, snapshot.show.name, hang)
+                          : actions::chosenHereBefore(store, snapshot.tour.name, snapshot.show.name, hang);
+  if (!before) {
+    throw Error(Trouble::badInput, when == "yesterday"
+                                       ? "nothing was chosen for this hang at an earlier show of the tour"
+                                       : "nothing was chosen for this hang at an earlier show in this venue");
+  }
+  const auto found = options::sameAgain(snapshot, before->key);
+  if (!found) {
+    throw Error(Trouble::notPossible,
+                "what hung at " + before->show.toStdString() + " (" +
+                    shownStack(before->key.stack).toStdString() +
+                    ") cannot hang here: no way of reaching this venue's points fits, or the "
+                    "makers' data no longer have it");
+  }
+  if (!context.json) {
+    context.out << "As at " << before->show << " on " << before->at.date().toString(Qt::ISODate) << " by "
+                << before->by << ", then " << wordFor(before->verdict) << "; by today's rules here "
+                << wordFor(found->verdict) << ".\n";
+  }
+  return *found;
+}
+
 Ending run(const Given& given, Context& context) {
   const QString reason = QString::fromStdString(given.option("--reason").value_or("")).simplified();
   const auto store = openStore(context);
   const calendar::Show show = findShow(*store, given);
   const QString hang = findHang(show, QString::fromStdString(*given.option("--hang"))).name;
   const options::Snapshot snapshot = store::loadSnapshot(*store, show.tour, show.name, today(context));
-  const QString idStart = QString::fromStdString(*given.option("--option"));
-  const options::ShowOptions all = optionsBeginning(snapshot, idStart, hang);
-  const options::Option& option = findOption(all, idStart);
+  const auto when = given.option("--same-as");
+  if (when.has_value() == given.has("--option")) {
+    throw Error(Trouble::badInput, "either --option ID or --same-as yesterday or here is expected");
+  }
+  const QString idStart = QString::fromStdString(given.option("--option").value_or(""));
+  const options::Option option = when ? sameAs(*store, snapshot, hang, *when, context)
+                                      : findOption(optionsBeginning(snapshot, idStart, hang), idStart);
   const options::Choice offered =
       actions::choiceOf(snapshot, option, reason); // refuses before asking for a name
   const QString by = offered.verdict == Verdict::unproven
@@ -80,16 +116,20 @@ Ending run(const Given& given, Context& context) {
 } // namespace
 
 Command chooseCommand() {
-  return {"choose",
-          "choose one option for a hang: it is frozen with all that it was computed from",
-          {showOption,
-           {"--hang", "NAME", "the hang", true},
-           {"--option", "ID", "the option, by the beginning of its identifier", true},
-           {"--reason", "TEXT", "why; needed where a rule is unproven"},
-           tourOption},
-          {},
-          "hangbook choose --show \"Pollan Cross\" --hang left --option 1f4e92ab --by \"Casimir Wold\"",
-          run};
+  return {
+      "choose",
+      "choose one option for a hang: it is frozen with all that it was computed from",
+      {showOption,
+       {"--hang", "NAME", "the hang", true},
+       {"--option", "ID", "the option, by the beginning of its identifier"},
+       {"--same-as", "WHEN",
+        "instead: yesterday (the show before this one on the tour) or here (the last time in this venue), by "
+        "today's rules"},
+       {"--reason", "TEXT", "why; needed where a rule is unproven"},
+       tourOption},
+      {},
+      "hangbook choose --show \"Pollan Cross\" --hang left --option 1f4e92ab --by \"Casimir Wold\"",
+      run};
 }
 
 } // namespace hangbook::terminal

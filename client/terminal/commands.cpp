@@ -8,6 +8,7 @@ const std::vector<Command>& commands() {
   static const std::vector<Command> all{
       routeCommand(),
       optionsCommand(),
+      compareCommand(),
       chooseCommand(),
       buildCommand(),
       reportCommand(),
@@ -23,6 +24,8 @@ const std::vector<Command>& commands() {
       examineCommand(),
       happenedCommand(),
       rulesCommand(),
+      houseCommand(),
+      houseSetCommand(),
       dueCommand(),
       stockCommand(),
       loadCommand(),

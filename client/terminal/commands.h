@@ -12,6 +12,7 @@ namespace hangbook::terminal {
 Command backupCommand();
 Command checkStoreCommand();
 Command chooseCommand();
+Command compareCommand();
 Command demoCommand();
 Command dueCommand();
 Command examineCommand();
@@ -19,6 +20,8 @@ Command exportCommand();
 Command findCommand();
 Command happenedCommand();
 Command helpCommand();
+Command houseCommand();
+Command houseSetCommand();
 Command importCommand();
 Command labelsCommand();
 Command loadCommand();

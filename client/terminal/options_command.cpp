@@ -5,8 +5,10 @@
 #include <QJsonArray>
 #include <QSet>
 
+#include "actions/likings.h"
 #include "exchange/options_json.h"
 #include "options/easing_json.h"
+#include "options/ranking.h"
 #include "quantity/error.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
@@ -21,18 +23,19 @@ namespace {
 
 using options::Verdict;
 
-options::Order readOrder(const std::string& word) {
-  static constexpr std::array<std::pair<const char*, options::Order>, 3> orders{{
-      {"cover", options::Order::coverFirst},
-      {"lightest", options::Order::lightestFirst},
-      {"gear", options::Order::leastGear},
-  }};
-  for (const auto& [name, order] : orders) {
-    if (word == name) {
-      return order;
-    }
+/// What was asked for, which is remembered; else what was asked for the last time at this machine.
+options::RankBy readOrder(store::Store& store, const Given& given) {
+  const auto word = given.option("--order");
+  if (!word) {
+    return actions::likedRanking(store);
   }
-  throw Error(Trouble::badInput, "--order " + word + ": one of cover, lightest, gear is expected");
+  const auto by = options::rankBy(QString::fromStdString(*word));
+  if (!by) {
+    throw Error(Trouble::badInput,
+                "--order " + *word + ": one of cover, lightest, gear, changes, build is expected");
+  }
+  actions::likeRanking(store, *by);
+  return *by;
 }
 
 bool stands(const options::Option& option) {
@@ -88,14 +91,24 @@ BesideAll besideAll(const options::Snapshot& snapshot, const options::ShowOption
   return found;
 }
 
-/// Adds `would_do` and `reserve` to the options that have them.
-QJsonObject withBeside(QJsonObject show, const BesideAll& beside) {
+/// Adds `would_do` and `reserve` to the options that have them, and to each what beats it.
+QJsonObject withBeside(QJsonObject show, const options::ShowOptions& all, const BesideAll& beside,
+                       bool whole) {
   QJsonArray hangs = show[QStringLiteral("hangs")].toArray();
+  std::size_t number = 0;
   for (auto&& hangValue : hangs) {
     QJsonObject hang = hangValue.toObject();
     QJsonArray list = hang[QStringLiteral("options")].toArray();
+    const QStringList beaten = whole ? options::beatenBy(all.hangs[number]) : QStringList();
+    ++number;
+    qsizetype place = 0;
     for (auto&& value : list) {
       QJsonObject option = value.toObject();
+      if (whole) {
+        const QString& by = beaten[place++];
+        option[QStringLiteral("beaten_by")] = by.isEmpty() ? QJsonValue(QJsonValue::Null) : QJsonValue(by);
+        value = option;
+      }
       const auto found =
           beside.find({hang[QStringLiteral("hang")].toString(), option[QStringLiteral("id")].toString()});
       if (found != beside.end()) {
@@ -121,8 +134,8 @@ void printFailing(const options::HangOptions& hang, const BesideAll& beside, std
 }
 
 Ending run(const Given& given, Context& context) {
-  const options::Order order = readOrder(given.option("--order").value_or("cover"));
   const auto store = openStore(context);
+  const options::RankBy order = readOrder(*store, given);
   const calendar::Show show = findShow(*store, given);
   std::optional<QString> hang;
   if (const auto name = given.option("--hang")) {
@@ -133,7 +146,10 @@ Ending run(const Given& given, Context& context) {
   options::ShowOptions all = explained ? optionsBeginning(snapshot, QString::fromStdString(*explained), hang)
                                        : options::decide(snapshot, hang);
   for (options::HangOptions& each : all.hangs) {
-    options::rank(each, order);
+    const auto before = order == options::RankBy::changes
+                            ? actions::chosenYesterday(*store, show.tour, show.name, each.hang)
+                            : std::nullopt;
+    options::rank(each, {order, before ? std::optional(before->key) : std::nullopt});
   }
   if (explained) {
     all = only(all, findOption(all, QString::fromStdString(*explained)).id);
@@ -146,7 +162,7 @@ Ending run(const Given& given, Context& context) {
     beside = besideAll(snapshot, all, context);
   }
   if (context.json) {
-    printJson(context, withBeside(exchange::toJson(all), beside));
+    printJson(context, withBeside(exchange::toJson(all), all, beside, !explained));
   } else {
     context.out << all.show << " (" << all.tour << "), " << all.venue << ", "
                 << show.from.toString(Qt::ISODate) << " to " << show.to.toString(Qt::ISODate) << '\n';
@@ -178,7 +194,8 @@ Command optionsCommand() {
            {"--explain", "ID", "the whole rule sheet of one option, by the beginning of its identifier"},
            {"--easing", "", "also what would do for each failing option, one line each (takes minutes)"},
            {"--order", "WORD",
-            "inside a verdict: cover (first what covers most), lightest or gear (least of it)"}},
+            "inside a verdict: cover (what covers most first), lightest, gear (least of it), changes (fewest "
+            "since the show before) or build (fewest steps); remembered at this machine"}},
           {},
           "hangbook options --show \"Pollan Cross\" --hang left",
           run};

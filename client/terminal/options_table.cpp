@@ -6,6 +6,7 @@
 
 #include <QSet>
 
+#include "options/ranking.h"
 #include "terminal/answers.h"
 #include "terminal/figures.h"
 #include "terminal/table.h"
@@ -104,7 +105,9 @@ void printHang(const options::HangOptions& hang, std::ostream& out, int most) {
                {QStringLiteral("mark"), Column::Kind::figure},
                {QStringLiteral("most kN"), Column::Kind::figure},
                {QStringLiteral("cover %"), Column::Kind::figure},
-               {QStringLiteral("because of"), Column::Kind::text}});
+               {QStringLiteral("because of"), Column::Kind::text},
+               {QStringLiteral("beaten by")}});
+  const QStringList beaten = options::beatenBy(hang);
   const int digits = tellingDigits(hang.options);
   int printed = 0;
   for (const options::Option& option : hang.options) {
@@ -118,7 +121,7 @@ void printHang(const options::HangOptions& hang, std::ostream& out, int most) {
                setting ? shownAngle(setting->tiltDeg) : QString(),
                setting ? shown(setting->trimM, 2) : QString(), shownMark(setting), mostUsedPoint(option),
                setting ? shown(option.coveredPercent, 0) : QString(),
-               decidingRules(option).join(QStringLiteral(", "))});
+               decidingRules(option).join(QStringLiteral(", ")), beaten[printed - 1].left(digits)});
   }
   if (!table.empty()) {
     table.print(out);

@@ -10,6 +10,7 @@
 #include "terminal/facts.h"
 #include "terminal/figures.h"
 #include "terminal/options_table.h"
+#include "terminal/route_check.h"
 #include "terminal/store_door.h"
 #include "terminal/table.h"
 
@@ -90,6 +91,9 @@ void addShow(Route& route, const options::Snapshot& snapshot) {
 Ending run(const Given& given, Context& context) {
   const auto store = openStore(context);
   const QString tour = findTour(*store, given);
+  if (given.has("--check") || given.has("--afresh")) {
+    return checkRoute(*store, tour, given.has("--afresh"), context);
+  }
   Route route;
   store->reading([&] {
     for (const calendar::Show& show : store::loadShows(*store, tour)) {
@@ -116,7 +120,10 @@ Ending run(const Given& given, Context& context) {
 Command routeCommand() {
   return {"route",
           "a tour's shows in order of date, with what is chosen for each hang and how it stands today",
-          {{"--tour", "NAME", "which tour, where there are several"}},
+          {{"--tour", "NAME", "which tour, where there are several"},
+           {"--check", "",
+            "check every option of every show, on all cores; Ctrl+C stops it and keeps what is done"},
+           {"--afresh", "", "the same, also what was checked before and has not changed since"}},
           {},
           "hangbook route --tour \"Lanternfish Parade 2027\"",
           run};

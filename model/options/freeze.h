@@ -24,6 +24,10 @@ struct Frozen {
 /// examined changes daily and is judged anew whenever the option is shown.
 QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key);
 
+/// All that any option of the show is decided from, the fleet too, as far as its hangs may take it: two shows
+/// with the same inputs have the same options.
+QJsonObject inputsOf(const Snapshot& snapshot);
+
 Frozen freeze(const Snapshot& snapshot, const Option& option);
 
 /// The frozen results. Throws Error(badInput) where the bytes are not such a record.

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every figure by name. What is left out on purpose: identifiers, revisions and how a figure was typed, since
 // none of them changes a result.
+#include <algorithm>
+
 #include <QJsonArray>
+#include <QSet>
 
 #include "options/doubts.h"
 #include "options/freeze.h"
@@ -49,6 +52,7 @@ QJsonValue json(const catalogue::HardwareType& value);
 QJsonValue json(const catalogue::Join& value);
 QJsonValue json(const catalogue::Count& value);
 QJsonValue json(const catalogue::StackingTable& value);
+QJsonValue json(const catalogue::CartType& value);
 QJsonValue json(const venue::HouseFigure& value);
 QJsonValue json(const venue::Point& value);
 QJsonValue json(const venue::Bridle& value);
@@ -329,6 +333,123 @@ QJsonArray weighedOf(const Snapshot& snapshot, const QStringList& types) {
   return all;
 }
 
+/// All that any hang of the show may take, in place of one option's parts.
+struct Considered {
+  QJsonArray tables;
+  QStringList cabinets;
+  QStringList bars;
+  QStringList chains;
+};
+
+Considered consideredBy(const Snapshot& snapshot) {
+  Considered all;
+  for (const catalogue::StackingTable& table : snapshot.catalogue.tables) {
+    const bool wanted =
+        std::any_of(snapshot.show.hangs.begin(), snapshot.show.hangs.end(), [&](const calendar::Hang& hang) {
+          return hang.tables.isEmpty() || hang.tables.contains(table.name);
+        });
+    if (!wanted) {
+      continue;
+    }
+    all.tables.append(json(table));
+    for (const catalogue::Count& count : table.counts) {
+      all.cabinets.append(count.type);
+    }
+    for (const QString& bar : table.bars) {
+      all.bars.append(bar);
+    }
+    all.chains.append(table.chain);
+  }
+  return all;
+}
+
+/// Those of a list that are named, in the list's own order.
+template <class Type>
+QJsonArray amongst(const std::vector<Type>& list, const QStringList& names) {
+  QJsonArray all;
+  for (const Type& each : list) {
+    if (names.contains(each.name)) {
+      all.append(json(each));
+    }
+  }
+  return all;
+}
+
+QJsonValue json(const catalogue::CartType& value) {
+  return Writer()("name", value.name)("carries", value.carries)("most", value.most).done();
+}
+
+/// What the gear rules read of the fleet: units of the types that may hang, whatever their place.
+QJsonObject fleetFor(const Snapshot& snapshot, const Considered& considered) {
+  QStringList carts;
+  for (const catalogue::CartType& each : snapshot.catalogue.carts) {
+    carts.append(considered.cabinets.contains(each.carries) ? each.name : QString());
+  }
+  const auto wanted = [&](const fleet::Unit& unit) {
+    switch (unit.kind) {
+    case fleet::UnitKind::cabinet:
+      return considered.cabinets.contains(unit.type);
+    case fleet::UnitKind::bar:
+      return considered.bars.contains(unit.type);
+    case fleet::UnitKind::chain:
+      return considered.chains.contains(unit.type);
+    case fleet::UnitKind::cart:
+      return carts.contains(unit.type);
+    default:
+      return true;
+    }
+  };
+  QJsonArray units;
+  QStringList serials;
+  for (const fleet::Unit& unit : snapshot.units) {
+    if (wanted(unit)) {
+      serials.append(unit.serial);
+      units.append(Writer()("serial", unit.serial)("kind", number(unit.kind))("type", unit.type)(
+                       "until", unit.hiredUntil)("state", number(unit.state))("pieces", unit.pieces)(
+                       "weighed_kg", unit.weighed)("weighed_on", unit.weighedOn)
+                       .done());
+    }
+  }
+  const QSet<QString> ours(serials.begin(), serials.end());
+  QJsonArray examinations;
+  for (const fleet::Examination& each : snapshot.examinations) {
+    if (ours.contains(each.serial)) {
+      examinations.append(
+          Writer()("serial", each.serial)("rule", each.rule)("on", each.date)("result", number(each.result))
+              .done());
+    }
+  }
+  QJsonArray occurrences;
+  for (const fleet::Occurrence& each : snapshot.occurrences) {
+    if (ours.contains(each.serial)) {
+      occurrences.append(
+          Writer()("serial", each.serial)("kind", number(each.kind))("on", each.date)("uses", each.uses)(
+              "hours", each.hours)("id", each.id.toString())("corrects", each.corrects.toString())
+              .done());
+    }
+  }
+  QJsonArray rules;
+  for (const fleet::ExaminationRule& each : snapshot.examinationRules) {
+    rules.append(Writer()("name", each.name)("kind", number(each.kind))("type", each.type)(
+                     "months", each.months)("uses", each.uses)("hours", each.hours)("idle", each.idleMonths)(
+                     "exceptional", each.afterExceptional)("site", each.atNewSite)
+                     .done());
+  }
+  return {{QStringLiteral("units"), units},
+          {QStringLiteral("examinations"), examinations},
+          {QStringLiteral("occurrences"), occurrences},
+          {QStringLiteral("rules"), rules}};
+}
+
+QJsonArray choicesIn(const std::vector<Choice>& choices) {
+  QJsonArray all;
+  for (const Choice& each : choices) {
+    all.append(QJsonArray{each.tour, each.show, each.hang, each.option, each.sha256,
+                          each.awayFrom.toString(Qt::ISODate), each.awayTo.toString(Qt::ISODate)});
+  }
+  return all;
+}
+
 template <class Type>
 QJsonValue named(const std::vector<Type>& list, const QString& name) {
   const Type* found = catalogue::find(list, name);
@@ -336,6 +457,29 @@ QJsonValue named(const std::vector<Type>& list, const QString& name) {
 }
 
 } // namespace
+
+QJsonObject inputsOf(const Snapshot& snapshot) {
+  const Considered considered = consideredBy(snapshot);
+  QJsonArray tablesOfHangs;
+  for (const calendar::Hang& hang : snapshot.show.hangs) {
+    tablesOfHangs.append(json(hang.tables));
+  }
+  return {{QStringLiteral("tables"), considered.tables},
+          {QStringLiteral("cabinets"), amongst(snapshot.catalogue.cabinets, considered.cabinets)},
+          {QStringLiteral("bars"), amongst(snapshot.catalogue.bars, considered.bars)},
+          {QStringLiteral("chains"), amongst(snapshot.catalogue.chains, considered.chains)},
+          {QStringLiteral("hoists"), each(snapshot.catalogue.hoists)},
+          {QStringLiteral("hardware"), each(snapshot.catalogue.hardware)},
+          {QStringLiteral("carts"), each(snapshot.catalogue.carts)},
+          {QStringLiteral("venue"), json(snapshot.venue)},
+          {QStringLiteral("show"), json(snapshot.show)},
+          {QStringLiteral("away"), QJsonArray{json(snapshot.show.awayFrom), json(snapshot.show.awayTo)}},
+          {QStringLiteral("hang_tables"), tablesOfHangs},
+          {QStringLiteral("tour_house"), json(snapshot.tour.house)},
+          {QStringLiteral("fleet"), fleetFor(snapshot, considered)},
+          {QStringLiteral("choices"), choicesIn(snapshot.choices)},
+          {QStringLiteral("other_choices"), choicesIn(snapshot.otherChoices)}};
+}
 
 QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key) {
   const catalogue::Catalogue& catalogue = snapshot.catalogue;

@@ -50,6 +50,17 @@ Finding withoutSetting(const Case& option, const Rule& rule, const QString& why)
   return finding;
 }
 
+/// What house rules had a part in it.
+void sayWhoseRules(const Case& option, Finding& finding) {
+  if (!finding.applies) {
+    return;
+  }
+  const QString house = option.house->sourcesOf(finding.rule, finding.source);
+  if (!house.isEmpty()) {
+    finding.source += (finding.source.isEmpty() ? QString() : QStringLiteral("; ")) + house;
+  }
+}
+
 /// Where points and picks do not stand alike, the chains lean the more the higher the hang, and loads rise
 /// with that: such a rule may end a window too, where it holds at its lower end and fails at its upper one.
 void endByLoads(const Case& option, const Settled& settled, Window& window) {
@@ -325,6 +336,7 @@ Option optionAt(const Case& of, const Rig& rig, const Settled* settled, double t
       option.findings.push_back(findingOf(of, *rule, settled, stated ? &*stated : nullptr, trimM, use));
       option.findings.back().verdict = use.verdict;
       tellWeighed(rig, option.findings.back());
+      sayWhoseRules(of, option.findings.back());
       if (rule == ruleNamed(coverRule.id)) {
         option.coveredPercent = std::isnan(use.value) ? 0.0 : use.value;
       }

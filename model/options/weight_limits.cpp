@@ -22,6 +22,9 @@ double forceIn(const std::optional<Force>& force) {
 
 Factor houseFactor(const House& house, const char* id) {
   const HouseValue found = house.figure(QString::fromLatin1(id));
+  if (found.unsignedAlone) {
+    return {notKnown, found.source + QStringLiteral(", which proves nothing by itself")};
+  }
   return {found.value.value_or(notKnown), found.source};
 }
 
@@ -52,7 +55,10 @@ Factor dynamicFor(const Case& option) {
               QStringLiteral("EN 1991-3, from the hoist's class and speed")};
   }
   if (stated(*option.snapshot, QStringLiteral("dynamic-factor"))) {
-    const Factor house = notBelowOne(houseFactor(*option.house, "dynamic-factor"));
+    const HouseValue found = option.house->figure(QStringLiteral("dynamic-factor"));
+    const bool tightensOnly = found.unsignedAlone && !std::isnan(factor.value);
+    const Factor house = notBelowOne(tightensOnly ? Factor{found.value.value_or(notKnown), found.source}
+                                                  : houseFactor(*option.house, "dynamic-factor"));
     // A figure of the house that cannot be read leaves it open: it may have been meant to be stricter.
     return house.value < factor.value ? factor : house;
   }

@@ -212,8 +212,12 @@ private:
       bridle(hall);
     }
     if (oneIn(3)) {
-      hall.house.push_back(
-          {QStringLiteral("cover-share"), between(96, 100), QStringLiteral("%"), {}, {}, {}});
+      hall.house.push_back({QStringLiteral("cover-share"),
+                            between(96, 100),
+                            QStringLiteral("%"),
+                            {},
+                            QStringLiteral("Edda"),
+                            QDate(2027, 1, 1)});
     }
   }
 

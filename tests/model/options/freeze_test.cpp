@@ -63,7 +63,8 @@ BOOST_AUTO_TEST_CASE(readsBackAndKnowsWhenItIsOutdated) {
       [](Snapshot& s) { s.show.peopleBeneath = false; },
       [](Snapshot& s) { s.show.hangs[0].cableMass = kilograms(13); },
       [](Snapshot& s) {
-        s.tour.house.push_back({QStringLiteral("dynamic-factor"), 1.3, {}, {}, {}, {}});
+        s.tour.house.push_back(
+            {QStringLiteral("dynamic-factor"), 1.3, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
       },
       [](Snapshot& s) {
         Choice other;

@@ -86,4 +86,45 @@ BOOST_AUTO_TEST_CASE(of_two_statements_of_one_list_the_newer_signature_counts) {
   BOOST_TEST(House({}, {}, show).figure("spare-hoists").value.value() == 1);
 }
 
+namespace {
+
+std::vector<venue::HouseFigure> unsignedly(const char* id, double value, const char* unit = "") {
+  auto figures = states(id, value, unit);
+  figures.front().signedBy.clear();
+  return figures;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_CASE(what_nobody_signed_only_tightens) {
+  const auto value = [](const House& house, const char* id) { return house.figure(id).value.value(); };
+  BOOST_TEST(value(House({}, {}, unsignedly("cover-share", 90, "%")), "cover-share") == 100);
+  BOOST_TEST(value(House({}, {}, unsignedly("least-trim", 2, "m")), "least-trim") == 2.5);
+  BOOST_TEST(value(House({}, {}, unsignedly("least-trim", 4, "m")), "least-trim") == 4);
+  BOOST_TEST(
+      value(House(states("least-trim", 3, "m"), {}, unsignedly("least-trim", 2.8, "m")), "least-trim") == 3);
+  BOOST_TEST(value(House({}, {}, unsignedly("working-coefficients", 2)), "working-coefficients") == 1);
+  BOOST_TEST(
+      House({}, {}, unsignedly("least-trim", 4, "m")).figure("least-trim").source.contains("not signed"));
+  // A later one without a signature does not push a signed one of the same list aside.
+  auto show = states("least-trim", 5, "m");
+  show.push_back(unsignedly("least-trim", 3, "m").front());
+  BOOST_TEST(value(House({}, {}, show), "least-trim") == 5);
+  // Without a usual value there is nothing that it could tighten.
+  BOOST_TEST(House({}, {}, unsignedly("joint-side-share", 0.6)).figure("joint-side-share").unsignedAlone);
+  BOOST_TEST(!House(states("joint-side-share", 0.6), {}, unsignedly("joint-side-share", 0.7))
+                  .figure("joint-side-share")
+                  .unsignedAlone);
+}
+
+BOOST_AUTO_TEST_CASE(a_finding_says_which_rule_came_from_where) {
+  const House house(states("trim-margin", 0.1, "m"), states("least-trim", 4, "m"), {});
+  const QString sources = house.sourcesOf("lowest-edge", {});
+  BOOST_TEST((sources == "least-trim 4: house rule of the venue: agreed (Edda, 2027-03-01); "
+                         "trim-margin 0.1: house rule of the tour: agreed (Edda, 2027-03-01)"));
+  BOOST_TEST(house.sourcesOf("headroom", {}).isEmpty());
+  BOOST_TEST(!house.sourcesOf("lowest-edge", "house rule of the venue: agreed (Edda, 2027-03-01)")
+                  .contains("least-trim"));
+}
+
 BOOST_AUTO_TEST_SUITE_END()

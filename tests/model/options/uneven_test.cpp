@@ -36,7 +36,8 @@ Option unlikeBy(
     double difference, const std::function<void(Snapshot&)>& also = [](Snapshot&) {}) {
   static const Chosen chosen;
   Snapshot changed = chosen.snapshot;
-  changed.show.house.push_back({QStringLiteral("hoist-difference"), difference, {}, {}, {}, {}});
+  changed.show.house.push_back(
+      {QStringLiteral("hoist-difference"), difference, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
   also(changed);
   return options::judge(changed, chosen.option.key, *chosen.option.setting);
 }

@@ -96,7 +96,8 @@ BOOST_AUTO_TEST_CASE(cellsAboveTheHoist) {
 
 BOOST_AUTO_TEST_CASE(theHouseTightens) {
   options::Snapshot strict = flown().snapshot;
-  strict.tour.house.push_back({QStringLiteral("scale-tolerance"), 2.0, {}, {}, {}, {}});
+  strict.tour.house.push_back(
+      {QStringLiteral("scale-tolerance"), 2.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
   const std::vector<options::CellReading> readings{{QStringLiteral("left"), flown().computed(0) * 1.03},
                                                    {QStringLiteral("right"), flown().computed(1)}};
   BOOST_TEST(options::weigh(strict, flown().option, CellAt::hook, readings).beyond);

@@ -316,13 +316,19 @@ BOOST_AUTO_TEST_CASE(hoistOfAnotherClass) {
   const auto stated = [](double factor) {
     return findingWith("hoist",
                        [factor](Snapshot& s) {
-                         s.tour.house.push_back({QStringLiteral("dynamic-factor"), factor, {}, {}, {}, {}});
+                         s.tour.house.push_back({QStringLiteral("dynamic-factor"),
+                                                 factor,
+                                                 {},
+                                                 {},
+                                                 QStringLiteral("Edda"),
+                                                 QDate(2026, 1, 1)});
                        })
         .verdict;
   };
   BOOST_TEST(stated(0.9) == Verdict::unproven); // a dynamic factor below 1 is a slip
   const Finding lower = findingWith("hoist", [](Snapshot& s) {
-    s.tour.house.push_back({QStringLiteral("dynamic-factor"), 1.01, {}, {}, {}, {}});
+    s.tour.house.push_back(
+        {QStringLiteral("dynamic-factor"), 1.01, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
   });
   BOOST_TEST(*lower.value == *findingWith("hoist", nothing).value); // the house only tightens
   BOOST_TEST(stated(std::nan("")) == Verdict::unproven);
@@ -344,7 +350,8 @@ BOOST_AUTO_TEST_CASE(countOfCabinets) {
 BOOST_AUTO_TEST_CASE(picksShareTheLoad) {
   const auto house = [](const char* figure, double value) {
     return findingWith("pick-share", [=](Snapshot& s) {
-      s.show.house.push_back({QString::fromLatin1(figure), value, {}, {}, {}, {}});
+      s.show.house.push_back(
+          {QString::fromLatin1(figure), value, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
     });
   };
   const double share = *findingWith("pick-share", nothing).value;
@@ -415,7 +422,8 @@ BOOST_AUTO_TEST_CASE(windowsEndWhereLeaningFails) {
   };
   Snapshot snapshot = chosen().snapshot;
   // With points loaded to the last digit no pair may be out of level at all.
-  snapshot.show.house.push_back({QStringLiteral("hoist-difference"), 0.0, {}, {}, {}, {}});
+  snapshot.show.house.push_back(
+      {QStringLiteral("hoist-difference"), 0.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
   snapshot.venue.points[1].y = metres(8.9);
   const auto all = options::decide(snapshot, QStringLiteral("left"));
   const auto found =
@@ -526,7 +534,8 @@ BOOST_AUTO_TEST_CASE(windOutdoors) {
   const auto blowing = [](std::optional<double> gust, const Change& also = nothing) {
     return findingWith("wind", [&](Snapshot& s) {
       outdoors(s, gust);
-      s.show.house.push_back({QStringLiteral("wind-force-coefficient"), 2.2, {}, {}, {}, {}});
+      s.show.house.push_back(
+          {QStringLiteral("wind-force-coefficient"), 2.2, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
       also(s);
     });
   };
@@ -616,7 +625,8 @@ BOOST_AUTO_TEST_CASE(theFirstLimitThatTheWindPasses) {
   BOOST_TEST(verdictAt(limit * (1.0 + 1e-9)) == Verdict::fails);
   const Option tighter = chosen().with([](Snapshot& s) {
     outdoors(s, std::nullopt);
-    s.show.house.push_back({QStringLiteral("lean-most"), 1.0, {}, {}, {}, {}});
+    s.show.house.push_back(
+        {QStringLiteral("lean-most"), 1.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
   });
   BOOST_TEST(tighter.wind->failsAt < limit);
   BOOST_TEST(tighter.wind->failsBy.toStdString() == "lean of the chains");
@@ -681,6 +691,8 @@ Snapshot showOpening(std::optional<Angle> opensTo, std::optional<double> houseLe
     figure.figure = QStringLiteral("joint-open-most");
     figure.value = *houseLetsDeg;
     figure.unit = QStringLiteral("°");
+    figure.signedBy = QStringLiteral("Edda");
+    figure.signedOn = QDate(2026, 1, 1);
     snapshot.tour.house.push_back(figure);
   }
   return snapshot;
@@ -883,10 +895,16 @@ BOOST_AUTO_TEST_CASE(worseNeverImproves) {
       [](Snapshot& s) { s.venue.zones[0].othersLoad = kilonewtons(30); },
       [](Snapshot& s) { s.catalogue.tables[0].joins[0].sideShare = 0.9; },
       [](Snapshot& s) {
-        s.show.house.push_back({QStringLiteral("lift-share"), 1.4, {}, {}, {}, {}});
+        s.show.house.push_back(
+            {QStringLiteral("lift-share"), 1.4, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
       },
       [](Snapshot& s) {
-        s.show.house.push_back({QStringLiteral("people-beneath-accessory"), 0.3, {}, {}, {}, {}});
+        s.show.house.push_back({QStringLiteral("people-beneath-accessory"),
+                                0.3,
+                                {},
+                                {},
+                                QStringLiteral("Edda"),
+                                QDate(2026, 1, 1)});
       },
       [](Snapshot& s) { s.show.wind = metresPerSecond(45); },
       [](Snapshot& s) { s.venue.outdoors = true; },

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <boost/test/unit_test.hpp>
+
+#include "options/house_change.h"
+#include "options/ranking.h"
+#include "options/same_again.h"
+#include "options/search.h"
+#include "options/side_by_side.h"
+#include "print.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using options::Option;
+using options::RankBy;
+using options::Verdict;
+
+namespace {
+
+Option made(const char* id, Verdict verdict, double cover, double mass, int cabinets) {
+  Option option;
+  option.id = QString::fromLatin1(id);
+  option.verdict = verdict;
+  option.setting = options::Setting{};
+  option.coveredPercent = cover;
+  option.massKg = mass;
+  for (int i = 0; i < cabinets; ++i) {
+    option.key.stack << QStringLiteral("bass");
+  }
+  option.build.resize(static_cast<std::size_t>(cabinets));
+  return option;
+}
+
+QStringList ids(const options::HangOptions& hang) {
+  QStringList all;
+  for (const Option& each : hang.options) {
+    all << each.id;
+  }
+  return all;
+}
+
+options::HangOptions three() {
+  options::HangOptions hang;
+  hang.options = {made("a", Verdict::holds, 90, 300, 4), made("b", Verdict::holds, 100, 400, 5),
+                  made("c", Verdict::tight, 100, 200, 3)};
+  return hang;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(ranking)
+
+BOOST_AUTO_TEST_CASE(the_verdict_comes_first_then_what_was_asked_for) {
+  options::HangOptions hang = three();
+  options::rank(hang, {RankBy::cover, {}});
+  BOOST_TEST((ids(hang) == QStringList{"b", "a", "c"}));
+  options::rank(hang, {RankBy::lightest, {}});
+  BOOST_TEST((ids(hang) == QStringList{"a", "b", "c"}));
+  options::rank(hang, {RankBy::build, {}});
+  BOOST_TEST((ids(hang) == QStringList{"a", "b", "c"}));
+  options::rank(hang, {RankBy::changes, hang.options[1].key});
+  BOOST_TEST((ids(hang) == QStringList{"b", "a", "c"}));
+  for (const RankBy each : options::allRankings()) {
+    BOOST_TEST((options::rankBy(options::wordFor(each)) == each));
+  }
+  BOOST_TEST(!options::rankBy(QStringLiteral("beauty")).has_value());
+}
+
+BOOST_AUTO_TEST_CASE(beaten_is_what_another_is_no_worse_than_in_anything) {
+  options::HangOptions hang = three();
+  BOOST_TEST((options::beatenBy(hang) == QStringList{"", "", ""}));
+  hang.options.push_back(made("d", Verdict::tight, 100, 250, 3)); // heavier than c, else like it
+  hang.options.push_back(made("e", Verdict::fails, 0, 0, 1));
+  hang.options.back().setting.reset();
+  const QStringList beaten = options::beatenBy(hang);
+  BOOST_TEST((beaten[3] == "c"));
+  BOOST_TEST(beaten[2].isEmpty());
+  BOOST_TEST(!beaten[4].isEmpty());
+  hang.options.push_back(hang.options[0]); // alike in all: neither beats the other
+  BOOST_TEST(options::beatenBy(hang)[0].isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(changes_are_counted_by_part) {
+  options::OptionKey one;
+  one.stack = QStringList{"bass", "bass", "upper"};
+  options::OptionKey other = one;
+  BOOST_TEST(options::changesBetween(one, other) == 0);
+  other.stack = QStringList{"bass", "upper", "bass"};
+  BOOST_TEST(options::changesBetween(one, other) == 1);
+  other.stack = QStringList{"bass", "upper", "down"};
+  other.hoist = QStringLiteral("other");
+  BOOST_TEST(options::changesBetween(one, other) == 3);
+}
+
+BOOST_AUTO_TEST_CASE(side_by_side_what_differs_stands_first) {
+  const auto all = options::decide(testing::smallHarbourShow(), QStringLiteral("left"));
+  const auto& list = all.hangs.front().options;
+  const auto rows = options::sideBySide({&list[0], &list[1], &list[0]});
+  bool alike = false;
+  for (const options::CompareRow& row : rows) {
+    BOOST_REQUIRE(row.cells.size() == 3);
+    BOOST_TEST((row.cells[0] == row.cells[2]));
+    BOOST_TEST(row.differs == (row.cells[0] != row.cells[1]), row.what.toStdString());
+    BOOST_TEST(!(alike && row.differs), row.what.toStdString());
+    alike = alike || !row.differs;
+  }
+  BOOST_TEST(rows.size() >= list[0].findings.size() + 10);
+}
+
+BOOST_AUTO_TEST_CASE(the_same_again_is_judged_by_todays_rules) {
+  options::Snapshot snapshot = testing::smallHarbourShow();
+  const Option best = options::decide(snapshot, QStringLiteral("left")).hangs.front().options.front();
+  options::OptionKey elsewhere = best.key;
+  elsewhere.points = QStringList{"A", "B"}; // another venue's names
+  const auto same = options::sameAgain(snapshot, elsewhere);
+  BOOST_REQUIRE(same.has_value());
+  BOOST_TEST((same->id == best.id));
+  BOOST_TEST((same->verdict == best.verdict));
+  snapshot.venue.lowSteel = metres(6);
+  BOOST_TEST((options::sameAgain(snapshot, elsewhere)->verdict == Verdict::fails));
+  elsewhere.stack << QStringLiteral("nobody's");
+  BOOST_TEST(!options::sameAgain(snapshot, elsewhere).has_value());
+}
+
+/// A house rule is told by what it does to what is chosen.
+BOOST_AUTO_TEST_CASE(a_house_rule_tells_whose_verdict_it_changes) {
+  options::Snapshot snapshot = testing::smallHarbourShow();
+  const Option best = options::decide(snapshot, QStringLiteral("left")).hangs.front().options.front();
+  options::Choice choice;
+  choice.tour = snapshot.tour.name;
+  choice.show = snapshot.show.name;
+  choice.hang = QStringLiteral("left");
+  choice.option = best.id;
+  choice.key = best.key;
+  choice.setting = *best.setting;
+  choice.points = best.points;
+  snapshot.choices = {choice};
+  const options::HouseSite venue{options::HousePlace::venue, {}, snapshot.venue.name};
+  std::vector<venue::HouseFigure> rules = snapshot.venue.house;
+  BOOST_TEST(options::effectOf({snapshot}, venue, rules).changed.empty());
+  rules.push_back({QStringLiteral("spare-hoists"),
+                   500.0,
+                   {},
+                   QStringLiteral("test"),
+                   QStringLiteral("Edda"),
+                   QDate(2027, 1, 1)});
+  const options::HouseEffect effect = options::effectOf({snapshot}, venue, rules);
+  BOOST_TEST(effect.judged == 1);
+  BOOST_REQUIRE(effect.changed.size() == 1U);
+  BOOST_TEST((effect.changed.front().now == Verdict::fails));
+  BOOST_TEST(effect.changed.front().because.contains(QStringLiteral("stock")));
+  const options::HouseSite other{options::HousePlace::tour, {}, QStringLiteral("another tour")};
+  BOOST_TEST(options::effectOf({snapshot}, other, rules).judged == 0);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
