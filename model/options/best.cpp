@@ -122,7 +122,7 @@ std::vector<std::size_t> nearestFirst(const Case& option, const std::vector<Sett
 class Chooser {
 public:
   Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges)
-      : option_(option), settings_(settings), ranges_(ranges) {}
+      : option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()) {}
 
   Best choose() {
     const std::vector<std::size_t> order = nearestFirst(option_, settings_);
@@ -190,7 +190,7 @@ private:
     bool room = false;
     for (std::size_t i = 0; i < settings_.size() && !(covered && room); ++i) {
       covered = covered || !stretches(i).empty();
-      room = room || windowOf(option_, settings_[i], false).open();
+      room = room || window(i).open();
     }
     return covered && room ? least : Verdict::fails;
   }
@@ -206,22 +206,27 @@ private:
     return best;
   }
 
-  const std::vector<TrimRange>& stretches(std::size_t number) {
-    std::optional<std::vector<TrimRange>>& known = ranges_[number];
+  CoverFold& fold(std::size_t number) {
+    std::optional<CoverFold>& known = ranges_[number];
     if (!known) {
-      known = coverStretches(option_, settings_[number]);
+      known.emplace(option_, settings_[number]);
     }
     return *known;
   }
 
-  double coverAt(const Settled& settled, double trimM) const {
-    const double percent = coverRule.evaluate(option_, &settled, trimM).value;
-    return std::isnan(percent) ? 0.0 : percent;
+  const std::vector<TrimRange>& stretches(std::size_t number) { return fold(number).stretches(option_); }
+
+  /// The trims that the rules but cover leave this setting.
+  const Window& window(std::size_t number) {
+    std::optional<Window>& known = windows_[number];
+    if (!known) {
+      known = windowOf(option_, settings_[number], false);
+    }
+    return *known;
   }
 
   double trimFor(std::size_t number) {
-    const Settled& settled = settings_[number];
-    Window window = windowOf(option_, settled, false);
+    const Window window = this->window(number);
     const TrimRange cover = widestWithin(stretches(number), {window.low, window.high});
     Window both = window;
     both.low = std::max(both.low, cover.low);
@@ -235,10 +240,10 @@ private:
     }
     static constexpr std::array<double, 8> places{0.375, 0.625, 0.25, 0.75, 0.125, 0.875, 0.0, 1.0};
     double trim = middle;
-    double most = coverAt(settled, middle);
+    double most = fold(number).percentAt(option_, middle);
     for (const double place : places) {
       const double other = window.low + place * (window.high - window.low);
-      const double covered = coverAt(settled, other);
+      const double covered = fold(number).percentAt(option_, other);
       if (covered > most) {
         most = covered;
         trim = other;
@@ -254,9 +259,10 @@ private:
     score.verdict = Verdict::holds;
     for (const Rule* rule : allRules()) {
       if (rule->needsSetting) {
-        const Use use = rule->evaluate(option_, &settled, trim);
+        const bool isCover = rule->evaluate == coverRule.evaluate;
+        const Use use = isCover ? fold(number).at(option_, trim) : rule->evaluate(option_, &settled, trim);
         add(score, use);
-        if (rule->evaluate == coverRule.evaluate && !std::isnan(use.value)) {
+        if (isCover && !std::isnan(use.value)) {
           score.cover = use.value;
         }
       }
@@ -288,6 +294,7 @@ private:
   const Case& option_;
   const std::vector<Settled>& settings_;
   CoverRanges& ranges_;
+  std::vector<std::optional<Window>> windows_;
   Best best_;
   Score score_;
   bool any_ = false;

@@ -4,13 +4,13 @@
 #include <optional>
 #include <vector>
 
+#include "options/cover_fold.h"
 #include "options/judge_case.h"
 
 namespace hangbook::options {
 
-/// Where cover lets each setting of a rig hang: the same for every hoist on the same points, so worked out
-/// once.
-using CoverRanges = std::vector<std::optional<std::vector<TrimRange>>>;
+/// Cover of each setting of a rig: the same for every hoist on the same points, so worked out once.
+using CoverRanges = std::vector<std::optional<CoverFold>>;
 
 struct Best {
   std::size_t setting = 0; ///< in Settings::settled

@@ -18,27 +18,10 @@ enum Missing { nothing, trim, figures };
 
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
   const RoomLimits& limits = *option.room;
-  const Audience& audience = limits.audience;
-  Use use;
-  use.limit = limits.coverShare;
-  if (!audience.missing.isEmpty() || std::isnan(limits.coverShare) || std::isnan(limits.coverMargin)) {
-    use.why = figures;
-    return use;
-  }
-  if (std::isnan(trimM)) {
-    use.why = trim;
-    return use;
-  }
-  const Covered covered = coveredAt(audience, viewOf(option, audience, *settled), trimM);
-  use.value = covered.percent();
-  use.which = covered.firstMissed;
-  if (!covered.reaches(use.limit)) {
-    use.verdict = Verdict::fails;
-    return use;
-  }
-  const CoverView inside = viewOf(option, audience, *settled, limits.coverMargin);
-  use.verdict = coveredAt(audience, inside, trimM).reaches(use.limit) ? Verdict::holds : Verdict::tight;
-  return boundedOver(*settled, use);
+  return coverUse(limits, *settled, trimM, [&](bool inside) {
+    return coveredAt(limits.audience,
+                     viewOf(option, limits.audience, *settled, inside ? limits.coverMargin : 0.0), trimM);
+  });
 }
 
 TrimRange trimRange(const Case& option, const Settled& settled) {
@@ -138,6 +121,29 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
 }
 
 } // namespace
+
+Use coverUse(const RoomLimits& limits, const Settled& settled, double trimM,
+             const std::function<Covered(bool inside)>& covered) {
+  Use use;
+  use.limit = limits.coverShare;
+  if (!limits.audience.missing.isEmpty() || std::isnan(limits.coverShare) || std::isnan(limits.coverMargin)) {
+    use.why = figures;
+    return use;
+  }
+  if (std::isnan(trimM)) {
+    use.why = trim;
+    return use;
+  }
+  const Covered all = covered(false);
+  use.value = all.percent();
+  use.which = all.firstMissed;
+  if (!all.reaches(use.limit)) {
+    use.verdict = Verdict::fails;
+    return use;
+  }
+  use.verdict = covered(true).reaches(use.limit) ? Verdict::holds : Verdict::tight;
+  return boundedOver(settled, use);
+}
 
 std::vector<TrimRange> coverStretches(const Case& option, const Settled& settled) {
   const RoomLimits& limits = *option.room;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+
 #include "options/cover.h"
 #include "options/placement.h"
 
@@ -58,6 +60,10 @@ extern const Rule coverRule;
 /// Every stretch of trim in which cover holds; one without ends where cover cannot be judged. The rule's own
 /// `trimRange` is the widest of them.
 std::vector<TrimRange> coverStretches(const Case&, const Settled&);
+/// The rule's answer from what is covered at a trim, to the very edges or `inside` them by the house's
+/// margin: the one formula of the rule and of the search.
+Use coverUse(const RoomLimits&, const Settled&, double trimM,
+             const std::function<Covered(bool inside)>& covered);
 extern const Rule levelDropRule;
 
 } // namespace hangbook::options

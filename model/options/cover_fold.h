@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "options/cover.h"
+#include "options/room_limits.h"
+
+namespace hangbook::options {
+
+/// Cover of one setting at one way of reaching the points, over all trims: where each position is covered is
+/// worked out once, a trim is then only looked up. The same for every hoist, which cover knows nothing of.
+/// Says what `coverRule` says; `which` (the first position missed) is left out.
+class CoverFold {
+public:
+  /// `option` for what it says of the room and the points: those of its hoist play no part.
+  CoverFold(const Case& option, const Settled& settled);
+
+  /// As `coverStretches`.
+  const std::vector<TrimRange>& stretches(const Case& option);
+  /// Per cent; 0 where it is not known.
+  double percentAt(const Case& option, double trimM);
+  Use at(const Case& option, double trimM);
+
+private:
+  /// A stretch of trim in which one position is covered; those of one position do not overlap.
+  struct Stretch {
+    double low = 0.0;
+    double high = 0.0;
+    double weight = 0.0;
+  };
+  struct Ranges {
+    std::vector<Stretch> all;
+    double coveredAt(double trimM) const;
+  };
+  const CoverView& view(const Case& option);
+  Ranges rangesOf(const CoverView& view) const;
+
+  std::shared_ptr<const RoomLimits> room_; ///< whose audience is looked at
+  const Settled* settled_;
+  std::optional<CoverView> view_;
+  std::optional<std::vector<TrimRange>> stretches_;
+  std::optional<Ranges> ranges_; ///< to the very edges of cover
+  std::optional<Ranges> inside_; ///< with the house's margin taken off
+};
+
+} // namespace hangbook::options
