@@ -87,6 +87,31 @@ int tellingDigits(const std::vector<options::Option>& options) {
   return digits;
 }
 
+QString boundInWords(const options::BoundCount& each) {
+  const QString settings = counted(each.settings);
+  if (each.bound == QLatin1String("best-found")) {
+    return settings + QStringLiteral(" since the best there can be was found");
+  }
+  const QString rule = each.rule.isEmpty() ? QStringLiteral("the trims that the rules leave") : each.rule;
+  return each.bound == QLatin1String("no-better")
+             ? QStringLiteral("%1 that cannot be better by %2").arg(settings, rule)
+             : QStringLiteral("%1 that all fail by %2").arg(settings, rule);
+}
+
+void printBounds(const std::vector<options::BoundCount>& bounds, std::ostream& out) {
+  QStringList words;
+  for (const options::BoundCount& each : bounds) {
+    words.append(boundInWords(each));
+  }
+  if (words.isEmpty()) {
+    return;
+  }
+  for (const QString& line :
+       brokenInto(QStringLiteral("by a bound: ") + words.join(QStringLiteral("; ")), 106)) {
+    out << "  " << line << '\n';
+  }
+}
+
 void printHang(const options::HangOptions& hang, std::ostream& out, int most) {
   out << "Hang " << hang.hang << ": " << countsInWords(hang.options) << ". Decided "
       << counted(hang.decided.settings) << " settings, " << counted(hang.decided.byBound)
@@ -94,6 +119,7 @@ void printHang(const options::HangOptions& hang, std::ostream& out, int most) {
   for (const QString& line : brokenInto(hang.decided.steps, 106)) {
     out << "  " << line << '\n';
   }
+  printBounds(hang.decided.bounds, out);
   Table table({{QStringLiteral("option")},
                {QStringLiteral("verdict")},
                {QStringLiteral("stack, bar down"), Column::Kind::text},

@@ -16,6 +16,17 @@ QJsonObject optionJson(const options::Option& option) {
   return object;
 }
 
+QJsonArray boundsJson(const std::vector<options::BoundCount>& bounds) {
+  QJsonArray list;
+  for (const options::BoundCount& each : bounds) {
+    list.append(
+        QJsonObject{{QStringLiteral("bound"), each.bound},
+                    {QStringLiteral("rule"), each.rule.isEmpty() ? QJsonValue() : QJsonValue(each.rule)},
+                    {QStringLiteral("settings"), each.settings}});
+  }
+  return list;
+}
+
 QJsonObject hangOptions(const options::HangOptions& hang) {
   QJsonArray list;
   for (const options::Option& option : hang.options) {
@@ -25,6 +36,7 @@ QJsonObject hangOptions(const options::HangOptions& hang) {
           {QStringLiteral("decided"), QJsonObject{{QStringLiteral("options"), hang.decided.options},
                                                   {QStringLiteral("settings"), hang.decided.settings},
                                                   {QStringLiteral("by_bound"), hang.decided.byBound},
+                                                  {QStringLiteral("bounds"), boundsJson(hang.decided.bounds)},
                                                   {QStringLiteral("steps"), hang.decided.steps}}},
           {QStringLiteral("options"), list}};
 }

@@ -5,7 +5,10 @@
 #include <cmath>
 #include <numeric>
 
+#include "options/box.h"
 #include "options/cover.h"
+#include "options/loads.h"
+#include "options/rig_fold.h"
 #include "options/room_limits.h"
 
 namespace hangbook::options {
@@ -119,30 +122,43 @@ std::vector<std::size_t> nearestFirst(const Case& option, const std::vector<Sett
   return order;
 }
 
+/// Of a bound: one more line, or more settings to a line that there is.
+void count(std::vector<BoundCount>& bounds, const char* bound, const char* rule, qint64 settings) {
+  for (BoundCount& each : bounds) {
+    if (each.bound == QLatin1String(bound) && each.rule == QLatin1String(rule)) {
+      each.settings += settings;
+      return;
+    }
+  }
+  bounds.push_back({QString::fromLatin1(bound), QString::fromLatin1(rule), settings});
+}
+
 class Chooser {
 public:
   Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges)
-      : option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()) {}
+      : option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()),
+        overAll_(overAll(option, settings)) {}
 
   Best choose() {
     const std::vector<std::size_t> order = nearestFirst(option_, settings_);
-    Verdict least = Verdict::holds;
+    Floor least;
     bool leastProven = false;
     for (std::size_t n = 0; n < order.size(); ++n) {
-      if (any_ && score_.verdict <= least && score_.cover >= everywhere) {
-        best_.byBound += static_cast<qint64>(order.size() - n);
+      const auto left = static_cast<qint64>(order.size() - n);
+      if (any_ && score_.verdict <= least.verdict && score_.cover >= everywhere) {
+        count(best_.bounds, "best-found", "", left);
         break;
       }
       if (n == nearTried && !leastProven) {
         least = leastOverSettings();
         leastProven = true;
       }
-      if (n >= nearTried && least == Verdict::fails) {
-        best_.byBound += static_cast<qint64>(order.size() - n);
+      if (n >= nearTried && least.verdict == Verdict::fails) {
+        count(best_.bounds, "all-fail", least.rule, left);
         break;
       }
-      if (any_ && cannotBeBetter(order[n])) {
-        ++best_.byBound;
+      if (const char* rule = any_ ? betterPrevented(order[n]) : nullptr) {
+        count(best_.bounds, "no-better", rule, 1);
         continue;
       }
       take(order[n]);
@@ -151,40 +167,54 @@ public:
   }
 
 private:
-  Verdict weightVerdict(const Settled& settled, Verdict enough) const {
-    Verdict worst = Verdict::holds;
-    for (const Rule& rule : weightRules()) {
-      if (rule.needsSetting) {
-        worst = std::max(worst, rule.evaluate(option_, &settled, longestChain).verdict);
-        if (worst > enough) {
-          break;
-        }
+  /// The least verdict that any setting can reach, and the rule that sets it; none where it is the trims that
+  /// the rules leave.
+  struct Floor {
+    Verdict verdict = Verdict::holds;
+    const char* rule = "";
+
+    void raise(Verdict by, const char* of) {
+      if (by > verdict) {
+        verdict = by;
+        rule = of;
       }
     }
-    return worst;
-  }
+  };
 
   /// A bound by the weight rules at the longest chain (least lean, so least load); taken after the best so
-  /// far, so of like verdict and full cover it comes second.
-  bool cannotBeBetter(std::size_t number) const {
+  /// far, so of like verdict and full cover it comes second. Names the rule; nullptr: it may be better.
+  const char* betterPrevented(std::size_t number) {
     if (score_.verdict == Verdict::fails) {
-      return false; // counted by what fails and by how much
+      return nullptr; // counted by what fails and by how much
     }
-    return weightVerdict(settings_[number], score_.verdict) > score_.verdict;
+    for (std::size_t i = 0; i < weightRules().size(); ++i) {
+      const Rule& rule = weightRules()[i];
+      if (!rule.needsSetting || overAll_[i].most <= score_.verdict) {
+        continue;
+      }
+      if (overAll_[i].least > score_.verdict || useOf(rule, number, longestChain).verdict > score_.verdict) {
+        return rule.id;
+      }
+    }
+    return nullptr;
   }
 
   /// For each rule the best verdict over all settings; the worst of those bounds them all from below.
-  Verdict leastOverSettings() {
-    Verdict least = Verdict::holds;
-    for (const Rule& rule : weightRules()) {
+  Floor leastOverSettings() {
+    Floor least;
+    for (std::size_t i = 0; i < weightRules().size(); ++i) {
+      const Rule& rule = weightRules()[i];
       if (rule.needsSetting) {
-        least = std::max(least, best(rule));
+        least.raise(overAll_[i].same() ? overAll_[i].least : best(rule), rule.id);
       }
     }
     for (const Rule& rule : roomRules()) {
       if (rule.needsSetting && rule.trimRange == nullptr && rule.evaluate != levelDropRule.evaluate) {
-        least = std::max(least, best(rule));
+        least.raise(best(rule), rule.id);
       }
+    }
+    if (least.verdict == Verdict::fails) {
+      return least;
     }
     bool covered = false;
     bool room = false;
@@ -192,18 +222,36 @@ private:
       covered = covered || !stretches(i).empty();
       room = room || window(i).open();
     }
-    return covered && room ? least : Verdict::fails;
+    if (!room) {
+      least.raise(Verdict::fails, "");
+    } else if (!covered) {
+      least.raise(Verdict::fails, coverRule.id);
+    }
+    return least;
   }
 
-  Verdict best(const Rule& rule) const {
+  Verdict best(const Rule& rule) {
     Verdict best = Verdict::fails;
-    for (const Settled& settled : settings_) {
-      best = std::min(best, rule.evaluate(option_, &settled, longestChain).verdict);
-      if (best == Verdict::holds) {
-        break;
-      }
+    for (std::size_t number = 0; number < settings_.size() && best != Verdict::holds; ++number) {
+      best = std::min(best, useOf(rule, number, longestChain).verdict);
     }
     return best;
+  }
+
+  /// What a rule says; kept where neither trim nor points matter.
+  Use useOf(const Rule& rule, std::size_t number, double trimM) {
+    const Settled& settled = settings_[number];
+    if (rule.evaluate == coverRule.evaluate) {
+      return fold(number).at(option_, trimM);
+    }
+    if (option_.fold == nullptr || !isOfRigAndHoist(rule)) {
+      return rule.evaluate(option_, &settled, trimM);
+    }
+    std::optional<Use>& kept = option_.fold->uses(rule, option_.hoist)[number];
+    if (!kept) {
+      kept = rule.evaluate(option_, &settled, trimM);
+    }
+    return *kept;
   }
 
   CoverFold& fold(std::size_t number) {
@@ -255,14 +303,27 @@ private:
   void take(std::size_t number) {
     const Settled& settled = settings_[number];
     const double trim = trimFor(number);
+    const bool leans = option_.points.size() > 1 && leanDeg(option_, settled, notKnown, 0) != 0.0;
     Score score;
     score.verdict = Verdict::holds;
-    for (const Rule* rule : allRules()) {
-      if (rule->needsSetting) {
-        const bool isCover = rule->evaluate == coverRule.evaluate;
-        const Use use = isCover ? fold(number).at(option_, trim) : rule->evaluate(option_, &settled, trim);
+    for (std::size_t i = 0; i < weightRules().size(); ++i) {
+      const Rule& rule = weightRules()[i];
+      if (!rule.needsSetting) {
+        continue;
+      }
+      if (!leans && overAll_[i].same() && overAll_[i].most < Verdict::fails) {
+        Use proven;
+        proven.verdict = overAll_[i].most;
+        add(score, proven); // how far beyond counts only where it fails
+      } else {
+        add(score, useOf(rule, number, trim));
+      }
+    }
+    for (const Rule& rule : roomRules()) {
+      if (rule.needsSetting) {
+        const Use use = useOf(rule, number, trim);
         add(score, use);
-        if (isCover && !std::isnan(use.value)) {
+        if (rule.evaluate == coverRule.evaluate && !std::isnan(use.value)) {
           score.cover = use.value;
         }
       }
@@ -295,6 +356,7 @@ private:
   const std::vector<Settled>& settings_;
   CoverRanges& ranges_;
   std::vector<std::optional<Window>> windows_;
+  std::vector<OverAll> overAll_;
   Best best_;
   Score score_;
   bool any_ = false;

@@ -15,7 +15,7 @@ using CoverRanges = std::vector<std::optional<CoverFold>>;
 struct Best {
   std::size_t setting = 0; ///< in Settings::settled
   double trimM = notKnown;
-  qint64 byBound = 0; ///< settings that a bound decided
+  std::vector<BoundCount> bounds; ///< settings that a bound decided
 };
 
 /// The best of a case's settings, of which there is at least one: least verdict of the rules that depend on
@@ -27,8 +27,12 @@ struct Best {
 ///
 /// Settings are taken in the order of the last three, so the first that reaches both the least verdict that
 /// any setting can reach (the worst of each rule's best over all settings) and full cover is the best; the
-/// rest is decided by that bound. Where that least verdict is `fails`, every setting fails; the one shown is
-/// then that of the `nearTried` first ones with the fewest failing rules, then the least beyond their limits.
+/// rest is decided by that bound (`best-found`). A setting of which a weight rule without any lean already
+/// says worse than the best so far is not tried (`no-better`). Where the least verdict is `fails`, every
+/// setting fails (`all-fail`, by the rule that does, `cover`, or the trims that the rules leave); the one
+/// shown is then that of the `nearTried` first ones with the fewest failing rules, then the least beyond
+/// their limits. Rules that rise with the picks' loads are asked at the corners of all settings at once
+/// (`box.h`).
 Best bestOf(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges);
 
 inline constexpr std::size_t nearTried = 48;

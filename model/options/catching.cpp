@@ -46,16 +46,19 @@ Catching catchingAt(const Case& option, const Settled& settled, std::size_t pick
                         ? notKnown
                         : std::max(factor, limits.secondary.value);
   catching.load = load * catching.factor;
-  if (std::isnan(catching.drop)) {
-    catching.words = QStringLiteral("the drop before it is taut is not known");
-  } else if (std::isnan(catching.factor)) {
-    catching.words =
-        QStringLiteral("it drops %1, and how far its steel stretches is not stated").arg(inM(catching.drop));
-  } else {
-    catching.words = QStringLiteral("factor %1 for catching it after a drop of %2 (%3)")
-                         .arg(inTimes(catching.factor), inM(catching.drop), limits.drop.source);
-  }
   return catching;
+}
+
+QString catchingWords(const Case& option, const Catching& catching) {
+  if (std::isnan(catching.drop)) {
+    return QStringLiteral("the drop before it is taut is not known");
+  }
+  if (std::isnan(catching.factor)) {
+    return QStringLiteral("it drops %1, and how far its steel stretches is not stated")
+        .arg(inM(catching.drop));
+  }
+  return QStringLiteral("factor %1 for catching it after a drop of %2 (%3)")
+      .arg(inTimes(catching.factor), inM(catching.drop), option.weight->drop.source);
 }
 
 } // namespace hangbook::options

@@ -10,7 +10,6 @@ struct Catching {
   double drop = notKnown;   ///< m, before it is taut: the hang's, else the house's
   double factor = notKnown; ///< on the load at rest
   double load = notKnown;   ///< N
-  QString words;            ///< where drop and factor come from, or what is missing
 };
 
 /// The load is the most that the pick carries during build and aiming. Energy: a load at rest F that falls h
@@ -19,6 +18,9 @@ struct Catching {
 /// F Σ length/(E·A) of the steels in the set; where one of them has no E·A and there is a drop, the load is
 /// not known. Never less than the house's factor.
 Catching catchingAt(const Case&, const Settled&, std::size_t pick);
+
+/// Where drop and factor come from, or what is missing.
+QString catchingWords(const Case&, const Catching&);
 
 /// The factor alone. `drop` and `stretch` in m; stretch not above 0 or not known: `notKnown` where there is a
 /// drop.

@@ -5,6 +5,7 @@
 #include <QHash>
 
 #include "options/best.h"
+#include "options/rig_fold.h"
 #include "options/search.h"
 #include "options/ways.h"
 #include "quantity/error.h"
@@ -71,9 +72,19 @@ struct Listing {
   HangOptions result;
   QHash<QString, std::size_t> places;
 
-  void add(Option option, qint64 settings, qint64 byBound) {
+  void add(Option option, qint64 settings, const std::vector<BoundCount>& bounds) {
     result.decided.settings += settings;
-    result.decided.byBound += byBound;
+    for (const BoundCount& each : bounds) {
+      result.decided.byBound += each.settings;
+      const auto line = std::ranges::find_if(result.decided.bounds, [&each](const BoundCount& other) {
+        return other.bound == each.bound && other.rule == each.rule;
+      });
+      if (line == result.decided.bounds.end()) {
+        result.decided.bounds.push_back(each);
+      } else {
+        line->settings += each.settings;
+      }
+    }
     const auto known = places.constFind(option.id);
     if (known == places.constEnd()) {
       places.insert(option.id, result.options.size());
@@ -120,14 +131,17 @@ void decideBuild(const Search& search, const Build& build, const std::vector<Way
   Rig rig = rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang, *search.snapshot,
                    *search.house);
   const Settings settings = rig.missing.isEmpty() ? settingsOf(rig, inDegrees(search.hang->pan)) : Settings{};
+  RigFold fold(settings.settled);
   for (const Way& way : ways) {
+    fold.startWay();
     CoverRanges ranges(settings.settled.size());
     for (const catalogue::HoistType* hoist : way.hoists) {
-      const Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, *hoist,
-                                 way.points, rig.missing + settings.missing);
+      Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, *hoist,
+                           way.points, rig.missing + settings.missing);
+      option.fold = &fold;
       if (settings.settled.empty()) {
         const QString why = settings.missing.isEmpty() ? settings.impossible : QString();
-        listing.add(optionAt(option, rig, nullptr, notKnown, why), 0, 0);
+        listing.add(optionAt(option, rig, nullptr, notKnown, why), 0, {});
         continue;
       }
       const Best best = bestOf(option, settings.settled, ranges);
@@ -136,7 +150,7 @@ void decideBuild(const Search& search, const Build& build, const std::vector<Way
         // One of the settings whose shape hinges on a figure that nobody stated may hold.
         found = optionAt(option, rig, nullptr, notKnown, {});
       }
-      listing.add(std::move(found), static_cast<qint64>(settings.settled.size()), best.byBound);
+      listing.add(std::move(found), static_cast<qint64>(settings.settled.size()), best.bounds);
     }
   }
 }
@@ -175,6 +189,7 @@ HangOptions decideHang(const Snapshot& snapshot, const House& house, const calen
   }
   listing.result.decided.options = static_cast<qint64>(listing.result.options.size());
   listing.result.decided.steps = stepsInWords(hang, candidates, notes);
+  std::ranges::stable_sort(listing.result.decided.bounds, std::ranges::greater(), &BoundCount::settings);
   rank(listing.result, Order::coverFirst);
   return std::move(listing.result);
 }

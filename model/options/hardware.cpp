@@ -108,7 +108,8 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
       secondary
           ? QStringLiteral("%1 of the secondary suspension at the %2 pick must hold %3 at rest, with %4: %5")
                 .arg(named.name, pickName(*settled, pick), inKn(caught),
-                     catching ? drop.words : factorWords(limits, false), inKn(use.value * 1000.0))
+                     catching ? catchingWords(option, drop) : factorWords(limits, false),
+                     inKn(use.value * 1000.0))
           : QStringLiteral("%1 under point %2 takes %3 at rest, with %4: %5")
                 .arg(named.name, option.points[pick]->name,
                      inKn(highestAtRest(option, *settled, trimM, pick)), factorWords(limits, false),

@@ -119,7 +119,8 @@ private:
     const Catching catching = catchingAt(option_, settled_, pick);
     for (const Piece& each : limits_.secondarySteel) {
       add("secondary", each.name, at, catching.load / 1000.0, each.limit / 1000.0,
-          QStringLiteral("maker's data for %1: %2; %3").arg(each.name, each.source, catching.words));
+          QStringLiteral("maker's data for %1: %2; %3")
+              .arg(each.name, each.source, catchingWords(option_, catching)));
     }
   }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "options/loads.h"
+#include "options/rig_fold.h"
 #include "options/room_limits.h"
 #include "options/sentence.h"
 
@@ -33,7 +34,7 @@ double highestFloor(const Case& option, const hang::Layout& layout) {
   return highest;
 }
 
-Lowest lowerBound(const Case& option, const hang::Layout& layout) {
+Lowest lowerBound(const Case& option, const Settled& settled) {
   const RoomLimits& limits = *option.room;
   Lowest lowest;
   for (std::size_t i = 0; i < limits.leastTrim.size(); ++i) {
@@ -41,7 +42,9 @@ Lowest lowerBound(const Case& option, const hang::Layout& layout) {
       lowest = {limits.leastTrim[i].metres, static_cast<int>(i)};
     }
   }
-  const double overFloor = highestFloor(option, layout) + limits.leastAboveFloor.metres;
+  const double highest = keptOr(option.fold == nullptr ? nullptr : option.fold->floor(settled),
+                                [&] { return highestFloor(option, settled.layout); });
+  const double overFloor = highest + limits.leastAboveFloor.metres;
   return overFloor > lowest.metres ? Lowest{overFloor, byFloor} : lowest;
 }
 
@@ -68,7 +71,7 @@ int missingFor(const Case& option, const Settled& settled) {
 
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
   Use use;
-  const Lowest low = lowerBound(option, settled->layout);
+  const Lowest low = lowerBound(option, *settled);
   const double high = upperBound(*option.room);
   if (std::isnan(trimM)) {
     use.limit = low.metres;
@@ -94,7 +97,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
 
 TrimRange trimRange(const Case& option, const Settled& settled) {
   const double off = heightDoubt(settled);
-  return {lowerBound(option, settled.layout).metres + off, upperBound(*option.room) - off};
+  return {lowerBound(option, settled).metres + off, upperBound(*option.room) - off};
 }
 
 QString sentenceFor(int missing) {

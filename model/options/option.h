@@ -171,12 +171,20 @@ struct Option {
   std::optional<LevelTable> level;    ///< advice, which no verdict reads; none where nothing can be said
 };
 
+/// Settings that one bound decided, see `best.h`.
+struct BoundCount {
+  QString bound; ///< best-found, no-better or all-fail
+  QString rule;  ///< that proves it; empty where it is not one alone
+  qint64 settings = 0;
+};
+
 /// How much was decided, and how.
 struct Decided {
   qint64 options = 0;
   qint64 settings = 0; ///< includes those by bound
   qint64 byBound = 0;
-  QString steps; ///< in words: "tilt in steps of 0.5°, every usable link, …"
+  std::vector<BoundCount> bounds; ///< add up to byBound, the largest first
+  QString steps;                  ///< in words: "tilt in steps of 0.5°, every usable link, …"
 };
 
 struct HangOptions {

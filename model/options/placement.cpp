@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "options/rig_fold.h"
 #include "options/room_limits.h"
 #include "options/seating.h"
 
@@ -82,7 +83,9 @@ Placement placementOf(const Case& option, const hang::Layout& layout) {
   return placement;
 }
 
-LowestEdge lowestEdge(const Case& option, const Settled& settled) {
+namespace {
+
+LowestEdge lowestOf(const Case& option, const Settled& settled) {
   const hang::Layout& layout = settled.layout;
   const bool rolls = std::abs(layout.left.z) > hang::lengthSlack;
   LowestEdge lowest;
@@ -115,6 +118,13 @@ LowestEdge lowestEdge(const Case& option, const Settled& settled) {
     lowest.outlineMissing = true;
   }
   return lowest;
+}
+
+} // namespace
+
+LowestEdge lowestEdge(const Case& option, const Settled& settled) {
+  return keptOr(option.fold == nullptr ? nullptr : option.fold->lowest(settled),
+                [&] { return lowestOf(option, settled); });
 }
 
 double unusedChain(const Case& option, const Settled& settled) {

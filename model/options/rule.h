@@ -25,6 +25,7 @@ struct WeightLimits; // weight_limits.h
 struct RoomLimits;   // room_limits.h
 struct GearNeeds;    // gear_needs.h
 struct BridledPick;  // bridle_pick.h
+class RigFold;       // rig_fold.h
 
 /// One of the venue's points that an option loads, with the picks that do: each on a dead hang, or through a
 /// leg of its bridle.
@@ -59,6 +60,7 @@ struct Case {
   std::shared_ptr<const WeightLimits> weight;
   std::shared_ptr<const RoomLimits> room;
   std::shared_ptr<const GearNeeds> gear;
+  RigFold* fold = nullptr; ///< figures that a search has worked out already; nullptr: each anew
 };
 
 /// What a setting is like with its figures as stated, and how far it may be off.

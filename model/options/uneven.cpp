@@ -9,6 +9,7 @@
 
 #include "hang/uneven.h"
 #include "options/loads.h"
+#include "options/rig_fold.h"
 #include "options/sentence.h"
 
 namespace hangbook::options {
@@ -59,6 +60,17 @@ bool takeUneven(const Case& option, double difference, const Settled& level, Set
   return true;
 }
 
+/// With the left one higher, with the right one higher; nothing where that is not known.
+bool takeBoth(const Case& option, double difference, const Settled& level,
+              std::optional<std::array<Settled, 2>>& into) {
+  into.emplace(std::array<Settled, 2>{level, level});
+  if (!takeUneven(option, difference, level, (*into)[0]) ||
+      !takeUneven(option, -difference, level, (*into)[1])) {
+    into.reset();
+  }
+  return into.has_value();
+}
+
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
   Use worst;
   worst.verdict = Verdict::holds;
@@ -75,16 +87,18 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst.why = beyondBar;
     return worst;
   }
-  Settled uneven = *settled;
   const auto rules = carried();
+  std::optional<std::array<Settled, 2>> here;
+  auto* uneven = option.fold == nullptr ? nullptr : option.fold->uneven(*settled);
+  uneven = uneven == nullptr ? &here : uneven;
+  if (!*uneven && !takeBoth(option, difference, *settled, *uneven)) {
+    worst = Use{};
+    worst.why = differenceUnknown;
+    return worst;
+  }
   for (const int right : {0, 1}) {
-    if (!takeUneven(option, right == 0 ? difference : -difference, *settled, uneven)) {
-      worst = Use{};
-      worst.why = differenceUnknown;
-      return worst;
-    }
     for (std::size_t i = 0; i < rules.size(); ++i) {
-      Use use = rules.at(i)->evaluate(option, &uneven, trimM);
+      Use use = rules.at(i)->evaluate(option, &(**uneven)[static_cast<std::size_t>(right)], trimM);
       if (!use.applies) {
         continue;
       }

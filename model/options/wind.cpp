@@ -45,7 +45,8 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst.why = bridled;
     return worst;
   }
-  const WindForce wind = windForce(option, *settled);
+  std::optional<WindForce> here;
+  const WindForce& wind = windForce(option, *settled, here);
   const InGust gust(option, *settled, trimM, wind, pressureOf(option));
   const std::vector<WindUse> uses = gust.uses();
   for (std::size_t i = 0; i < uses.size(); ++i) {

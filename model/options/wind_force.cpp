@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "hang/vec2.h"
+#include "options/rig_fold.h"
 
 namespace hangbook::options {
 namespace {
@@ -77,6 +78,8 @@ void WindForce::add(const WindFace& face) {
   if (!(face.push > 0.0)) {
     return;
   }
+  greatest_.reset();
+  along_.reset();
   const Pair pair{cosine(face.towardsDeg), cosine(face.towardsDeg - 90.0), face.push, face.push * face.below};
   for (Pair& each : pairs_) {
     if (std::abs(each.x * pair.y - each.y * pair.x) < sameNormal) {
@@ -130,7 +133,7 @@ std::vector<WindForce::Stretch> WindForce::stretches() const {
 
 // In each stretch the sum is |V| cos(θ − angle of V). No |V| is beyond the sum's own value in V's direction,
 // so the greatest |V| of all stretches is the greatest force.
-FromDirection WindForce::greatestForce() const {
+FromDirection WindForce::greatest() const {
   FromDirection most;
   for (const Stretch& each : stretches()) {
     if (std::hypot(each.forceX, each.forceY) > most.value) {
@@ -143,7 +146,7 @@ FromDirection WindForce::greatestForce() const {
 // In each stretch it is |V| cos(θ − v) cos(θ − a) = |V| ½ (cos(2θ − v − a) + cos(v − a)), greatest or least
 // at θ = (v + a)/2 and a quarter turn on, else at an end. All of these are tried for every stretch: none
 // gives more than there is.
-FromDirection WindForce::greatestMomentAlong(double alongDeg) const {
+FromDirection WindForce::momentAlong(double alongDeg) const {
   const auto at = [&](double deg) { return std::abs(momentFrom(deg) * cosine(deg - alongDeg)); };
   FromDirection most{at(alongDeg), alongDeg};
   for (const Stretch& each : stretches()) {
@@ -158,7 +161,23 @@ FromDirection WindForce::greatestMomentAlong(double alongDeg) const {
   return most;
 }
 
-WindForce windForce(const Case& option, const Settled& settled) {
+FromDirection WindForce::greatestForce() const {
+  if (!greatest_) {
+    greatest_ = greatest();
+  }
+  return *greatest_;
+}
+
+FromDirection WindForce::greatestMomentAlong(double alongDeg) const {
+  if (!along_ || along_->first != alongDeg) {
+    along_ = {alongDeg, momentAlong(alongDeg)};
+  }
+  return along_->second;
+}
+
+namespace {
+
+WindForce forceOn(const Case& option, const Settled& settled) {
   WindForce wind;
   const hang::Layout& layout = settled.layout;
   double picks = 0.0;
@@ -193,6 +212,21 @@ WindForce windForce(const Case& option, const Settled& settled) {
   }
   wind.missing.removeDuplicates();
   return wind;
+}
+
+} // namespace
+
+const WindForce& windForce(const Case& option, const Settled& settled, std::optional<WindForce>& here) {
+  auto* kept = option.fold == nullptr ? nullptr : option.fold->wind(settled);
+  kept = kept == nullptr ? &here : kept;
+  if (!*kept) {
+    *kept = forceOn(option, settled);
+  }
+  return **kept;
+}
+
+WindForce windForce(const Case& option, const Settled& settled) {
+  return forceOn(option, settled);
 }
 
 } // namespace hangbook::options

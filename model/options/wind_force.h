@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+#include <utility>
 #include <vector>
 
 #include <QStringList>
@@ -64,12 +66,20 @@ private:
   };
   std::vector<Stretch> stretches() const;
 
+  FromDirection greatest() const;
+  FromDirection momentAlong(double alongDeg) const;
+
   std::vector<Pair> pairs_;
+  // Asked for again and again while nothing is added.
+  mutable std::optional<FromDirection> greatest_;
+  mutable std::optional<std::pair<double, FromDirection>> along_; ///< degrees, and what is there
 };
 
 /// Bodies: each cabinet (its face area and force coefficient; sides and top as its outline and width show
 /// them, with the same coefficient) and the bar's frame (the house's coefficient), each acting at the middle
 /// of its outline, the frame at its centre of gravity.
 WindForce windForce(const Case& option, const Settled& settled);
+/// The same where a search keeps it, else worked out into `here`.
+const WindForce& windForce(const Case& option, const Settled& settled, std::optional<WindForce>& here);
 
 } // namespace hangbook::options
