@@ -25,7 +25,9 @@ BOOST_AUTO_TEST_CASE(keysOfTheContract) {
   options::Option impossible;
   impossible.verdict = options::Verdict::fails;
   show.hangs.push_back(
-      {QStringLiteral("left"), {2, 7, 3, QStringLiteral("every one")}, {option, impossible}});
+      {QStringLiteral("left"),
+       {2, 7, 3, {{QStringLiteral("no-better"), QStringLiteral("hoist"), 3}}, QStringLiteral("every one")},
+       {option, impossible}});
 
   const QJsonObject object = exchange::toJson(show);
   BOOST_TEST((object.value(QLatin1String("format")) == QStringLiteral("hangbook.options/1")));
@@ -33,6 +35,10 @@ BOOST_AUTO_TEST_CASE(keysOfTheContract) {
   const QJsonObject decided = left.value(QLatin1String("decided")).toObject();
   BOOST_TEST(decided.value(QLatin1String("settings")).toInt() == 7);
   BOOST_TEST(decided.value(QLatin1String("by_bound")).toInt() == 3);
+  const QJsonObject bound = decided.value(QLatin1String("bounds")).toArray().first().toObject();
+  BOOST_TEST((bound.value(QLatin1String("bound")).toString() == QStringLiteral("no-better")));
+  BOOST_TEST((bound.value(QLatin1String("rule")).toString() == QStringLiteral("hoist")));
+  BOOST_TEST(bound.value(QLatin1String("settings")).toInt() == 3);
   const QJsonArray list = left.value(QLatin1String("options")).toArray();
   const QJsonObject first = list[0].toObject();
   BOOST_TEST(first.value(QLatin1String("setting")).toObject().value(QLatin1String("mark")).isNull());
