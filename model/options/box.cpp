@@ -23,14 +23,21 @@ bool risesWithLoads(const Rule& rule) {
   return among(rules, rule);
 }
 
+bool bounded(const Settled& settled) {
+  return settled.doubt == nullptr || settled.doubt->worst.bounded;
+}
+
 /// The least and the most of every load.
 struct Corners {
   Settled least;
   Settled most;
   bool loaded = true; ///< every pick, at every setting
+  bool alike =
+      true; ///< in all that is no load: how far the figures' doubts are known, what gear they make heavier
 
   explicit Corners(std::span<const Settled> settings) : least(settings.front()), most(settings.front()) {
     for (const Settled& each : settings) {
+      alike = alike && bounded(each) == bounded(least) && each.gearHeavier == least.gearHeavier;
       least.statics.mass = std::min(least.statics.mass, each.statics.mass);
       most.statics.mass = std::max(most.statics.mass, each.statics.mass);
       for (std::size_t pick = 0; pick < each.statics.pickCount; ++pick) {
@@ -66,7 +73,7 @@ std::vector<OverAll> overAll(const Case& option, std::span<const Settled> settin
     return all;
   }
   const Corners corners(settings);
-  if (!corners.loaded) {
+  if (!corners.loaded || !corners.alike) {
     return all;
   }
   for (std::size_t i = 0; i < all.size(); ++i) {

@@ -55,11 +55,13 @@ void PlainRules::writeTo(const char* folder) const {
     const options::WeightLimits& weight = *option.weight;
     const bool two = option.points.size() == 2;
     const options::ZoneLoad& zone = weight.zones.front();
+    const double heavier = seam_.settingsOf(one).empty() ? 1.0 : seam_.settingsOf(one).front().gearHeavier;
     limits.insert(
         limits.end(),
         {static_cast<double>(seam_.settingsOf(one).size()), weight.capacity[0],
-         two ? weight.capacity[1] : none, weight.hoistBody, weight.hoistChain, weight.rigging,
-         *option.hoist->bodyClimbs ? weight.hoistBody + weight.hoistChain : 0.0,
+         two ? weight.capacity[1] : none, heavier * weight.hoistBody, heavier * weight.hoistChain,
+         heavier * weight.rigging,
+         *option.hoist->bodyClimbs ? heavier * (weight.hoistBody + weight.hoistChain) : 0.0,
          options::factorsFor(weight, false), inNewtons(*option.hoist->limit) * weight.hoistPart.value,
          inNewtons(*option.arrangement->limit) * weight.accessory.value,
          options::factorsFor(weight, option.arrangement->limitIncludesFactors), zone.capacity,

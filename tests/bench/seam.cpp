@@ -43,7 +43,7 @@ Seam::Seam(options::Snapshot snapshot)
   const options::Search search{snapshot_.get(), house_.get(), &hang, {}};
   overBuilds(*snapshot_, [&](const auto& table, const auto& stack, const auto& bar, const auto& picks) {
     const auto* chain = stack.held == 0 ? nullptr : catalogue::find(snapshot_->catalogue.chains, table.chain);
-    options::Rig rig = options::rigFor(stack, bar, picks, chain, hang);
+    options::Rig rig = options::rigFor(stack, bar, picks, chain, hang, *snapshot_, *house_);
     settings_.push_back(options::settingsOf(rig, inDegrees(hang.pan)).settled);
     std::size_t way = 0;
     for (const auto& points : options::waysToReach(candidates.points, picks.picks)) {
