@@ -9,7 +9,6 @@
 #include <QChart>
 #include <QDateTimeAxis>
 #include <QEvent>
-#include <QGraphicsLayout>
 #include <QLegend>
 #include <QLegendMarker>
 #include <QLineSeries>
@@ -17,8 +16,8 @@
 #include <QValueAxis>
 
 #include "desk/examinations/due_model.h"
+#include "desk/style/charts.h"
 #include "desk/style/colours.h"
-#include "desk/style/scale.h"
 
 namespace hangbook::desk {
 namespace {
@@ -74,15 +73,8 @@ std::vector<int> dueByWeek(const std::vector<calendar::Planned>& due, QDate toda
 DueChart::DueChart(QWidget* parent) : QChartView(parent) {
   setObjectName(QStringLiteral("dueChart"));
   setAccessibleName(tr("Examinations that fall due week by week, against the route"));
-  setRenderHint(QPainter::Antialiasing);
-  setFrameShape(QFrame::NoFrame);
-  setFocusPolicy(Qt::NoFocus);
-  viewport()->setFocusPolicy(Qt::NoFocus);
+  prepareChart(*this);
   setMinimumHeight(170);
-  chart()->setAnimationOptions(QChart::NoAnimation);
-  chart()->setMargins(QMargins(space::small, space::small, space::small, space::small));
-  chart()->setBackgroundRoundness(0);
-  chart()->layout()->setContentsMargins(0, 0, 0, 0);
 }
 
 void DueChart::setFacts(const std::vector<calendar::Planned>& due, const std::vector<calendar::Show>& shows,
@@ -117,11 +109,7 @@ void DueChart::draw() {
     return;
   }
   const Colours& colours = coloursOf(palette());
-  chart()->removeAllSeries();
-  for (QAbstractAxis* axis : chart()->axes()) {
-    chart()->removeAxis(axis);
-    delete axis;
-  }
+  emptyChart(*chart());
   const QDate first = mondayOf(today_);
   const QDate last = first.addDays(7 * weeksShown);
   const int most = weeks_.empty() ? 0 : *std::ranges::max_element(weeks_);
@@ -165,18 +153,8 @@ void DueChart::draw() {
       marker->setVisible(named);
     }
   }
-  const QFont note = fontFor(TextSize::note, font());
-  for (QAbstractAxis* axis : chart()->axes()) {
-    axis->setLabelsColor(colours.text);
-    axis->setLabelsFont(note);
-    axis->setGridLineColor(colours.line);
-    axis->setLinePenColor(colours.frame);
-  }
   across->setGridLineVisible(false);
-  chart()->setBackgroundBrush(colours.sheet);
-  chart()->legend()->setLabelColor(colours.text);
-  chart()->legend()->setFont(note);
-  chart()->legend()->setAlignment(Qt::AlignTop);
+  dressChart(*this);
 }
 
 } // namespace hangbook::desk

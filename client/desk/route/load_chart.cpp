@@ -9,12 +9,10 @@
 #include <QBarSet>
 #include <QChart>
 #include <QEvent>
-#include <QGraphicsLayout>
-#include <QLegend>
 #include <QValueAxis>
 
+#include "desk/style/charts.h"
 #include "desk/style/colours.h"
-#include "desk/style/scale.h"
 
 namespace hangbook::desk {
 namespace {
@@ -43,15 +41,8 @@ QString describeLoads(const std::vector<Stop>& stops, const Figures& figures) {
 LoadChart::LoadChart(QWidget* parent) : QChartView(parent) {
   setObjectName(QStringLiteral("loadChart"));
   setAccessibleName(tr("Heaviest point of each stop"));
-  setRenderHint(QPainter::Antialiasing);
-  setFrameShape(QFrame::NoFrame);
-  setFocusPolicy(Qt::NoFocus);
-  viewport()->setFocusPolicy(Qt::NoFocus);
+  prepareChart(*this);
   setMinimumHeight(140);
-  chart()->setAnimationOptions(QChart::NoAnimation);
-  chart()->setMargins(QMargins(space::small, space::small, space::small, space::small));
-  chart()->setBackgroundRoundness(0);
-  chart()->layout()->setContentsMargins(0, 0, 0, 0);
 }
 
 void LoadChart::setStops(const std::vector<Stop>& stops, const Figures& figures) {
@@ -70,11 +61,7 @@ void LoadChart::changeEvent(QEvent* event) {
 
 void LoadChart::draw() {
   const Colours& colours = coloursOf(palette());
-  chart()->removeAllSeries();
-  for (QAbstractAxis* axis : chart()->axes()) {
-    chart()->removeAxis(axis);
-    delete axis;
-  }
+  emptyChart(*chart());
   auto load = std::make_unique<QBarSet>(tr("heaviest point, at rest"));
   auto capacity = std::make_unique<QBarSet>(tr("what it may carry"));
   QStringList names;
@@ -107,20 +94,8 @@ void LoadChart::draw() {
   chart()->addAxis(up, Qt::AlignLeft);
   series->attachAxis(across);
   series->attachAxis(up);
-  const QFont note = fontFor(TextSize::note, font());
-  for (QAbstractAxis* axis : chart()->axes()) {
-    axis->setLabelsColor(colours.text);
-    axis->setLabelsFont(note);
-    axis->setTitleFont(note);
-    axis->setTitleBrush(colours.text);
-    axis->setGridLineColor(colours.line);
-    axis->setLinePenColor(colours.frame);
-  }
   across->setGridLineVisible(false);
-  chart()->setBackgroundBrush(colours.sheet);
-  chart()->legend()->setLabelColor(colours.text);
-  chart()->legend()->setFont(note);
-  chart()->legend()->setAlignment(Qt::AlignTop);
+  dressChart(*this);
 }
 
 } // namespace hangbook::desk
