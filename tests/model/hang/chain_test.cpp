@@ -106,6 +106,24 @@ BOOST_AUTO_TEST_CASE(an_angle_that_falls_on_a_mark_has_that_mark_twice) {
   BOOST_TEST(marks.longer->mark == 37);
 }
 
+BOOST_AUTO_TEST_CASE(beside_an_angle_beyond_the_chain_stands_no_mark) {
+  const hang::PivotTriangle triangle = exampleTriangle();
+  const double wanted = hang::lengthAt(triangle, -8.0);
+  // Less than one link is left beyond the fixed part: no mark is shorter, the first link may be longer.
+  const auto shortest = hang::neighbouringMarks(triangle, 0.0225, wanted - 0.5 * 0.0225, -8.0);
+  BOOST_TEST(!shortest.shorter.has_value());
+  BOOST_REQUIRE(shortest.longer.has_value());
+  BOOST_TEST(shortest.longer->mark == 1);
+  // The fixed part alone is longer.
+  const auto none = hang::neighbouringMarks(triangle, 0.0225, wanted + 2.5 * 0.0225, -8.0);
+  BOOST_TEST(!none.shorter.has_value());
+  BOOST_TEST(!none.longer.has_value());
+  // Links so small that more would be needed than any chain is counted to.
+  const auto tooMany = hang::neighbouringMarks(triangle, wanted / 1e6, 0.0, -8.0);
+  BOOST_TEST(!tooMany.shorter.has_value());
+  BOOST_TEST(!tooMany.longer.has_value());
+}
+
 BOOST_AUTO_TEST_CASE(the_first_mark_that_reaches_leaves_less_than_a_link) {
   BOOST_TEST(hang::firstMarkThatReaches(0.9125, 0.0225, 0.08).value() == 37);
   BOOST_TEST(hang::firstMarkThatReaches(0.9126, 0.0225, 0.08).value() == 38);

@@ -127,4 +127,18 @@ BOOST_AUTO_TEST_CASE(bad_figures_are_refused) {
   BOOST_CHECK_THROW(hang::shortestMakeUp(std::vector<SteelLength>{{nan, 1}}, {2.0, 0.1, 0.05}), Error);
 }
 
+BOOST_AUTO_TEST_CASE(figures_at_their_bounds_are_taken_and_beyond_refused) {
+  const auto beyond = [](double bound) { return std::nextafter(bound, 1e9); };
+  const std::vector<SteelLength> longest{{1000.0, 1}};
+  BOOST_CHECK_NO_THROW(hang::shortestMakeUp(longest, {1000.0, 1000.0, 10.0, 12}));
+  BOOST_CHECK_THROW(hang::shortestMakeUp(std::vector<SteelLength>{{beyond(1000.0), 1}}, {2.0, 0.1, 0.05}),
+                    Error);
+  BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {beyond(1000.0), 0.1, 0.05}), Error);
+  BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, beyond(1000.0), 0.05}), Error);
+  BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, beyond(10.0)}), Error);
+  BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, 0.05, 13}), Error);
+  BOOST_CHECK_NO_THROW(hang::shortestMakeUp(std::vector<SteelLength>(40, {1.0, 1}), {2.0, 0.1, 0.05, 2}));
+  BOOST_CHECK_THROW(hang::shortestMakeUp(std::vector<SteelLength>(41, {1.0, 1}), {2.0, 0.1, 0.05, 2}), Error);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

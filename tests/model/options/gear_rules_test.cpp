@@ -155,6 +155,27 @@ BOOST_AUTO_TEST_CASE(until_the_last_day_away) {
   BOOST_TEST(with(QDate(2026, 4, 8)) == Verdict::fails); // due on the first days away, not the last
 }
 
+BOOST_AUTO_TEST_CASE(the_earliest_of_the_free_ones_is_named_wherever_it_stands) {
+  for (const bool first : {true, false}) {
+    Room room;
+    std::vector<fleet::Examination*> bars;
+    for (fleet::Examination& each : room.snapshot.examinations) {
+      if (each.rule == "yearly bar") {
+        each.date = QDate(2026, 8, 1);
+        bars.push_back(&each);
+      } else {
+        each.date = QDate(2026, 9, 1);
+      }
+    }
+    BOOST_TEST_REQUIRE(bars.size() > 1u);
+    (first ? bars.front() : bars.back())->date =
+        QDate(2026, 4, 10); // the type of which the fewest days are left
+    room.refresh();
+    const Finding finding = room.finding(examinedRule);
+    BOOST_TEST(finding.text.contains("falls due on 2027-04-10"), finding.text.toStdString());
+  }
+}
+
 BOOST_AUTO_TEST_CASE(the_worst_type_is_named) {
   Room room;
   for (fleet::Examination& each : room.snapshot.examinations) {

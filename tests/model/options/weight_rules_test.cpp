@@ -881,6 +881,23 @@ BOOST_AUTO_TEST_CASE(droppingNeverPasses) {
   }
 }
 
+/// The more loaded side carries at least half and at most all.
+BOOST_AUTO_TEST_CASE(a_side_share_that_cannot_be_is_unproven) {
+  const auto shared = [](double share) {
+    return findingWith("joint",
+                       [share](Snapshot& s) {
+                         for (catalogue::Join& join : s.catalogue.tables[0].joins) {
+                           join.sideShare = share;
+                         }
+                       })
+        .verdict;
+  };
+  BOOST_TEST(shared(0.5) < Verdict::unproven);
+  BOOST_TEST(shared(1.0) != Verdict::unproven);
+  BOOST_TEST(shared(std::nextafter(0.5, 0.0)) == Verdict::unproven);
+  BOOST_TEST(shared(std::nextafter(1.0, 2.0)) == Verdict::unproven);
+}
+
 /// A figure made worse never improves a verdict.
 BOOST_AUTO_TEST_CASE(worseNeverImproves) {
   std::vector<Change> worse{
