@@ -36,9 +36,22 @@ options::Option sampleOption(int number, Verdict verdict) {
     option.trimWindow =
         options::TrimWindow{7.25, 9.5, QStringLiteral("lowest-edge"), QStringLiteral("headroom")};
   }
-  option.points = {
-      {option.key.points[0], 3.4, 4.1, 5.0, {{QStringLiteral("pick"), 3.0}, {QStringLiteral("hoist"), 0.4}}},
-      {option.key.points[1], 3.2 + 0.1 * number, 4.0, {}, {{QStringLiteral("pick"), 3.2 + 0.1 * number}}}};
+  option.points = {{option.key.points[0],
+                    3.4,
+                    4.1,
+                    5.0,
+                    {{QStringLiteral("pick"), 3.0}, {QStringLiteral("hoist"), 0.4}},
+                    0.0,
+                    3.5,
+                    4.2},
+                   {option.key.points[1],
+                    3.2 + 0.1 * number,
+                    4.0,
+                    {},
+                    {{QStringLiteral("pick"), 3.2 + 0.1 * number}},
+                    0.0,
+                    3.3 + 0.1 * number,
+                    4.1}};
   option.aims = {{1, -4.5}, {2, -9.0}};
   option.marks = {{30 + number, -7.35}, {29 + number, -8.6}, {31 + number, std::nullopt}};
   option.coveredPercent = 90.0 + number;
@@ -50,7 +63,8 @@ options::Option sampleOption(int number, Verdict verdict) {
                         .unit = QStringLiteral("kN"),
                         .usePercent = 68.0,
                         .source = QStringLiteral("Venue's sheet, revision 3"),
-                        .text = QStringLiteral("P1 carries 3.40 kN at rest of 5.00 kN.")};
+                        .text = QStringLiteral("P1 carries 3.40 kN at rest of 5.00 kN."),
+                        .nominal = 3.3};
   options::Finding wind{.rule = QStringLiteral("wind"),
                         .verdict = Verdict::holds,
                         .applies = false,
@@ -59,7 +73,8 @@ options::Option sampleOption(int number, Verdict verdict) {
                         .unit = {},
                         .usePercent = {},
                         .source = {},
-                        .text = QStringLiteral("Indoors: no wind.")};
+                        .text = QStringLiteral("Indoors: no wind."),
+                        .nominal = {}};
   options::Finding zone{.rule = QStringLiteral("zone-load"),
                         .verdict = Verdict::unproven,
                         .value = {},
@@ -67,7 +82,8 @@ options::Option sampleOption(int number, Verdict verdict) {
                         .unit = QStringLiteral("kN"),
                         .usePercent = {},
                         .source = {},
-                        .text = QStringLiteral("The load of other departments on truss A is not known.")};
+                        .text = QStringLiteral("The load of other departments on truss A is not known."),
+                        .nominal = {}};
   option.findings = {load, wind};
   if (verdict == Verdict::unproven) {
     option.findings.push_back(zone);
@@ -298,7 +314,7 @@ options::Snapshot FixtureSource::readSnapshot(const desk::ShowKey& show) {
 options::ShowOptions FixtureSource::decideOptions(const options::Snapshot& snapshot, const QString& hang,
                                                   const options::Progress& progress) {
   options::ShowOptions all{snapshot.show.tour, snapshot.show.name, snapshot.show.venue, {}};
-  all.hangs.push_back({hang, {8, 1000, 10, QStringLiteral("tilt in steps of 0.5°")}, {}});
+  all.hangs.push_back({hang, {8, 1000, 10, {}, QStringLiteral("tilt in steps of 0.5°")}, {}});
   constexpr std::array verdicts{Verdict::holds, Verdict::holds, Verdict::tight, Verdict::unproven,
                                 Verdict::fails};
   for (int i = 0; i < 10; ++i) {
