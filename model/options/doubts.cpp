@@ -143,9 +143,9 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
                                   const catalogue::Source& source, hang::PieceDoubt& into) {
     const QString maker = makerSource(name, source);
     const HouseDoubt centreOff = statedOr(
-        tolerances.centre, [](Length x) { return inMetres(x); }, maker, centre);
+        tolerances.centre, [](const Length& x) { return inMetres(x); }, maker, centre);
     const HouseDoubt placeOff = statedOr(
-        tolerances.place, [](Length x) { return inMetres(x); }, maker, place);
+        tolerances.place, [](const Length& x) { return inMetres(x); }, maker, place);
     into.centre = centreOff.value;
     into.place = placeOff.value;
     sources.add(QStringLiteral("centres of gravity"), millimetres(centreOff.value), centreOff.source);
@@ -189,8 +189,8 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
     HouseDoubt off = partOf(house, "pitch-doubt");
     off.value *= pitch;
     off = statedOr(
-        chain->pitchTolerance, [](Length x) { return inMetres(x); }, makerSource(chain->name, chain->source),
-        off);
+        chain->pitchTolerance, [](const Length& x) { return inMetres(x); },
+        makerSource(chain->name, chain->source), off);
     const HouseDoubt wear = partOf(house, "chain-wear");
     doubts.figures.linkShorter = off.value;
     doubts.figures.linkLonger = off.value + wear.value * (pitch + off.value);

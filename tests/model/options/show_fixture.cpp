@@ -276,7 +276,9 @@ options::Snapshot harbourShow() {
   for (const char* figure :
        {"centre-doubt", "chain-wear", "length-doubt", "mass-doubt", "pitch-doubt", "scale-doubt"}) {
     // Figures to the point, so that limits can be met exactly; doubts have tests of their own.
-    snapshot.tour.house.push_back({QString::fromLatin1(figure), 0.0, {}, {}, {}, {}});
+    // Signed: without a name a house's figure may only make the doubt larger.
+    snapshot.tour.house.push_back(
+        {QString::fromLatin1(figure), 0.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
   }
   catalogue::Catalogue& catalogue = snapshot.catalogue;
   catalogue.cabinets = cabinets();
