@@ -352,9 +352,10 @@ void Side::finish() {
     aim += QStringLiteral(", pan %1° (to the left is +, seen from above)").arg(set.panDeg, 0, 'f', 1);
   }
   aim += QStringLiteral("; check each cabinet by inclinometer");
+  const auto lowest = up.lowest; // a further step moves those before it
   Step& aimed = add(StepKind::aim, aim);
   aimed.nobodyBeneath = true;
-  aimed.lowest = up.lowest;
+  aimed.lowest = lowest;
   Step& steel =
       add(StepKind::secondarySteel,
           QStringLiteral(
