@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What would do and what breaks first: a show that stands, its parts unlike, spoilt in one way at a time.
+#include <boost/test/unit_test.hpp>
+
+#include <functional>
+
+#include <QJsonArray>
+#include <QJsonObject>
+
+#include "kept/option_lines.h"
+#include "kept/unlike_show.h"
+#include "model/options/show_fixture.h"
+#include "options/easing_json.h"
+#include "options/search.h"
+
+using namespace hangbook;
+using namespace hangbook::testing;
+using options::Option;
+using options::Snapshot;
+
+namespace {
+
+/// Few settings, since each answer takes a hundred runs over all of them.
+Snapshot standing(std::uint64_t seed) {
+  Snapshot made = smallHarbourShow();
+  Chance by(seed);
+  for (catalogue::CabinetType& type : made.catalogue.cabinets) {
+    type.mass = kilograms(inKilograms(*type.mass) * by.between(0.95, 1.05));
+  }
+  catalogue::BarType& bar = made.catalogue.bars.front();
+  bar.tiltStep = degrees(by.between(5, 7));
+  catalogue::ChainType& chain = made.catalogue.chains.front();
+  chain.pitch = metres(by.between(0.08, 0.1));
+  chain.links = 26;
+  for (venue::Point& point : made.venue.points) {
+    point.capacity = kilonewtons(by.between(11, 14));
+    point.x = metres(by.between(0.45, 0.55));
+  }
+  made.venue.lowSteel = metres(by.between(18, 19));
+  return made;
+}
+
+struct Spoilt {
+  const char* what;
+  std::function<void(Snapshot&)> how;
+};
+
+const std::vector<Spoilt>& ways() {
+  static const std::vector<Spoilt> all{
+      {"as it is", [](Snapshot&) {}},
+      {"point", [](Snapshot& show) { show.venue.points[0].capacity = kilonewtons(3.17); }},
+      {"zone", [](Snapshot& show) { show.venue.zones[0].capacity = kilonewtons(9.63); }},
+      {"low steel", [](Snapshot& show) { show.venue.lowSteel = metres(7.94); }},
+      {"lowest trim", [](Snapshot& show) { show.show.hangs[0].leastTrim = metres(15.37); }},
+      {"chain", [](Snapshot& show) { show.catalogue.chains[0].limit = kilonewtons(0.35); }},
+      {"sections",
+       [](Snapshot& show) {
+         show.venue.sections[1].profile = {{metres(70), metres(12)}, {metres(90), metres(20)}};
+       }},
+      {"points apart", [](Snapshot& show) { show.venue.points[1].y = metres(8.4); }},
+      {"screen",
+       [](Snapshot& show) {
+         show.venue.obstructions.push_back(
+             {QStringLiteral("screen"), metres(-1), metres(2), metres(8), metres(12), metres(8.81)});
+       }},
+      {"outdoors",
+       [](Snapshot& show) {
+         show.venue.outdoors = true;
+         show.show.wind = metresPerSecond(16.4);
+         show.show.windBasis = calendar::WindBasis::gust;
+         show.show.windAveraging = 3;
+         show.show.windHeight = metres(20);
+         show.show.hangs[0].wetMass = kilograms(11);
+       }},
+      {"outdoors, little wind",
+       [](Snapshot& show) {
+         show.venue.outdoors = true;
+         show.show.wind = metresPerSecond(3.2);
+         show.show.windBasis = calendar::WindBasis::gust;
+         show.show.windAveraging = 2;
+         show.show.windHeight = metres(21);
+         show.show.hangs[0].wetMass = kilograms(7);
+       }},
+      {"stock",
+       [](Snapshot& show) {
+         std::erase_if(show.units, [](const fleet::Unit& unit) {
+           return unit.type == QStringLiteral("bass") && unit.serial > QStringLiteral("bass-2");
+         });
+       }},
+      {"a mass", [](Snapshot& show) { show.catalogue.cabinets[0].mass.reset(); }},
+  };
+  return all;
+}
+
+void spoilt(std::vector<Line>& lines, const Spoilt& way, std::uint64_t seed) {
+  Snapshot show = standing(seed);
+  const std::vector<Option> before = options::decide(show, QStringLiteral("left")).hangs.front().options;
+  const QString id = before[seed % 3 % before.size()].id;
+  way.how(show);
+  const Option now = options::decideOnly(show, id, QStringLiteral("left")).hangs.front().options.front();
+  const std::string name = std::string("would do, ") + way.what;
+  addOption(lines, name, now);
+  Line would(name);
+  would.plain(wordFor(now.verdict).toStdString());
+  add(would, QJsonValue(toJson(options::easingsOf(show, now))));
+  add(would, QJsonValue(toJson(options::reservesOf(show, now))));
+  lines.push_back(would);
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(kept)
+
+BOOST_AUTO_TEST_CASE(what_would_do_comes_out_as_kept) {
+  std::vector<Line> lines;
+  for (std::uint64_t seed = 0; seed < ways().size(); ++seed) {
+    if (looksAt(seed + 2)) {
+      spoilt(lines, ways()[seed], seed);
+    }
+  }
+  compareWithKept(lines, "would_do.txt");
+}
+
+BOOST_AUTO_TEST_SUITE_END()
