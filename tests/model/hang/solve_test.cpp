@@ -3,7 +3,6 @@
 #include <boost/test/unit_test.hpp>
 
 #include <cmath>
-#include <ctime>
 #include <limits>
 #include <thread>
 #include <vector>
@@ -218,27 +217,6 @@ BOOST_AUTO_TEST_CASE(any_figure_that_is_missing_or_absurd_is_refused_and_never_a
       }
     }
   }
-}
-
-BOOST_AUTO_TEST_CASE(a_hang_of_eight_takes_microseconds) {
-  RandomHangs hangs(3);
-  hang::Hang hang = hangs.next(0, Held::nothing);
-  while (hang.stack.size() < 8) {
-    hang = hangs.next(0, Held::nothing);
-  }
-  const hang::Solver solver(hang.bar, hang.stack, hang.chain);
-  const hang::Range reach = hang::tiltReach(std::get<hang::SidePair>(hang.bar.picks), solver.assembly(), 0.5);
-  hang.set = {0.5 * (reach.low + reach.high), std::nullopt, 0.0};
-  hang::Statics statics;
-  constexpr int rounds = 20000;
-  const std::clock_t start = std::clock();
-  for (int i = 0; i < rounds; ++i) {
-    hang.set.panDeg = 0.001 * (i % 1000);
-    solver.at(hang.set, statics);
-  }
-  const double each = 1e6 * static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC / rounds;
-  BOOST_TEST_MESSAGE(each << " µs each");
-  BOOST_TEST(each < 100.0); // an order of magnitude of room for sanitizers and busy machines
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <boost/test/unit_test.hpp>
 
-#include <chrono>
 #include <cmath>
 #include <random>
 
@@ -227,28 +226,6 @@ BOOST_AUTO_TEST_CASE(the_wanted_aim_puts_the_upper_edge_on_the_last_row) {
   room.full().coverHighest.reset();
   room.refresh();
   BOOST_TEST(std::isnan(aimAboveWantedDeg(room.option, room.settled, 8.0)));
-}
-
-BOOST_AUTO_TEST_CASE(fast_enough_for_a_search) {
-  Room room;
-  room.venue().sections[0].profile = {{metres(8), metres(0)}, {metres(67.5), metres(0)}};
-  room.refresh();
-  Audience audience = audienceOf(room.option);
-  BOOST_TEST(audience.positions.size() == 120U);
-  for (int i = 1; i < 8; ++i) {
-    audience.cabinets.push_back(audience.cabinets.front());
-    audience.cabinets.back().highestDeg -= i;
-  }
-  const auto start = std::chrono::steady_clock::now();
-  double sum = 0.0;
-  constexpr int rounds = 2000;
-  for (int i = 0; i < rounds; ++i) {
-    sum += trimsThatCoverShare(audience, viewOf(room.option, audience, room.settled), 100.0).high;
-  }
-  const double each =
-      std::chrono::duration<double, std::micro>(std::chrono::steady_clock::now() - start).count() / rounds;
-  BOOST_TEST_MESSAGE("cover: " << each << " µs a setting, sum " << sum);
-  BOOST_TEST(each < 1000.0); // loose: the machine may be busy, and the build a checking one
 }
 
 BOOST_AUTO_TEST_SUITE_END()
