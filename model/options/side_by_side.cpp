@@ -28,34 +28,43 @@ QString stackWords(const QStringList& stack) {
   return words.join(QStringLiteral(", "));
 }
 
-/// Verdict, and what was compared with what.
-QString ruleWords(const Finding& finding) {
-  if (!finding.applies) {
-    return QStringLiteral("does not apply");
-  }
-  QString words = wordFor(finding.verdict);
-  if (finding.value && std::isfinite(*finding.value)) {
-    words += QStringLiteral(", ") + inPlaces(finding.value, 2);
-    if (finding.limit && std::isfinite(*finding.limit)) {
-      words += QStringLiteral(" of ") + inPlaces(finding.limit, 2);
-    }
-    words += finding.unit.isEmpty() ? QString() : QStringLiteral(" ") + finding.unit;
-  }
-  return words;
-}
-
 class Rows {
 public:
-  explicit Rows(const std::vector<const Option*>& options) : options_(options) {}
+  Rows(const std::vector<const Option*>& options, const CompareWords& words)
+      : options_(options), words_(words) {}
 
-  void add(const QString& what, const std::function<QString(const Option&)>& cell) {
-    CompareRow row{what, {}, false};
-    for (const Option* each : options_) {
-      row.cells << cell(*each);
+  QString figure(std::optional<double> value, const char* unit, int places) const {
+    return value && std::isfinite(*value) ? words_.figure(*value, QString::fromUtf8(unit), places) : none;
+  }
+
+  /// Verdict, and what was compared with what.
+  QString finding(const Finding& finding) const {
+    if (!finding.applies) {
+      return QStringLiteral("does not apply");
     }
-    row.differs = std::any_of(row.cells.begin(), row.cells.end(),
-                              [&](const QString& text) { return text != row.cells.front(); });
-    rows_.push_back(std::move(row));
+    QString text = wordFor(finding.verdict);
+    const QByteArray unit = finding.unit.toUtf8();
+    if (finding.value && std::isfinite(*finding.value)) {
+      text += QStringLiteral(", ") + figure(finding.value, unit.constData(), 2);
+      if (finding.limit && std::isfinite(*finding.limit)) {
+        text += QStringLiteral(" against ") + figure(finding.limit, unit.constData(), 2);
+      }
+      if (words_.unitInName && !finding.unit.isEmpty()) {
+        text += QStringLiteral(" ") + finding.unit;
+      }
+    }
+    return text;
+  }
+
+  void add(const char* what, const char* unit, const std::function<QString(const Option&)>& cell) {
+    QString name = QString::fromUtf8(what);
+    if (words_.unitInName && *unit != 0) {
+      name += QLatin1Char(' ') + QString::fromUtf8(unit);
+    }
+    addRow({name, {}, {}, false}, cell);
+  }
+  void addRule(const QString& rule, const std::function<QString(const Option&)>& cell) {
+    addRow({words_.rule(rule), rule, {}, false}, cell);
   }
 
   std::vector<CompareRow> done() {
@@ -64,7 +73,17 @@ public:
   }
 
 private:
+  void addRow(CompareRow row, const std::function<QString(const Option&)>& cell) {
+    for (const Option* each : options_) {
+      row.cells << cell(*each);
+    }
+    row.differs = std::any_of(row.cells.begin(), row.cells.end(),
+                              [&](const QString& text) { return text != row.cells.front(); });
+    rows_.push_back(std::move(row));
+  }
+
   const std::vector<const Option*>& options_;
+  const CompareWords& words_;
   std::vector<CompareRow> rows_;
 };
 
@@ -87,51 +106,60 @@ QStringList rulesOf(const std::vector<const Option*>& options) {
 
 } // namespace
 
-std::vector<CompareRow> sideBySide(const std::vector<const Option*>& options) {
-  Rows rows(options);
-  rows.add(QStringLiteral("verdict"), [](const Option& option) { return wordFor(option.verdict); });
-  rows.add(QStringLiteral("stack"), [](const Option& option) { return stackWords(option.key.stack); });
-  rows.add(QStringLiteral("cabinets"),
-           [](const Option& option) { return QString::number(option.key.stack.size()); });
-  rows.add(QStringLiteral("bar"), [](const Option& option) { return option.key.bar; });
-  rows.add(QStringLiteral("picked up as"), [](const Option& option) { return wordFor(option.key.picks); });
-  rows.add(QStringLiteral("hoist"), [](const Option& option) { return option.key.hoist; });
-  rows.add(QStringLiteral("points"),
-           [](const Option& option) { return option.key.points.join(QStringLiteral(", ")); });
-  rows.add(QStringLiteral("tilt °"), [](const Option& option) {
-    return ofSetting(option, [](const Setting& setting) { return inPlaces(setting.tiltDeg, 1); });
+CompareWords plainCompareWords() {
+  CompareWords words;
+  words.figure = [](double value, const QString&, int places) { return inPlaces(value, places); };
+  words.span = [](double low, double high) {
+    constexpr double slack = 1e-7; // an end that stands on a centimetre but for its last bits stays on it
+    const double from = std::ceil(low * 100.0 - slack) / 100.0;
+    const double to = std::floor(high * 100.0 + slack) / 100.0;
+    return from <= to ? QStringLiteral("%1 to %2").arg(inPlaces(from, 2), inPlaces(to, 2))
+                      : QStringLiteral("%1 to %2").arg(inPlaces(low, 4), inPlaces(high, 4));
+  };
+  words.rule = [](const QString& rule) { return rule; };
+  return words;
+}
+
+std::vector<CompareRow> sideBySide(const std::vector<const Option*>& options, const CompareWords& words) {
+  Rows rows(options, words);
+  rows.add("verdict", "", [](const Option& option) { return wordFor(option.verdict); });
+  rows.add("stack", "", [](const Option& option) { return stackWords(option.key.stack); });
+  rows.add("cabinets", "", [](const Option& option) { return QString::number(option.key.stack.size()); });
+  rows.add("bar", "", [](const Option& option) { return option.key.bar; });
+  rows.add("picked up as", "", [](const Option& option) { return wordFor(option.key.picks); });
+  rows.add("hoist", "", [](const Option& option) { return option.key.hoist; });
+  rows.add("points", "", [](const Option& option) { return option.key.points.join(QStringLiteral(", ")); });
+  rows.add("tilt", "°", [&](const Option& option) {
+    return ofSetting(option, [&](const Setting& setting) { return rows.figure(setting.tiltDeg, "°", 1); });
   });
-  rows.add(QStringLiteral("trim m"), [](const Option& option) {
-    return ofSetting(option, [](const Setting& setting) { return inPlaces(setting.trimM, 2); });
+  rows.add("trim", "m", [&](const Option& option) {
+    return ofSetting(option, [&](const Setting& setting) { return rows.figure(setting.trimM, "m", 2); });
   });
-  rows.add(QStringLiteral("trim may lie m"), [](const Option& option) {
-    return option.trimWindow
-               ? QStringLiteral("%1 to %2")
-                     .arg(inPlaces(option.trimWindow->lowM, 2), inPlaces(option.trimWindow->highM, 2))
-               : none;
+  rows.add("trim may lie", "m", [&](const Option& option) {
+    return option.trimWindow ? words.span(option.trimWindow->lowM, option.trimWindow->highM) : none;
   });
-  rows.add(QStringLiteral("chain mark"), [](const Option& option) {
+  rows.add("chain mark", "", [](const Option& option) {
     return ofSetting(
         option, [](const Setting& setting) { return setting.mark ? QString::number(*setting.mark) : none; });
   });
-  rows.add(QStringLiteral("mass kg"),
-           [](const Option& option) { return option.setting ? inPlaces(option.massKg, 0) : none; });
-  rows.add(QStringLiteral("cover %"),
-           [](const Option& option) { return option.setting ? inPlaces(option.coveredPercent, 1) : none; });
-  rows.add(QStringLiteral("build steps"),
-           [](const Option& option) { return QString::number(option.build.size()); });
-  rows.add(QStringLiteral("points at rest kN"), [](const Option& option) {
-    QStringList words;
+  rows.add("mass", "kg",
+           [&](const Option& option) { return option.setting ? rows.figure(option.massKg, "kg", 0) : none; });
+  rows.add("cover", "%", [&](const Option& option) {
+    return option.setting ? rows.figure(option.coveredPercent, "%", 1) : none;
+  });
+  rows.add("build steps", "", [](const Option& option) { return QString::number(option.build.size()); });
+  rows.add("points at rest", "kN", [&](const Option& option) {
+    QStringList says;
     for (const PointResult& point : option.points) {
-      words << QStringLiteral("%1 %2").arg(point.point, inPlaces(point.staticKn, 2));
+      says << QStringLiteral("%1 %2").arg(point.point, rows.figure(point.staticKn, "kN", 2));
     }
-    return words.isEmpty() ? none : words.join(QStringLiteral(", "));
+    return says.isEmpty() ? none : says.join(QStringLiteral(", "));
   });
   for (const QString& rule : rulesOf(options)) {
-    rows.add(rule, [&rule](const Option& option) {
+    rows.addRule(rule, [&](const Option& option) {
       const auto found = std::find_if(option.findings.begin(), option.findings.end(),
                                       [&](const Finding& finding) { return finding.rule == rule; });
-      return found == option.findings.end() ? none : ruleWords(*found);
+      return found == option.findings.end() ? none : rows.finding(*found);
     });
   }
   return rows.done();

@@ -34,6 +34,11 @@ bool ColumnFitter::eventFilter(QObject* watched, QEvent* event) {
   return QObject::eventFilter(watched, event);
 }
 
+void ColumnFitter::refit() {
+  fittedTo_ = 0;
+  fit();
+}
+
 void ColumnFitter::fit() {
   const int width = table_.viewport()->width();
   if (width == fittedTo_) {
@@ -41,18 +46,27 @@ void ColumnFitter::fit() {
   }
   fittedTo_ = width;
   std::vector<int> widths = least_;
-  const int spare = std::max(0, width - std::accumulate(least_.begin(), least_.end(), 0));
-  const int wanted =
-      std::accumulate(wished_.begin(), wished_.end(), 0) - std::accumulate(least_.begin(), least_.end(), 0);
+  std::vector<int> wished = wished_;
+  for (std::size_t i = 0; i < widths.size(); ++i) {
+    if (table_.isColumnHidden(static_cast<int>(i))) {
+      widths[i] = wished[i] = 0;
+    }
+  }
+  const int least = std::accumulate(widths.begin(), widths.end(), 0);
+  const int spare = std::max(0, width - least);
+  const int wanted = std::accumulate(wished.begin(), wished.end(), 0) - least;
   for (std::size_t i = 0; i < widths.size() && wanted > 0; ++i) {
     widths[i] +=
-        static_cast<int>(static_cast<qint64>(wished_[i] - least_[i]) * std::min(spare, wanted) / wanted);
+        static_cast<int>(static_cast<qint64>(wished[i] - widths[i]) * std::min(spare, wanted) / wanted);
   }
   if (stretch_ >= 0) {
     const int used = std::accumulate(widths.begin(), widths.end(), 0);
     widths[static_cast<std::size_t>(stretch_)] += std::max(0, width - used);
   }
   for (std::size_t i = 0; i < widths.size(); ++i) {
+    if (table_.isColumnHidden(static_cast<int>(i))) {
+      continue; // a width would show it again
+    }
     table_.horizontalHeader()->resizeSection(static_cast<int>(i), widths[i]);
   }
 }

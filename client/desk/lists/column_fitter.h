@@ -18,6 +18,8 @@ class ColumnFitter : public QObject {
   Q_OBJECT
 public:
   ColumnFitter(QTableView& table, const TableModel& model, int stretchColumn);
+  /// After columns were hidden or shown.
+  void refit();
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include <QCoreApplication>
+#include <QHash>
 
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
@@ -21,15 +22,23 @@ QString dash() {
   return QStringLiteral("–");
 }
 
-/// Rounded inwards, so that no trim that is read off it lies outside; with as many places as it takes for a
-/// narrow window to have room between its ends.
-QString windowText(const options::TrimWindow& window, const Figures& figures) {
+/// The finding of the rule, or nullptr.
+const options::Finding* findingOf(const options::Option& option, const char* rule) {
+  const auto found =
+      std::find_if(option.findings.begin(), option.findings.end(),
+                   [&](const options::Finding& each) { return each.rule == QLatin1String(rule); });
+  return found == option.findings.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+QString windowText(double lowM, double highM, const Figures& figures) {
   constexpr double metresPerFoot = 0.3048;
   constexpr int mostDigits = 4;
   const bool metric = figures.system() == UnitSystem::metric;
   const double metresPerUnit = metric ? 1.0 : metresPerFoot;
-  const double low = window.lowM / metresPerUnit;
-  const double high = window.highM / metresPerUnit;
+  const double low = lowM / metresPerUnit;
+  const double high = highM / metresPerUnit;
   for (int digits = metric ? 2 : 1;; ++digits) {
     const double steps = std::pow(10.0, digits);
     const double slack = 1e-7; // a bound that stands on a step but for its last bits stays on it
@@ -40,16 +49,6 @@ QString windowText(const options::TrimWindow& window, const Figures& figures) {
     }
   }
 }
-
-/// The finding of the rule, or nullptr.
-const options::Finding* findingOf(const options::Option& option, const char* rule) {
-  const auto found =
-      std::find_if(option.findings.begin(), option.findings.end(),
-                   [&](const options::Finding& each) { return each.rule == QLatin1String(rule); });
-  return found == option.findings.end() ? nullptr : &*found;
-}
-
-} // namespace
 
 OptionLine optionLine(options::Option option, int rank, bool chosen, const catalogue::Catalogue& catalogue) {
   OptionLine line;
@@ -77,6 +76,19 @@ OptionLine optionLine(options::Option option, int rank, bool chosen, const catal
   return line;
 }
 
+void sayBeaten(const QStringList& beaten, std::vector<OptionLine>& lines) {
+  QHash<QString, const OptionLine*> byId;
+  for (const OptionLine& each : lines) {
+    byId.insert(each.option.id, &each);
+  }
+  for (std::size_t i = 0; i < lines.size() && i < static_cast<std::size_t>(beaten.size()); ++i) {
+    if (const OptionLine* by = byId.value(beaten[static_cast<qsizetype>(i)])) {
+      lines[i].beatenBy = by->rank;
+      lines[i].beatenStack = by->stack;
+    }
+  }
+}
+
 void OptionListModel::setFigures(const Figures& figures) {
   figures_ = figures;
   refresh();
@@ -88,7 +100,13 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
     return {.title = words("Verdict"),
             .characters = 13,
             .wish = 13,
-            .toolTip = words("Sorted by it, the options stand in the search's own order: what holds first")};
+            .toolTip = words("Sorted by it, the options stand in the chosen order: what holds first")};
+  case OptionColumn::number:
+    return {.title = words("No."),
+            .figure = true,
+            .characters = 5,
+            .wish = 5,
+            .toolTip = words("Place in the chosen order")};
   case OptionColumn::stack:
     return {.title = words("Stack, from the bar down"), .characters = 18, .wish = 42};
   case OptionColumn::bar:
@@ -123,6 +141,14 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
             .characters = 7,
             .wish = 7,
             .toolTip = words("Share of the audience that is covered")};
+  case OptionColumn::beaten:
+    return {.title = words("Beaten by"),
+            .figure = true,
+            .characters = 10,
+            .wish = 10,
+            .toolTip =
+                words("No. of an option that is no worse in verdict, cover, mass, cabinets and hoists, "
+                      "steps of the build and greatest use of a limit, and better in one of them")};
   case OptionColumn::count:
     break;
   }
@@ -134,7 +160,7 @@ Cell OptionListModel::trimOf(const options::Option& option) const {
     return {.text = dash(), .missing = true, .toolTip = words("There is no trim at which every rule holds.")};
   }
   const options::TrimWindow& window = *option.trimWindow;
-  return {.text = windowText(window, figures_), // the unit stands in the heading
+  return {.text = windowText(window.lowM, window.highM, figures_), // the unit stands in the heading
           .number = window.highM - window.lowM,
           .toolTip = words("Not lower: %1. Not higher: %2.")
                          .arg(ruleWords(window.lowSetBy), ruleWords(window.highSetBy))};
@@ -159,6 +185,8 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
     return {.text = verdictWord(option.verdict),
             .number = static_cast<double>(line.rank),
             .verdict = option.verdict};
+  case OptionColumn::number:
+    return {.text = QString::number(line.rank), .number = static_cast<double>(line.rank)};
   case OptionColumn::stack:
     return {.text = line.chosen ? words("%1 (chosen)").arg(line.stack) : line.stack,
             .toolTip = line.stack,
@@ -185,6 +213,16 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
     return heaviestOf(line);
   case OptionColumn::cover:
     return {.text = figures_.percent(option.coveredPercent), .number = option.coveredPercent};
+  case OptionColumn::beaten:
+    if (line.beatenBy == 0) {
+      return {
+          .text = dash(), .missing = true, .toolTip = words("No other option beats it in every respect.")};
+    }
+    return {.text = words("No. %1").arg(line.beatenBy),
+            .number = static_cast<double>(line.beatenBy),
+            .toolTip = words("No. %1 (%2) is no worse in anything and better in something.")
+                           .arg(line.beatenBy)
+                           .arg(line.beatenStack)};
   case OptionColumn::count:
     break;
   }

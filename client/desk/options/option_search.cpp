@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/options/option_search.h"
 
+#include <utility>
+
+#include "desk/source/planning_source.h"
+
 namespace hangbook::desk {
 namespace {
 
@@ -8,8 +12,15 @@ constexpr int progressMilliseconds = 100;
 
 struct Answer {
   std::shared_ptr<const options::Snapshot> snapshot;
-  options::ShowOptions found;
+  Ranked ranked;
 };
+
+Ranked rankedBy(options::RankBy by, options::HangOptions found, std::optional<options::Choice> yesterday) {
+  options::rank(found, {by, yesterday ? std::optional(yesterday->key) : std::nullopt});
+  QStringList beaten = options::beatenBy(found);
+  return {std::make_shared<const options::HangOptions>(std::move(found)), std::move(beaten), by,
+          std::move(yesterday)};
+}
 
 } // namespace
 
@@ -25,7 +36,7 @@ OptionSearch::OptionSearch(Session& session, QObject* parent) : QObject(parent),
 void OptionSearch::look() {
   drop();
   snapshot_.reset();
-  found_.reset();
+  ranked_ = {};
   if (session_.show().show.isEmpty() || session_.hang().isEmpty()) {
     Q_EMIT stopped({});
     return;
@@ -33,19 +44,22 @@ void OptionSearch::look() {
   watch_ = session_.work().start(
       this,
       [source = session_.source(), show = session_.show(), hang = session_.hang()](Watch& watch) {
+        PlanningSource& planning = planningOf(*source);
         auto snapshot = std::make_shared<const options::Snapshot>(source->snapshot(show));
         auto found = source->decide(*snapshot, hang, [&watch](double share) {
           watch.setProgress(share);
           return !watch.cancelled();
         });
-        return Answer{snapshot, std::move(found)};
+        if (found.hangs.empty()) {
+          return Answer{snapshot, {}};
+        }
+        return Answer{snapshot, rankedBy(planning.likedRanking(), std::move(found.hangs.front()),
+                                         planning.chosenBefore(show, hang, SameAs::yesterday))};
       },
       [this](Answer answer) {
         drop();
         snapshot_ = std::move(answer.snapshot);
-        if (!answer.found.hangs.empty()) {
-          found_ = std::move(answer.found.hangs.front());
-        }
+        ranked_ = std::move(answer.ranked);
         Q_EMIT ended();
       },
       [this](const std::exception_ptr& what) {
@@ -54,6 +68,30 @@ void OptionSearch::look() {
       });
   progressTimer_.start();
   Q_EMIT started();
+}
+
+void OptionSearch::setOrder(options::RankBy by) {
+  if (ordering_) {
+    ordering_->cancel();
+  }
+  ordering_ = session_.work().start(
+      this,
+      [source = session_.source(), by, ranked = ranked_](Watch&) {
+        planningOf(*source).likeRanking(by);
+        return ranked.found ? rankedBy(by, *ranked.found, ranked.yesterday) : ranked;
+      },
+      [this, before = ranked_.found](Ranked ranked) {
+        ordering_.reset();
+        if (ranked_.found && ranked_.found == before) { // else a search came in between, in the new order
+          ranked_ = std::move(ranked);
+          Q_EMIT reordered();
+        }
+      },
+      [this](const std::exception_ptr& what) {
+        ordering_.reset();
+        Q_EMIT session_.trouble(wordsFor(what, tr("The order is as it was.")));
+        Q_EMIT reordered(); // the field goes back to the order that stands
+      });
 }
 
 void OptionSearch::cancel() {

@@ -8,10 +8,20 @@
 #include <QTimer>
 
 #include "desk/source/session.h"
+#include "options/ranking.h"
 
 namespace hangbook::desk {
 
-/// Finds the options of the session's show and hang on the worker.
+/// The options of a hang in somebody's order.
+struct Ranked {
+  std::shared_ptr<const options::HangOptions> found{};
+  QStringList beaten{}; ///< for each the id of one that beats it in every respect, else empty
+  options::RankBy by = options::RankBy::cover;
+  /// What the order by changes counts from: what hung at the show before; none: nothing was chosen there.
+  std::optional<options::Choice> yesterday{};
+};
+
+/// Finds the options of the session's show and hang on the worker, in the order that is remembered.
 class OptionSearch : public QObject {
   Q_OBJECT
 public:
@@ -22,15 +32,19 @@ public:
   /// Stops it and says so.
   void cancel();
   bool running() const { return watch_ != nullptr; }
+  /// Puts what was found into another order and remembers that; `reordered` follows.
+  void setOrder(options::RankBy by);
 
   const std::shared_ptr<const options::Snapshot>& snapshot() const { return snapshot_; }
   /// nullptr while nothing has been found.
-  const options::HangOptions* found() const { return found_ ? &*found_ : nullptr; }
+  const options::HangOptions* found() const { return ranked_.found.get(); }
+  const Ranked& ranked() const { return ranked_; }
 
 Q_SIGNALS:
   void started();
   void progressed(int percent);
   void ended();
+  void reordered();
   /// It was cancelled or could not be done; `why` is for people.
   void stopped(const QString& why);
 
@@ -39,9 +53,10 @@ private:
 
   Session& session_;
   std::shared_ptr<Watch> watch_;
+  std::shared_ptr<Watch> ordering_;
   QTimer progressTimer_;
   std::shared_ptr<const options::Snapshot> snapshot_;
-  std::optional<options::HangOptions> found_;
+  Ranked ranked_;
 };
 
 } // namespace hangbook::desk

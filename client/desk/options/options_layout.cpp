@@ -1,16 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QComboBox>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "desk/options/adjust_panel.h"
 #include "desk/options/elevation.h"
 #include "desk/options/options_place.h"
 #include "desk/options/show_chooser.h"
+#include "desk/options/side_by_side_panel.h"
+#include "desk/options/would_do_panel.h"
 #include "desk/style/scale.h"
 #include "desk/style/verdict_mark.h"
 
@@ -38,6 +42,52 @@ QSplitter* splitter(Qt::Orientation orientation, const QString& name) {
 
 } // namespace
 
+/// In the order of `options::allRankings()`.
+void OptionsPlace::fillOrders() {
+  order_->setObjectName(QStringLiteral("optionsOrder"));
+  order_->setAccessibleName(tr("Order among options of like verdict"));
+  for (const options::RankBy by : options::allRankings()) {
+    switch (by) {
+    case options::RankBy::cover:
+      order_->addItem(tr("cover first"));
+      break;
+    case options::RankBy::lightest:
+      order_->addItem(tr("lightest first"));
+      break;
+    case options::RankBy::gear:
+      order_->addItem(tr("least gear first"));
+      break;
+    case options::RankBy::changes:
+      order_->addItem(tr("fewest changes first"));
+      break;
+    case options::RankBy::build:
+      order_->addItem(tr("shortest build first"));
+      break;
+    }
+  }
+}
+
+QWidget* OptionsPlace::lowerParts() {
+  parts_->setObjectName(QStringLiteral("optionsParts"));
+  parts_->setAccessibleName(tr("Rules, what would do, side by side"));
+  parts_->setDocumentMode(true);
+  parts_->addTab(column({{rules_, 1}, {sentence_, 0}}), tr("R&ules"));
+  parts_->addTab(wouldDo_, tr("&What would do"));
+  parts_->addTab(beside_, tr("Si&de by side"));
+  yesterday_->setObjectName(QStringLiteral("optionsYesterday"));
+  yesterday_->setToolTip(tr("Find what was chosen for this hang at the show before, by today's rules here"));
+  hereBefore_->setObjectName(QStringLiteral("optionsHereBefore"));
+  hereBefore_->setToolTip(tr("Find what was chosen for this hang the last time in this venue"));
+  auto* again = new QWidget;
+  auto* inAgain = new QHBoxLayout(again);
+  inAgain->setContentsMargins(0, 0, 0, space::hair);
+  inAgain->setSpacing(space::small);
+  inAgain->addWidget(yesterday_);
+  inAgain->addWidget(hereBefore_);
+  parts_->setCornerWidget(again, Qt::TopRightCorner);
+  return parts_;
+}
+
 void OptionsPlace::layOut() {
   addToTitle(new ShowChooser(QStringLiteral("options"), session_, this));
   progress_->setObjectName(QStringLiteral("optionsProgress"));
@@ -59,6 +109,8 @@ void OptionsPlace::layOut() {
     verdicts_->addItem(verdictWord(each), static_cast<int>(each));
   }
   page_->addControl(verdicts_);
+  fillOrders();
+  page_->addControl(order_);
 
   rules_->setObjectName(QStringLiteral("ruleSheet"));
   rules_->setAccessibleName(tr("Rule sheet"));
@@ -83,7 +135,7 @@ void OptionsPlace::layOut() {
   above->setSizes({6200, 3800});
   auto* all = splitter(Qt::Vertical, QStringLiteral("optionsAll"));
   all->addWidget(above);
-  all->addWidget(column({{ruleHead_, 0}, {rules_, 1}, {sentence_, 0}}));
+  all->addWidget(column({{ruleHead_, 0}, {lowerParts(), 1}}));
   all->setStretchFactor(0, 1);
   all->setStretchFactor(1, 1);
   all->setSizes({4500, 5500});

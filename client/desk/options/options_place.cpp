@@ -7,12 +7,17 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QShortcut>
+#include <QSignalBlocker>
+#include <QTabWidget>
 
 #include "desk/frame/place_names.h"
+#include "desk/lists/column_fitter.h"
 #include "desk/options/adjust_panel.h"
-#include "desk/options/choose_dialog.h"
 #include "desk/options/elevation.h"
 #include "desk/options/scene_drawing.h"
+#include "desk/options/side_by_side_panel.h"
+#include "desk/options/would_do_panel.h"
 #include "desk/words/plain_words.h"
 #include "desk/words/stack_text.h"
 
@@ -20,32 +25,71 @@ namespace hangbook::desk {
 
 OptionsPlace::OptionsPlace(Session& session, QWidget* parent)
     : Place(place::options, tr("Options"), parent), session_(session), search_(session), judge_(session),
-      asker_([](ChooseDialog& dialog) { return dialog.exec() == QDialog::Accepted; }),
+      choosing_(new Choosing(session, this)),
       page_(new ListPage(QStringLiteral("optionList"), tr("Options"), list_,
                          static_cast<int>(OptionColumn::stack), static_cast<int>(OptionColumn::verdict),
                          Qt::AscendingOrder, this)),
-      verdicts_(new QComboBox(this)), elevation_(new Elevation(this)), adjust_(new AdjustPanel(this)),
-      rules_(new QTableView(this)), ruleHead_(new QLabel(this)), sentence_(new QLabel(this)),
-      progress_(new QProgressBar(this)), cancel_(new QPushButton(tr("Cancel"), this)) {
+      verdicts_(new QComboBox(this)), order_(new QComboBox(this)), elevation_(new Elevation(this)),
+      adjust_(new AdjustPanel(this)), rules_(new QTableView(this)), ruleHead_(new QLabel(this)),
+      sentence_(new QLabel(this)), progress_(new QProgressBar(this)),
+      cancel_(new QPushButton(tr("Cancel"), this)), parts_(new QTabWidget(this)),
+      wouldDo_(new WouldDoPanel(session, this)), beside_(new SideBySidePanel(this)),
+      yesterday_(new QPushButton(tr("Same as &yesterday…"), this)),
+      hereBefore_(new QPushButton(tr("Same as last time &here…"), this)) {
   layOut();
   connectAll();
   showStopped({});
 }
 
-void OptionsPlace::connectAll() {
-  connect(&session_, &Session::showChanged, this, &OptionsPlace::lookIfShown);
-  connect(&session_, &Session::overviewChanged, this, &OptionsPlace::lookIfShown);
-  connect(&session_, &Session::unitsChanged, this, &OptionsPlace::showFigures);
+void OptionsPlace::connectSearch() {
   connect(&search_, &OptionSearch::started, this, [this] {
-    progress_->setValue(0);
-    progress_->show();
-    cancel_->show();
+    setWorking(true);
     page_->setEmptyTexts(tr("Looking at every stack that the makers' tables allow …"), {});
   });
   connect(&search_, &OptionSearch::progressed, progress_, &QProgressBar::setValue);
   connect(&search_, &OptionSearch::ended, this, &OptionsPlace::showFound);
   connect(&search_, &OptionSearch::stopped, this, &OptionsPlace::showStopped);
-  connect(cancel_, &QPushButton::clicked, &search_, &OptionSearch::cancel);
+  connect(&search_, &OptionSearch::reordered, this, [this] {
+    const QString kept = looked_ ? looked_->id : QString();
+    fillList();
+    page_->table().sortByColumn(static_cast<int>(OptionColumn::verdict), Qt::AscendingOrder);
+    tellOrder();
+    tellCounts();
+    if (kept.isEmpty() || !page_->showKey(kept)) {
+      page_->table().selectRow(0);
+    }
+  });
+  connect(order_, &QComboBox::activated, this,
+          [this](int place) { search_.setOrder(options::allRankings()[static_cast<std::size_t>(place)]); });
+}
+
+void OptionsPlace::connectChoosing() {
+  connect(adjust_, &AdjustPanel::chooseAsked, this, [this] { choose(); });
+  connect(yesterday_, &QPushButton::clicked, this, [this] { findAgain(SameAs::yesterday); });
+  connect(hereBefore_, &QPushButton::clicked, this, [this] { findAgain(SameAs::hereBefore); });
+  connect(choosing_, &Choosing::foundAgain, this, &OptionsPlace::showAgain);
+  connect(choosing_, &Choosing::notFound, this, [this](const QString& why) {
+    setWorking(search_.running());
+    Q_EMIT session_.trouble(why);
+  });
+  connect(cancel_, &QPushButton::clicked, this, [this] {
+    search_.cancel();
+    choosing_->cancel();
+  });
+  auto* beside = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_B), this);
+  beside->setContext(Qt::WidgetWithChildrenShortcut);
+  connect(beside, &QShortcut::activated, this, [this] {
+    beside_->toggle();
+    parts_->setCurrentWidget(beside_);
+  });
+}
+
+void OptionsPlace::connectAll() {
+  connectSearch();
+  connectChoosing();
+  connect(&session_, &Session::showChanged, this, &OptionsPlace::lookIfShown);
+  connect(&session_, &Session::overviewChanged, this, &OptionsPlace::lookIfShown);
+  connect(&session_, &Session::unitsChanged, this, &OptionsPlace::showFigures);
   connect(verdicts_, &QComboBox::currentIndexChanged, this, [this] {
     const QVariant wanted = verdicts_->currentData();
     page_->proxy().setVerdict(wanted.isValid() ? std::optional(static_cast<options::Verdict>(wanted.toInt()))
@@ -56,7 +100,6 @@ void OptionsPlace::connectAll() {
   connect(adjust_, &AdjustPanel::settingAsked, this, &OptionsPlace::judge);
   connect(elevation_, &Elevation::liftAsked, adjust_, &AdjustPanel::lift);
   connect(adjust_, &AdjustPanel::backAsked, this, [this] { showOption(page_->currentRow()); });
-  connect(adjust_, &AdjustPanel::chooseAsked, this, &OptionsPlace::choose);
   connect(rules_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
           [this](const QModelIndex& index) { showSentence(index.row()); });
   connect(&judge_, &SettingJudge::answered, this, &OptionsPlace::showAnswer);
@@ -70,9 +113,12 @@ QString OptionsPlace::explanation() const {
       "Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: "
       "everything is judged again while you do. Choosing asks for a name; an option that fails cannot be "
       "chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.\n\nIn the drawing: take "
-      "hold of the hang to move it up or down; wheel "
-      "or "
-      "+ and − zoom, drag or arrow keys move, 0 shows the room, H the hang, Ctrl+C copies the picture.");
+      "hold of the hang to move it up or down; wheel or + and − zoom, drag or arrow keys move, 0 shows the "
+      "room, H the hang, Ctrl+C copies the picture.\n\nUnder it: the rules; what would do where it fails, "
+      "or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the "
+      "selected one there). Same as yesterday, or as last time here, finds what hung then by today's rules "
+      "and offers to choose it. The order is remembered; an option that another one beats in every respect "
+      "says by which.");
 }
 
 void OptionsPlace::showKey(const QString& key) {
@@ -105,28 +151,75 @@ void OptionsPlace::lookIfShown() {
   }
 }
 
-void OptionsPlace::showFound() {
-  progress_->hide();
-  cancel_->hide();
-  const options::HangOptions* found = search_.found();
+void OptionsPlace::fillList() {
+  const Ranked& ranked = search_.ranked();
   const options::Choice* chosen = findChoice(session_.overview(), session_.show(), session_.hang());
   std::vector<OptionLine> lines;
-  if (found != nullptr) {
+  if (ranked.found != nullptr) {
     int rank = 0;
-    for (const options::Option& each : found->options) {
+    for (const options::Option& each : ranked.found->options) {
       lines.push_back(optionLine(each, ++rank, chosen != nullptr && chosen->option == each.id,
                                  search_.snapshot()->catalogue));
     }
+    sayBeaten(ranked.beaten, lines);
   }
+  beside_->follow(lines);
+  list_.setRows(std::move(lines));
+  hideAlike();
+}
+
+/// What is the same for every option says nothing in a list; it stands over the rules of each.
+void OptionsPlace::hideAlike() {
+  for (const OptionColumn column :
+       {OptionColumn::bar, OptionColumn::picks, OptionColumn::hoist, OptionColumn::points}) {
+    const int place = static_cast<int>(column);
+    bool differs = list_.rowCount() < 2;
+    for (int row = 1; row < list_.rowCount() && !differs; ++row) {
+      differs = list_.index(row, place).data() != list_.index(0, place).data();
+    }
+    page_->table().setColumnHidden(place, !differs);
+  }
+  if (auto* fitter = page_->table().findChild<ColumnFitter*>()) {
+    fitter->refit();
+  }
+}
+
+void OptionsPlace::showFound() {
+  setWorking(false);
   page_->setEmptyTexts(
       tr("No option at all: no maker's stacking table, bar and hoist fit the points that this hang may use. "
          "Enter them in Data."),
       tr("No option fits these words and this verdict."));
-  list_.setRows(std::move(lines));
+  fillList();
+  tellOrder();
   tellCounts();
+  const options::Choice* chosen = findChoice(session_.overview(), session_.show(), session_.hang());
   if (chosen == nullptr || !page_->showKey(chosen->option)) {
     page_->table().selectRow(0);
   }
+}
+
+void OptionsPlace::tellOrder() {
+  const Ranked& ranked = search_.ranked();
+  const auto all = options::allRankings();
+  const QSignalBlocker quiet(order_);
+  order_->setCurrentIndex(static_cast<int>(std::ranges::find(all, ranked.by) - all.begin()));
+  const bool changes = ranked.by == options::RankBy::changes;
+  order_->setToolTip(
+      !changes ? tr("Order among options of like verdict; it is remembered.")
+      : ranked.yesterday
+          ? tr("Counted from what was chosen at %1; it is remembered.").arg(ranked.yesterday->show)
+          : tr("Nothing was chosen at the show before, so there is nothing to count from: what covers most "
+               "comes first."));
+}
+
+void OptionsPlace::setWorking(bool working) {
+  progress_->setValue(0);
+  progress_->setVisible(working);
+  cancel_->setVisible(working);
+  const bool can = !working && search_.snapshot() != nullptr;
+  yesterday_->setEnabled(can);
+  hereBefore_->setEnabled(can);
 }
 
 void OptionsPlace::tellCounts() {
@@ -149,9 +242,8 @@ void OptionsPlace::tellCounts() {
 }
 
 void OptionsPlace::showStopped(const QString& why) {
-  progress_->hide();
-  cancel_->hide();
-  list_.setRows({});
+  setWorking(false);
+  fillList();
   page_->setEmptyTexts(
       why.isEmpty() ? tr("No show with a hang is chosen. Enter a show with its hangs, or import a tour.")
                     : why,
@@ -166,6 +258,8 @@ void OptionsPlace::showOption(int row) {
     looked_.reset();
     setFindings({});
     adjust_->setOption({});
+    wouldDo_->setNothing();
+    beside_->setLooked({});
     ruleHead_->setText(tr("Rules"));
     elevation_->setDrawing({});
     elevation_->setEmptyText(tr("Select an option to see it in the room."));
@@ -174,6 +268,8 @@ void OptionsPlace::showOption(int row) {
   looked_ = list_.at(row).option;
   setFindings(looked_->findings);
   adjust_->setOption(looked_);
+  wouldDo_->setOption(search_.snapshot(), *looked_, false);
+  beside_->setLooked(list_.at(row));
   ruleHead_->setText(wordsFor(*looked_));
   judge_.ask({search_.snapshot(), *looked_, false});
 }
@@ -223,6 +319,12 @@ void OptionsPlace::showAnswer(const SettingJudge::Answer& answer) {
     looked_ = answer.option;
     setFindings(answer.option.findings);
     adjust_->setJudged(answer.option);
+    wouldDo_->setOption(search_.snapshot(), answer.option, true);
+    if (const int row = page_->currentRow(); row >= 0) {
+      OptionLine line = list_.at(row);
+      line.option = answer.option;
+      beside_->setLooked(line);
+    }
     ruleHead_->setText(wordsFor(answer.option));
   }
 }
@@ -231,6 +333,7 @@ void OptionsPlace::showFigures() {
   list_.setFigures(session_.figures());
   sheet_.setFigures(session_.figures());
   adjust_->setFigures(session_.figures());
+  beside_->setFigures(session_.figures());
   elevation_->setUnits(session_.figures().system());
   if (looked_) {
     ruleHead_->setText(wordsFor(*looked_));
@@ -258,42 +361,35 @@ QString OptionsPlace::wordsFor(const options::Option& option) const {
   return says.join(QStringLiteral("  ·  "));
 }
 
-void OptionsPlace::choose() {
-  if (!looked_ || !looked_->setting || looked_->verdict == options::Verdict::fails) {
+void OptionsPlace::choose(const QString& before) {
+  if (looked_ && looked_->setting) {
+    QString what = wordsFor(*looked_) + QLatin1Char('\n') + settingWords(*looked_->setting);
+    choosing_->choose(*looked_, before.isEmpty() ? what : before + QLatin1Char('\n') + what);
+  }
+}
+
+void OptionsPlace::findAgain(SameAs when) {
+  if (search_.snapshot()) {
+    setWorking(true);
+    choosing_->findAgain(search_.snapshot(), when);
+  }
+}
+
+/// It is shown first, so that whoever chooses it sees its rule sheet; where it fails, what would do for it.
+void OptionsPlace::showAgain(const options::Option& option, const QString& words) {
+  setWorking(false);
+  verdicts_->setCurrentIndex(0);
+  if (!page_->showKey(option.id)) {
+    Q_EMIT session_.trouble(tr("%1 It is not in this list: read the store again with F5.").arg(words));
     return;
   }
-  QStringList people;
-  for (const people::Person& each : session_.overview().people) {
-    people << each.name;
-  }
-  ChooseDialog dialog(*looked_, wordsFor(*looked_) + QLatin1Char('\n') + settingWords(*looked_->setting),
-                      people, this);
-  if (!asker_(dialog)) {
+  if (looked_->verdict == options::Verdict::fails) {
+    parts_->setCurrentWidget(wouldDo_);
+    Q_EMIT session_.trouble(
+        tr("%1 A failing option cannot be chosen; what would do stands below.").arg(words));
     return;
   }
-  const options::Choice* before = findChoice(session_.overview(), session_.show(), session_.hang());
-  ChoiceRequest request{.show = session_.show(),
-                        .hang = session_.hang(),
-                        .key = looked_->key,
-                        .setting = *looked_->setting,
-                        .by = dialog.by(),
-                        .reason = dialog.reason(),
-                        .expectedRevision = before == nullptr ? 0 : before->revision};
-  session_.work().start(
-      this,
-      [source = session_.source(), request](Watch&) {
-        source->choose(request);
-        return true;
-      },
-      [this](bool) {
-        Q_EMIT session_.saved();
-        session_.reload();
-      },
-      [this](const std::exception_ptr& what) {
-        Q_EMIT session_.trouble(hangbook::desk::wordsFor(
-            what,
-            tr("Nothing was chosen; what was chosen before still stands. Read the store again with F5.")));
-      });
+  choose(words);
 }
 
 } // namespace hangbook::desk

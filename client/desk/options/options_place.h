@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <functional>
-
 #include "desk/frame/place.h"
 #include "desk/lists/list_page.h"
+#include "desk/options/choosing.h"
 #include "desk/options/option_list_model.h"
 #include "desk/options/option_search.h"
 #include "desk/options/rule_sheet_model.h"
@@ -14,15 +13,17 @@ class QComboBox;
 class QLabel;
 class QProgressBar;
 class QPushButton;
+class QTabWidget;
 
 namespace hangbook::desk {
 
 class AdjustPanel;
-class ChooseDialog;
 class Elevation;
+class SideBySidePanel;
+class WouldDoPanel;
 
 /// For one show and hang: the options, beside them the elevation, under them the rule sheet of the one that
-/// is looked at.
+/// is looked at, what would do for it, and options side by side.
 class OptionsPlace : public Place {
   Q_OBJECT
 public:
@@ -32,16 +33,19 @@ public:
   void showKey(const QString& key) override;
   void takeFocus() override;
 
-  /// Asks who and why; true: choose it. Tests put a function of their own here.
-  using Asker = std::function<bool(ChooseDialog&)>;
-  void setAsker(Asker asker) { asker_ = std::move(asker); }
+  /// Tests put a function of their own here.
+  void setAsker(Choosing::Asker asker) { choosing_->setAsker(std::move(asker)); }
 
 protected:
   void showEvent(QShowEvent* event) override;
 
 private:
   void layOut();
+  QWidget* lowerParts();
+  void fillOrders();
   void connectAll();
+  void connectSearch();
+  void connectChoosing();
   void lookIfShown();
   void showFound();
   void showStopped(const QString& why);
@@ -51,8 +55,14 @@ private:
   void showAnswer(const SettingJudge::Answer& answer);
   void showFigures();
   void judge(const options::Setting& setting);
-  void choose();
+  void choose(const QString& before = {});
+  void findAgain(SameAs when);
+  void showAgain(const options::Option& option, const QString& words);
+  void fillList();
+  void hideAlike();
+  void tellOrder();
   void tellCounts();
+  void setWorking(bool working);
   QString wordsFor(const options::Option& option) const;
   QString settingWords(const options::Setting& setting) const;
 
@@ -61,9 +71,10 @@ private:
   SettingJudge judge_;
   OptionListModel list_;
   RuleSheetModel sheet_;
-  Asker asker_;
+  Choosing* choosing_;
   ListPage* page_;
   QComboBox* verdicts_;
+  QComboBox* order_;
   Elevation* elevation_;
   AdjustPanel* adjust_;
   QTableView* rules_;
@@ -71,6 +82,11 @@ private:
   QLabel* sentence_;
   QProgressBar* progress_;
   QPushButton* cancel_;
+  QTabWidget* parts_;
+  WouldDoPanel* wouldDo_;
+  SideBySidePanel* beside_;
+  QPushButton* yesterday_;
+  QPushButton* hereBefore_;
   std::optional<options::Option> looked_; ///< as found or as judged last
   std::optional<options::Scene> scene_;
   bool stale_ = true; ///< what is shown is not of the present show, hang and facts

@@ -33,8 +33,11 @@ public:
   Work& work() { return work_; }
   /// Judging one setting while it changes: never waits behind a search.
   Work& judging() { return judging_; }
+  /// What would do, how far it is to a limit, maps of settings: long, and dropped when somebody looks at
+  /// something else.
+  Work& advising() { return advising_; }
 
-  bool busy() const { return work_.busy() || judging_.busy(); }
+  bool busy() const { return work_.busy() || judging_.busy() || advising_.busy(); }
 
   void setShow(const ShowKey& show, const QString& hang = {});
   void setHang(const QString& hang);
@@ -63,6 +66,7 @@ private:
   Figures figures_;
   Work work_;
   Work judging_;
+  Work advising_;
 };
 
 /// Words for people out of whatever a job threw: what happened, then `kept` and what to do.

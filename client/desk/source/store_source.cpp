@@ -18,6 +18,7 @@
 #include "desk/importing/import_wish.h"
 #include "desk/run.h"
 #include "desk/source/gate_source.h"
+#include "desk/source/store_planning.h"
 #include "options/freeze.h"
 #include "quantity/error.h"
 #include "store/calendar_store.h"
@@ -80,11 +81,14 @@ std::vector<actions::File> filesNamed(const QStringList& names, fleet::DocumentK
   return files;
 }
 
-class StoreSource : public Source, public GateSource {
+class StoreSource : public Source, public GateSource, public StorePlanning {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
 
 private:
+  store::Store& planned() override { return opened(); }
+  QDate plannedToday() const override { return today(); }
+
   store::Store& opened() {
     if (!store_) {
       store::OpenHow how;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <thread>
 
 #include "actions/fleet_work.h"
 #include "actions/scan.h"
@@ -367,6 +368,90 @@ void FixtureSource::writeChoice(const desk::ChoiceRequest& request) {
   choice.reason = request.reason;
   choice.by = request.by;
   overview_.choices.push_back(choice);
+}
+
+QStringList FixtureSource::advised() const {
+  const std::lock_guard lock(mutex_);
+  return advised_;
+}
+
+options::RankBy FixtureSource::likedRanking() {
+  const std::lock_guard lock(mutex_);
+  return ranking_;
+}
+
+void FixtureSource::likeRanking(options::RankBy by) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  ranking_ = by;
+}
+
+std::optional<options::Choice> FixtureSource::chosenBefore(const desk::ShowKey& show, const QString& hang,
+                                                           desk::SameAs when) {
+  const std::lock_guard lock(mutex_);
+  if (when == desk::SameAs::hereBefore) {
+    return std::nullopt;
+  }
+  for (const options::Choice& each : overview_.choices) {
+    if (each.show != show.show && each.hang == hang) {
+      return each;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<options::Option> FixtureSource::sameAgain(const options::Snapshot&,
+                                                        const options::OptionKey& before,
+                                                        const options::Progress&) {
+  options::Option option = sampleOption(0, Verdict::holds);
+  return option.key.stack == before.stack ? std::optional(option) : std::nullopt;
+}
+
+desk::WhatWouldDo FixtureSource::whatWouldDo(const options::Snapshot&, const options::Option& option,
+                                             bool own, const options::Progress& progress) {
+  {
+    const std::lock_guard lock(mutex_);
+    throwIfAsked();
+    advised_ << (own ? QStringLiteral("own ") + option.id : option.id);
+  }
+  while (hold_) {
+    if (!progress(0.5)) {
+      throw options::Cancelled{};
+    }
+    std::this_thread::yield();
+  }
+  desk::WhatWouldDo found;
+  found.easings.option = option.id;
+  found.easings.verdict = option.verdict;
+  found.easings.runs = 17;
+  if (option.verdict == Verdict::fails) {
+    found.easings.singles.push_back(
+        {.changes = {{.kind = QStringLiteral("low-steel"),
+                      .words = QStringLiteral("low steel at 11.34 m instead of 11.00 m (0.34 m higher)"),
+                      .unit = QStringLiteral("m"),
+                      .step = 0.01,
+                      .figures = {{QStringLiteral("low steel"), 11.0, 11.34, 34}}}},
+         .verdict = Verdict::tight,
+         .oneStepLess = Verdict::fails,
+         .option = option.id,
+         .setting = options::Setting{-4.5, 0, 7.25, 31, {}},
+         .coveredPercent = 98});
+  } else if (option.verdict != Verdict::unproven) {
+    found.reserves.push_back({.kind = QStringLiteral("mass"),
+                              .unit = QStringLiteral("kg"),
+                              .step = 1,
+                              .steps = 187,
+                              .most = 5000,
+                              .from = 20,
+                              .last = 206,
+                              .then = Verdict::fails,
+                              .rule = QStringLiteral("point-load"),
+                              .text = QStringLiteral("P1 carries 5.01 kN at rest of 5.00 kN."),
+                              .words = QStringLiteral("186 kg more on the bar")});
+  } else {
+    found.easings.ask.push_back({QStringLiteral("zone-load"), QStringLiteral("Truss A is not known.")});
+  }
+  return found;
 }
 
 void FixtureSource::writeMark(const marks::MarkUsed& used) {

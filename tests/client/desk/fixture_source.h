@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <atomic>
 #include <functional>
 #include <mutex>
 
+#include "desk/source/planning_source.h"
 #include "desk/source/source.h"
 
 namespace hangbook::testing {
@@ -12,7 +14,7 @@ namespace hangbook::testing {
 desk::Overview smallOverview();
 
 /// A source that answers from values and remembers what it was asked to write.
-class FixtureSource : public desk::Source {
+class FixtureSource : public desk::Source, public desk::PlanningSource {
 public:
   explicit FixtureSource(desk::Overview overview) : overview_(std::move(overview)) {}
 
@@ -22,6 +24,20 @@ public:
   std::vector<marks::MarkUsed> recorded() const;
   QStringList scanned() const;
   std::vector<fleet::Examination> examined() const;
+  /// Options for which it was asked what would do, with "own " before those at a setting of somebody's own.
+  QStringList advised() const;
+  /// Asking what would do then never ends by itself, until nobody waits for it any more.
+  void holdAdvice(bool hold) { hold_ = hold; }
+
+  options::RankBy likedRanking() override;
+  void likeRanking(options::RankBy by) override;
+  std::optional<options::Choice> chosenBefore(const desk::ShowKey& show, const QString& hang,
+                                              desk::SameAs when) override;
+  std::optional<options::Option> sameAgain(const options::Snapshot& snapshot,
+                                           const options::OptionKey& before,
+                                           const options::Progress& progress) override;
+  desk::WhatWouldDo whatWouldDo(const options::Snapshot& snapshot, const options::Option& option, bool own,
+                                const options::Progress& progress) override;
 
 private:
   desk::StoreLine readStoreLine() override;
@@ -56,6 +72,9 @@ private:
   std::vector<marks::MarkUsed> recorded_;
   QStringList scanned_;
   std::vector<fleet::Examination> examined_;
+  QStringList advised_;
+  std::atomic<bool> hold_{false};
+  options::RankBy ranking_ = options::RankBy::cover;
 };
 
 /// A small room with a hang of two cabinets in it, one of its rows not covered.

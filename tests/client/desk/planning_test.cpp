@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What stands beside the list of options: what would do, order, options side by side, the same again.
+#include <boost/test/unit_test.hpp>
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QShortcut>
+#include <QTabWidget>
+#include <QTableView>
+
+#include "desk/options/choose_dialog.h"
+#include "desk/options/options_place.h"
+#include "desk/options/side_by_side_panel.h"
+#include "desk/options/would_do_panel.h"
+#include "fixture_source.h"
+#include "opened.h"
+
+using namespace hangbook;
+using namespace hangbook::desk;
+using namespace hangbook::testing;
+using options::Verdict;
+
+namespace {
+
+constexpr auto fatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
+
+struct Planning : Opened {
+  Planning() {
+    window.goTo(QStringLiteral("options"));
+    settle();
+  }
+  QTableView& list() { return *child<QTableView>("optionListTable"); }
+  QTabWidget& parts() { return *child<QTabWidget>("optionsParts"); }
+  void select(const char* id) {
+    for (int row = 0; row < list().model()->rowCount(); ++row) {
+      if (list().model()->index(row, 0).data(keyRole).toString() == QLatin1String(id)) {
+        list().selectRow(row);
+      }
+    }
+  }
+  std::string cell(const char* table, int row, int column) {
+    return child<QTableView>(table)->model()->index(row, column).data().toString().toStdString();
+  }
+  std::string trouble() { return child<QLabel>("troubleText")->text().toStdString(); }
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(planning)
+
+BOOST_AUTO_TEST_CASE(what_would_do_is_worked_out_only_while_somebody_looks) {
+  Planning at;
+  at.select("option8");
+  at.settle();
+  BOOST_TEST(at.source->advised().isEmpty());
+  at.parts().setCurrentWidget(at.child<QWidget>("wouldDo"));
+  at.settle();
+  BOOST_TEST(at.source->advised().join(u' ').toStdString() == "option8");
+  BOOST_TEST(at.cell("wouldDoTable", 0, 1) == "11.00 m → 11.34 m");
+  BOOST_TEST(at.cell("wouldDoTable", 0, 2) == "tight");
+  BOOST_TEST(at.cell("wouldDoTable", 0, 4) == "34 × 0.01 m: tight; one step less: fails.");
+  const std::string whole = at.child<QLabel>("wouldDoWhole")->text().toStdString();
+  BOOST_TEST(whole.find("Then at tilt -4.5°, trim 7.25 m, mark 31.") != std::string::npos, whole);
+}
+
+BOOST_AUTO_TEST_CASE(for_one_that_stands_it_says_what_breaks_first_never_farther_than_proved) {
+  Planning at;
+  at.parts().setCurrentWidget(at.child<QWidget>("wouldDo"));
+  at.select("option0");
+  at.settle();
+  BOOST_TEST(at.cell("wouldDoTable", 0, 0) == "186 kg more on the bar");
+  BOOST_TEST(at.cell("wouldDoTable", 0, 3) == "load on each point");
+  at.window.session().setUnits(UnitSystem::usCustomary);
+  BOOST_TEST(at.cell("wouldDoTable", 0, 0) == "410 lb more on the bar"); // 410.06
+  WhatWouldDo found;
+  options::Reserve reserve;
+  reserve.kind = QStringLiteral("trim-up");
+  reserve.unit = QStringLiteral("m");
+  reserve.step = 0.01;
+  reserve.steps = 17;
+  reserve.from = 7.0;
+  reserve.last = 7.16;
+  found.reserves.push_back(reserve);
+  const auto lines = wouldDoLines(found, {}, Figures(UnitSystem::usCustomary));
+  BOOST_TEST(lines.at(0).what.toStdString() == "0.52 ft higher"); // 0.16 m are 0.5249 ft
+}
+
+BOOST_AUTO_TEST_CASE(a_setting_of_ones_own_is_asked_about_itself) {
+  Planning at;
+  at.parts().setCurrentWidget(at.child<QWidget>("wouldDo"));
+  at.select("option0");
+  at.settle();
+  at.child<QDoubleSpinBox>("adjustTrim")->setValue(9.9);
+  at.settle();
+  BOOST_TEST(at.source->advised().last().startsWith(QStringLiteral("own ")));
+}
+
+BOOST_AUTO_TEST_CASE(moving_on_drops_what_is_being_worked_out) {
+  Planning at;
+  at.source->holdAdvice(true);
+  at.parts().setCurrentWidget(at.child<QWidget>("wouldDo"));
+  BOOST_TEST(at.child<QPushButton>("wouldDoCancel")->isVisible());
+  at.select("option8"); // the one before never ends by itself
+  at.child<QPushButton>("wouldDoCancel")->click();
+  at.settle();
+  BOOST_TEST(at.child<QTableView>("wouldDoTable")->model()->rowCount() == 0);
+  BOOST_TEST(at.child<QLabel>("wouldDoHead")->text().startsWith(QStringLiteral("Stopped.")));
+  at.source->holdAdvice(false);
+  at.child<QPushButton>("wouldDoAgain")->click();
+  at.settle();
+  BOOST_TEST(at.child<QTableView>("wouldDoTable")->model()->rowCount() == 1);
+  at.source->failNext("the disk went away");
+  at.select("option6");
+  at.settle();
+  BOOST_TEST(at.child<QLabel>("wouldDoHead")->text().contains(QStringLiteral("the disk went away")));
+}
+
+BOOST_AUTO_TEST_CASE(the_order_is_the_users_and_remembered_and_what_is_beaten_says_by_which) {
+  Planning at;
+  auto* order = at.child<QComboBox>("optionsOrder");
+  BOOST_TEST(order->currentText().toStdString() == "cover first");
+  BOOST_TEST(at.list().model()->index(0, 0).data(keyRole).toString().toStdString() == "option3");
+  order->setCurrentIndex(1);
+  Q_EMIT order->activated(1);
+  at.settle();
+  BOOST_TEST((at.source->likedRanking() == options::RankBy::lightest));
+  BOOST_TEST(at.list().model()->index(0, 0).data(keyRole).toString().toStdString() == "option0");
+  const auto beaten = at.list().model()->index(9, static_cast<int>(OptionColumn::beaten));
+  BOOST_TEST(beaten.data().toString().startsWith(QStringLiteral("No. ")));
+  at.source->failNext("no room left");
+  order->setCurrentIndex(2);
+  Q_EMIT order->activated(2);
+  at.settle();
+  BOOST_TEST(order->currentIndex() == 1); // what stands
+  BOOST_TEST(at.trouble().find("no room left") != std::string::npos);
+}
+
+BOOST_AUTO_TEST_CASE(two_to_four_options_stand_side_by_side_differences_first) {
+  CompareModel model;
+  const QAbstractItemModelTester tester(&model, fatal);
+  Planning at;
+  auto* toggle = at.child<QPushButton>("sideBySideToggle");
+  for (const char* id : {"option0", "option8", "option1", "option2", "option3"}) {
+    at.select(id);
+    at.settle();
+    BOOST_TEST(toggle->isEnabled() == (QLatin1String(id) != QLatin1String("option3"))); // four are enough
+    toggle->click();
+  }
+  auto* table = at.child<QTableView>("sideBySideTable");
+  BOOST_TEST(!table->isColumnHidden(4));
+  BOOST_TEST(at.cell("sideBySideTable", 0, 0) == "In what they differ");
+  BOOST_TEST(at.cell("sideBySideTable", 1, 0) == "verdict");
+  BOOST_TEST(at.cell("sideBySideTable", 1, 2) == "fails");
+  std::string trim;
+  bool alike = false;
+  for (int row = 0; row < table->model()->rowCount(); ++row) {
+    alike = alike || at.cell("sideBySideTable", row, 0) == "In what they are alike";
+    if (at.cell("sideBySideTable", row, 0) == "trim may lie") {
+      trim = at.cell("sideBySideTable", row, 1);
+    }
+  }
+  BOOST_TEST(alike);
+  BOOST_TEST(trim == "7.25–9.50 m");
+  at.child<QPushButton>("sideBySideClear")->click();
+  BOOST_TEST(table->model()->rowCount() == 0);
+}
+
+BOOST_AUTO_TEST_CASE(the_same_as_yesterday_is_one_action) {
+  auto overview = smallOverview();
+  options::Choice before;
+  before.tour = QStringLiteral("Test tour");
+  before.show = QStringLiteral("Dunstow night");
+  before.hang = QStringLiteral("left");
+  before.key = sampleOption(0, Verdict::holds).key;
+  before.verdict = Verdict::tight;
+  before.by = QStringLiteral("Casimir Wold");
+  overview.choices.push_back(before);
+  Opened opened(overview);
+  opened.window.goTo(QStringLiteral("options"));
+  opened.settle();
+  QString said;
+  opened.child<OptionsPlace>("options")->setAsker([&](ChooseDialog& dialog) {
+    for (const QLabel* each : dialog.findChildren<QLabel*>()) {
+      said += each->text();
+    }
+    dialog.findChild<QComboBox*>(QStringLiteral("chooseBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+    return true;
+  });
+  opened.child<QPushButton>("optionsYesterday")->click();
+  opened.settle();
+  BOOST_TEST(said.contains(QStringLiteral("As at Dunstow night")), said.toStdString());
+  BOOST_TEST(said.contains(QStringLiteral("(then tight). By today's rules here: holds.")));
+  BOOST_TEST_REQUIRE(opened.source->chosen().size() == 1u);
+  BOOST_TEST(opened.source->chosen()[0].by.toStdString() == "Ide Quarrel");
+  opened.child<QPushButton>("optionsHereBefore")->click();
+  opened.settle();
+  BOOST_TEST(
+      opened.child<QLabel>("troubleText")->text().contains(QStringLiteral("earlier show in this venue")));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
