@@ -2,6 +2,7 @@
 #pragma once
 
 #include <chrono>
+#include <memory>
 
 #include <QHash>
 #include <QSqlDatabase>
@@ -16,6 +17,8 @@ struct sqlite3;
 
 /// The store's inner side: the one place where Qt SQL shows. Not for use outside model/store.
 namespace hangbook::store {
+
+class Presence; // store/presence.h
 
 /// One open connection of one thread. Every answer is read to its end before it is handed out: an unfinished
 /// SELECT would block a backup on SQLite, and would vanish under the next query on PostgreSQL.
@@ -45,6 +48,10 @@ public:
   /// Forgets prepared statements, as is needed when tables change.
   void forgetStatements();
 
+  /// Held as long as this connection is open, and a little longer.
+  void keep(std::shared_ptr<Presence> presence) { presence_ = std::move(presence); }
+  const std::shared_ptr<Presence>& presence() const { return presence_; }
+
   /// The engine's own handle, for its backup; SQLite only.
   sqlite3* handle() const;
 
@@ -66,6 +73,7 @@ private:
   QHash<QString, std::shared_ptr<Prepared>> statements_;
   Qt::HANDLE thread_;
   bool lost_ = false;
+  std::shared_ptr<Presence> presence_; ///< SQLite only
 };
 
 } // namespace hangbook::store

@@ -2,6 +2,7 @@
 #include "store/opening.h"
 
 #include <fcntl.h>
+#include <sqlite3.h>
 #include <unistd.h>
 
 #include <array>
@@ -10,13 +11,15 @@
 #include <QFileInfo>
 #include <QStorageInfo>
 
+#include "store/presence.h"
 #include "store/sql_error.h"
 
 namespace hangbook::store {
 
 namespace {
 
-/// Up to this size a store is checked at every start; beyond it only after a crash.
+/// Up to this size a store is checked at every start; beyond it only after a crash (a log was left, and
+/// nobody is at work who found the store sound).
 constexpr qint64 smallStore = 16 * 1024 * 1024;
 
 [[noreturn]] void refuse(const Place& place, Cause cause, const std::string& text) {
@@ -148,18 +151,23 @@ std::unique_ptr<Connection> openChecked(const Place& place, bool create, std::ch
     return connection;
   }
   checkFile(place, create);
+  auto presence = std::make_shared<Presence>(place.file);
   // A log that is there before we open was left by a crash, or belongs to a program that runs now.
   const bool logLeft = QFileInfo(place.file + QStringLiteral("-wal")).size() > 0;
   const qint64 size = QFileInfo(place.file).size();
   auto connection = std::make_unique<Connection>(place, wait);
   checkSqliteIdentity(*connection);
-  if (size > 0 && (logLeft || size <= smallStore)) {
+  if (size > 0 && (size <= smallStore || (logLeft && !presence->othersAtWork()))) {
     const Rows found = connection->rows(QStringLiteral("PRAGMA quick_check(1)"));
     if (found.size() != 1 || found.front().text("quick_check") != u"ok") {
+      // The log stays, so that the next start looks again, and refuses again.
+      sqlite3_db_config(connection->handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
       throw storeError(Cause::damaged, found.empty() ? QString() : found.front().text("quick_check"), place);
     }
   }
   settle(*connection);
+  presence->settle();
+  connection->keep(std::move(presence));
   return connection;
 }
 

@@ -37,6 +37,7 @@ std::unique_ptr<Store> Store::open(const QString& where, const OpenHow& how) {
 std::unique_ptr<Store> Store::another() const {
   auto connection = std::make_unique<Connection>(connection_->place(), connection_->wait());
   settle(*connection);
+  connection->keep(connection_->presence());
   return std::unique_ptr<Store>(new Store(std::move(connection), how_));
 }
 

@@ -17,6 +17,9 @@ struct Said {
   bool oneLineOfTrouble() const { return err.count('\n') == 1; }
 };
 
+/// The program that is tried: as built, or as HANGBOOK_TRIED_PROGRAM names it.
+QString programPath();
+
 Said program(const QStringList& words, const QByteArray& input = {});
 
 } // namespace hangbook::testing
