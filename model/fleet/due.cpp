@@ -76,8 +76,9 @@ std::vector<Due> dueWithin(const std::vector<Unit>& units, const std::vector<Exa
   }
   std::sort(found.begin(), found.end(), [](const Due& a, const Due& b) {
     // A null date stands before all others.
-    return std::tuple(a.due.isValid(), a.due, a.serial, a.rule) <
-           std::tuple(b.due.isValid(), b.due, b.serial, b.rule);
+    const bool aKnown = a.due.isValid();
+    const bool bKnown = b.due.isValid();
+    return std::tie(aKnown, a.due, a.serial, a.rule) < std::tie(bKnown, b.due, b.serial, b.rule);
   });
   return found;
 }

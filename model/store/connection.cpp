@@ -174,11 +174,11 @@ Rows Connection::rows(const QString& sql, const Bindings& bindings) {
   bool good = statement.query.exec();
   if (good) {
     const QSqlRecord record = statement.query.record();
-    QHash<QByteArray, qsizetype> names;
+    std::vector<QByteArray> names;
     for (int i = 0; i < record.count(); ++i) {
-      names.insert(record.fieldName(i).toUtf8(), i);
+      names.push_back(record.fieldName(i).toUtf8());
     }
-    const ColumnNames shared = std::make_shared<const QHash<QByteArray, qsizetype>>(std::move(names));
+    const ColumnNames shared = std::make_shared<const std::vector<QByteArray>>(std::move(names));
     while (statement.query.next()) {
       std::vector<QVariant> values;
       values.reserve(static_cast<std::size_t>(record.count()));

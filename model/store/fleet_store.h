@@ -9,8 +9,9 @@ namespace hangbook::store {
 /// In order of serial.
 std::vector<fleet::Unit> loadUnits(Store& store);
 /// What decides the days on which examinations are due, and no more: of the units that some rule speaks of
-/// (fleet::appliesTo) serial, kind, type, place and state, in order of serial; of the newest examination of
-/// each unit and rule that no later one corrects its serial, rule, day and result.
+/// (fleet::appliesTo) serial, kind, type, place and state; of the newest examination of each of these units
+/// and rule that no later one corrects its serial, rule, day and result. In no order: to sort them would take
+/// as long as to read them.
 struct UnderRules {
   std::vector<fleet::Unit> units;
   std::vector<fleet::Examination> examinations;

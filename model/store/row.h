@@ -5,16 +5,16 @@
 #include <optional>
 #include <vector>
 
+#include <QByteArray>
 #include <QDate>
 #include <QDateTime>
-#include <QHash>
 #include <QString>
 #include <QUuid>
 #include <QVariant>
 
 namespace hangbook::store {
 
-using ColumnNames = std::shared_ptr<const QHash<QByteArray, qsizetype>>;
+using ColumnNames = std::shared_ptr<const std::vector<QByteArray>>;
 
 /// One row of an answer, read by the names of its columns. A getter throws Error (store) where there is no
 /// such column, where NULL stands although the getter's answer cannot say so, or where the value cannot be

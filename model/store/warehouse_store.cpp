@@ -77,13 +77,21 @@ void remove(Store& store, const NamedPlace& place) {
 }
 
 std::vector<Occurrence> loadOccurrences(Store& store, const QString& serial) {
-  const QString from =
-      QStringLiteral("SELECT o.*, u.serial FROM occurrence o JOIN unit u ON u.id = o.unit_id ");
   const QString order = QStringLiteral("ORDER BY o.happened_on, o.recorded_at, o.id");
-  return serial.isEmpty()
-             ? readFacts<Occurrence>(store, from + order, {}, occurrenceColumns)
-             : readFacts<Occurrence>(store, from + QStringLiteral("WHERE u.serial = :serial ") + order,
-                                     {{"serial", serial}}, occurrenceColumns);
+  if (serial.isEmpty()) {
+    // CROSS JOIN: SQLite goes from what happened to its units, and not through all units.
+    return readFacts<Occurrence>(
+        store,
+        QStringLiteral("SELECT o.*, u.serial FROM occurrence o CROSS JOIN unit u WHERE u.id = o.unit_id ") +
+            order,
+        {}, occurrenceColumns);
+  }
+  return readFacts<Occurrence>(
+      store,
+      QStringLiteral("SELECT o.*, u.serial FROM occurrence o JOIN unit u ON u.id = o.unit_id "
+                     "WHERE u.serial = :serial ") +
+          order,
+      {{"serial", serial}}, occurrenceColumns);
 }
 
 Occurrence append(Store& store, const Occurrence& occurrence) {

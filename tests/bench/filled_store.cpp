@@ -90,7 +90,7 @@ void fillLarge(store::Store& store, int units, int movementsEach) {
             .arg(identifier(engine, QStringLiteral("i"), 3), identifier(engine, QStringLiteral("i"), 1),
                  day(engine, QStringLiteral("i")), instant(engine, QStringLiteral("i"))));
   });
-  if (engine == store::Engine::sqlite) { // PostgreSQL prepares no ANALYZE, and runs it by itself
+  if (engine == store::Engine::sqlite) { // PostgreSQL prepares no ANALYZE
     store.run(QStringLiteral("ANALYZE"));
   }
 }
