@@ -6,6 +6,7 @@
 #include <QApplication>
 
 #include "desk/frame/picture.h"
+#include "desk/frame/place.h"
 #include "desk/frame/window.h"
 #include "desk/style/theme.h"
 #include "quantity/error.h"
@@ -36,8 +37,12 @@ int open(const WindowWords& words, const std::shared_ptr<Source>& source) {
   if (!words.show.isEmpty()) {
     window.wantShow(words.show, words.hang);
   }
-  if (!words.place.isEmpty() && !window.goTo(words.place)) {
-    throw Error(Trouble::badInput, "is none of: route, options, build, fleet, examinations, data",
+  const QString place = words.place.section(QLatin1Char('/'), 0, 0);
+  const QString part = words.place.section(QLatin1Char('/'), 1);
+  if (!place.isEmpty() &&
+      (!window.goTo(place) || (!part.isEmpty() && !window.place(place)->showPart(part)))) {
+    throw Error(Trouble::badInput,
+                "is none of: route, options, build, fleet, fleet/stock, fleet/loads, examinations, data",
                 words.place.toStdString());
   }
   if (words.demo) {

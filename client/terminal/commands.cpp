@@ -21,6 +21,7 @@ const std::vector<Command>& commands() {
       unitCommand(),
       findCommand(),
       stateCommand(),
+      splitCommand(),
       examineCommand(),
       happenedCommand(),
       rulesCommand(),

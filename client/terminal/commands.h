@@ -37,6 +37,7 @@ Command rulesCommand();
 Command scanCommand();
 Command settledCommand();
 Command stateCommand();
+Command splitCommand();
 Command staticsCommand();
 Command stockCommand();
 Command unitCommand();

@@ -51,23 +51,6 @@ std::vector<options::HangStack> stacksOf(store::Store& store, const calendar::Sh
   return stacks;
 }
 
-/// Types from the bar down, each once, over all hangs.
-QStringList buildOrder(const std::vector<options::HangStack>& stacks) {
-  QStringList order;
-  for (qsizetype place = 0, more = 1; more != 0; ++place) {
-    more = 0;
-    for (const options::HangStack& each : stacks) {
-      if (place < each.stack.size()) {
-        more = 1;
-        if (!order.contains(each.stack[place])) {
-          order << each.stack[place];
-        }
-      }
-    }
-  }
-  return order;
-}
-
 QJsonArray cartsInJson(const std::vector<options::PlannedCart>& carts) {
   QJsonArray list;
   for (const options::PlannedCart& cart : carts) {
@@ -194,7 +177,11 @@ Ending run(const Given& given, Context& context) {
       return planFor(options::planCarts(store::loadCatalogue(*store), stacks), show, context);
     }
   }
-  return truckFor(*store, textOf(given, "--truck"), buildOrder(stacks), context);
+  QList<QStringList> order;
+  for (const options::HangStack& each : stacks) {
+    order << each.stack;
+  }
+  return truckFor(*store, textOf(given, "--truck"), fleet::buildOrder(order), context);
 }
 
 } // namespace

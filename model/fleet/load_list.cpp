@@ -133,6 +133,22 @@ std::optional<Mass> pieceMass(const catalogue::Catalogue& catalogue, const Unit&
   return std::nullopt;
 }
 
+QStringList buildOrder(const QList<QStringList>& stacks) {
+  QStringList order;
+  for (qsizetype place = 0, more = 1; more != 0; ++place) {
+    more = 0;
+    for (const QStringList& stack : stacks) {
+      if (place < stack.size()) {
+        more = 1;
+        if (!order.contains(stack[place])) {
+          order << stack[place];
+        }
+      }
+    }
+  }
+  return order;
+}
+
 TruckList truckList(const catalogue::Catalogue& catalogue, const std::vector<Unit>& units,
                     const NamedPlace* truck, const QStringList& build) {
   TruckList list;

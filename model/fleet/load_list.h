@@ -22,6 +22,10 @@ struct Load {
   std::optional<Length> width;
 };
 
+/// Types of cabinets in the order in which they go up: place by place from the bar down, over all hangs, each
+/// once.
+QStringList buildOrder(const QList<QStringList>& stacks);
+
 enum class LoadVerdict { holds, tight, fails, unproven };
 
 struct TruckList {

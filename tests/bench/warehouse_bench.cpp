@@ -9,6 +9,7 @@
 #include <QCoreApplication>
 
 #include "actions/fleet_work.h"
+#include "actions/import_file.h"
 #include "actions/scan.h"
 #include "calendar/where_best.h"
 #include "filled_store.h"
@@ -92,9 +93,29 @@ void dueOfAYear(benchmark::State& state) {
   state.counters["due"] = static_cast<double>(found);
 }
 
+/// A spreadsheet of 50,000 lines looked at, as before it is taken in: half of them are units that are there.
+void lookAtLines(benchmark::State& state) {
+  House& at = house(state);
+  QByteArray file = "serial;type;place;weighed\n";
+  for (int line = 0; line < 50'000; ++line) {
+    file += (line % 2 == 0 ? "SN-" + QByteArray::number(line + 1).rightJustified(6, '0')
+                           : "N" + QByteArray::number(line)) +
+            ";Marram bass;yard;92,5\n";
+  }
+  for (auto _ : state) {
+    const exchange::Import import =
+        actions::importFile(*at.store, exchange::Kind::units, file,
+                            {QStringLiteral("Ada Fenn"), QDateTime::currentDateTimeUtc()}, {}, true);
+    if (!import.faults.empty()) {
+      state.SkipWithError(exchange::text(import.faults.front()).toUtf8().constData());
+    }
+  }
+}
+
 BENCHMARK(open)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
 BENCHMARK(findPart)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
 BENCHMARK(scanOne)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
+BENCHMARK(lookAtLines)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
 BENCHMARK(dueOfAYear)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
 
 } // namespace

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/examinations/due_model.h"
 
+#include <limits>
+
 #include <QCoreApplication>
 
 #include "desk/style/figures.h"
@@ -114,11 +116,17 @@ Cell DueModel::cellOf(const calendar::Planned& line, DueColumn column) const {
   switch (column) {
   case DueColumn::state:
     return stateOf(line);
-  case DueColumn::due:
-    return dayCell(line.due.due);
+  case DueColumn::due: {
+    Cell cell = dayCell(line.due.due);
+    // What is not met has no day: it is the most pressing of all, not a figure that nobody knows.
+    if (!line.due.due.isValid()) {
+      cell = {.text = QStringLiteral("–"), .number = 0.0};
+    }
+    return cell;
+  }
   case DueColumn::days: {
     if (!line.due.due.isValid()) {
-      return {.text = QStringLiteral("–"), .missing = true};
+      return {.text = QStringLiteral("–"), .number = std::numeric_limits<double>::lowest()};
     }
     const auto days = today_.daysTo(line.due.due);
     return {.text = QString::number(days), .number = static_cast<double>(days)};

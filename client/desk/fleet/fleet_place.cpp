@@ -9,12 +9,16 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSplitter>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "actions/fleet_work.h"
 #include "desk/fleet/happened_dialog.h"
+#include "desk/fleet/load_page.h"
 #include "desk/fleet/scan_bench.h"
 #include "desk/fleet/state_dialog.h"
+#include "desk/fleet/stock_page.h"
 #include "desk/frame/place_names.h"
 #include "desk/style/scale.h"
 #include "desk/words/plain_words.h"
@@ -49,10 +53,11 @@ QString followsFrom(const QString& serial, const actions::Recorded& what) {
 }
 
 FleetPlace::FleetPlace(Session& session, QWidget* parent)
-    : Place(place::fleet, tr("Fleet"), parent), session_(session),
+    : Place(place::fleet, tr("Fleet"), parent), session_(session), parts_(new QTabWidget(this)),
       page_(new ListPage(QStringLiteral("fleetList"), tr("Units"), model_,
                          static_cast<int>(FleetColumn::owner), static_cast<int>(FleetColumn::serial),
                          Qt::AscendingOrder, this)),
+      stock_(new StockPage(session, this)), loads_(new LoadPage(session, this)),
       bench_(new ScanBench(session, this)), unitText_(new QLabel(this)), toldText_(new QLabel(this)),
       state_(new QPushButton(tr("&State …"), this)), happened_(new QPushButton(tr("What &happened …"), this)),
       asker_([](QDialog& dialog) { return dialog.exec() == QDialog::Accepted; }) {
@@ -67,10 +72,18 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
   left->addWidget(unitPart());
   left->setStretchFactor(0, 3);
   left->setStretchFactor(1, 1);
+  parts_->setObjectName(QStringLiteral("fleetParts"));
+  parts_->setDocumentMode(true);
+  parts_->setAccessibleName(tr("Parts of the fleet"));
+  parts_->tabBar()->setObjectName(QStringLiteral("fleetPartsBar"));
+  parts_->tabBar()->setAccessibleName(tr("Parts of the fleet"));
+  parts_->addTab(left, tr("&Units"));
+  parts_->addTab(stock_, tr("S&tock against demand"));
+  parts_->addTab(loads_, tr("Carts and truc&ks"));
   auto* both = new QSplitter(Qt::Horizontal, this);
   both->setObjectName(QStringLiteral("fleetSplit"));
   both->setChildrenCollapsible(false);
-  both->addWidget(left);
+  both->addWidget(parts_);
   both->addWidget(bench_);
   both->setStretchFactor(0, 1);
   both->setStretchFactor(1, 0);
@@ -128,14 +141,29 @@ QString FleetPlace::explanation() const {
       "Every serial-numbered unit and counted batch: where it is, which cart it rides on, its state and the "
       "examination that it owes next; below, all that is recorded of the selected one. Click a heading to "
       "sort; serials sort by their numbers. Type words into the search field to narrow the list: all of them "
-      "must occur in a line.\n\nScanning: set what a scan does and scan. It does not matter where the "
+      "must occur in a line.\n\nStock against demand: for any day what there is of each type, what is kept "
+      "back or due, "
+      "what the shows that are away then want, and below what any show to come lacks, with what would fill "
+      "it. Carts "
+      "and trucks: which carts a show needs, and what is in a truck in the order in which it comes "
+      "out.\n\nScanning: set what a scan does and scan. It does not matter where the "
       "keyboard "
       "is: what a scanner types comes to its field. A cart's code moves the cart and everything on it. A "
       "scan "
       "is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.");
 }
 
+bool FleetPlace::showPart(const QString& name) {
+  const int part = static_cast<int>(
+      QStringList{QStringLiteral("units"), QStringLiteral("stock"), QStringLiteral("loads")}.indexOf(name));
+  if (part >= 0) {
+    parts_->setCurrentIndex(part);
+  }
+  return part >= 0;
+}
+
 void FleetPlace::showKey(const QString& key) {
+  parts_->setCurrentIndex(0);
   page_->showKey(key);
 }
 
@@ -227,8 +255,9 @@ void FleetPlace::askHappened() {
   }
   HappenedDialog dialog(*unit, session_.overview().today, people(), session_.overview().atDesk, this);
   if (asker_(dialog)) {
-    record(unit->serial,
-           [fact = dialog.occurrence()](Source& source) { return source.recordOccurrence(fact, {}); });
+    record(unit->serial, [fact = dialog.occurrence(), files = dialog.files()](Source& source) {
+      return source.recordOccurrence(fact, files);
+    });
   }
 }
 

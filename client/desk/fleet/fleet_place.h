@@ -14,6 +14,7 @@
 
 class QDialog;
 class QPushButton;
+class QTabWidget;
 
 namespace hangbook::actions {
 struct Recorded; // actions/fleet_work.h
@@ -21,9 +22,12 @@ struct Recorded; // actions/fleet_work.h
 
 namespace hangbook::desk {
 
+class LoadPage;
 class ScanBench;
+class StockPage;
 
-/// Units with place, cart, state and next examination; what is recorded of the one selected; scanning.
+/// Units with place, cart, state and next examination, and what is recorded of the one selected; stock
+/// against demand; carts and trucks; beside each of them scanning.
 class FleetPlace : public Place {
   Q_OBJECT
 public:
@@ -32,6 +36,7 @@ public:
   QString explanation() const override;
   void showKey(const QString& key) override;
   void takeFocus() override;
+  bool showPart(const QString& name) override;
 
   ScanBench& bench() { return *bench_; }
   /// Who answers the dialogs: by default the person in front of the screen.
@@ -53,7 +58,10 @@ private:
   Session& session_;
   FleetModel model_;
   StoryModel story_;
+  QTabWidget* parts_;
   ListPage* page_;
+  StockPage* stock_;
+  LoadPage* loads_;
   ScanBench* bench_;
   QLabel* unitText_;
   QLabel* toldText_;

@@ -12,6 +12,9 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 
+#include <QFileDialog>
+#include <QHBoxLayout>
+
 #include "desk/style/scale.h"
 #include "desk/words/name_box.h"
 #include "desk/words/plain_words.h"
@@ -24,8 +27,10 @@ HappenedDialog::HappenedDialog(const fleet::Unit& unit, QDate today, const QStri
                                const QString& atDesk, QWidget* parent)
     : QDialog(parent), unit_(unit), kind_(new QComboBox(this)), date_(new QDateEdit(today, this)),
       uses_(new QSpinBox(this)), hours_(new QDoubleSpinBox(this)), remark_(new QLineEdit(this)),
+      file_(new QLineEdit(this)),
       by_(nameBox(QStringLiteral("happenedBy"), tr("Who records it"), people, atDesk, this)),
-      follows_(new QLabel(this)) {
+      follows_(new QLabel(this)),
+      fileAsker_([this] { return QFileDialog::getOpenFileName(this, tr("Photograph or other file")); }) {
   setObjectName(QStringLiteral("happenedDialog"));
   setWindowTitle(tr("What happened to %1").arg(unit.serial));
   kind_->setObjectName(QStringLiteral("happenedKind"));
@@ -51,6 +56,23 @@ HappenedDialog::HappenedDialog(const fleet::Unit& unit, QDate today, const QStri
   hours_->setSpecialValueText(tr("not counted"));
   remark_->setObjectName(QStringLiteral("happenedRemark"));
   remark_->setAccessibleName(tr("In words"));
+  file_->setObjectName(QStringLiteral("happenedFile"));
+  file_->setAccessibleName(tr("Photograph or other file"));
+  file_->setPlaceholderText(tr("May be left out"));
+  auto* browse = new QPushButton(tr("…"), this);
+  browse->setObjectName(QStringLiteral("happenedBrowse"));
+  browse->setAccessibleName(tr("Look for the file"));
+  browse->setAutoDefault(false);
+  browse->setFixedWidth(browse->fontMetrics().height() * 2);
+  auto* fileLine = new QHBoxLayout;
+  fileLine->setSpacing(space::small);
+  fileLine->addWidget(file_, 1);
+  fileLine->addWidget(browse);
+  connect(browse, &QPushButton::clicked, this, [this] {
+    if (const QString name = fileAsker_(); !name.isEmpty()) {
+      file_->setText(name);
+    }
+  });
   follows_->setObjectName(QStringLiteral("happenedFollows"));
   follows_->setWordWrap(true);
   auto* form = new QFormLayout;
@@ -59,6 +81,7 @@ HappenedDialog::HappenedDialog(const fleet::Unit& unit, QDate today, const QStri
   form->addRow(tr("&Times used"), uses_);
   form->addRow(tr("&Hours used"), hours_);
   form->addRow(tr("&In words"), remark_);
+  form->addRow(tr("&Photograph"), fileLine);
   form->addRow(tr("&By"), by_);
   auto* buttons = new QDialogButtonBox(this);
   accept_ = buttons->addButton(tr("Record it"), QDialogButtonBox::AcceptRole);
@@ -99,6 +122,11 @@ fleet::Occurrence HappenedDialog::occurrence() const {
   fact.remark = remark_->text().trimmed();
   fact.by = by_->currentText().trimmed();
   return fact;
+}
+
+QStringList HappenedDialog::files() const {
+  const QString name = file_->text().trimmed();
+  return name.isEmpty() ? QStringList() : QStringList(name);
 }
 
 void HappenedDialog::check() {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+
 #include <QDialog>
 
 #include "fleet/occurrence.h"
@@ -24,6 +26,10 @@ public:
                  QWidget* parent = nullptr);
 
   fleet::Occurrence occurrence() const;
+  /// Names of files to be kept with it.
+  QStringList files() const;
+  /// Who names the file; by default the person in front of the screen.
+  void setFileAsker(std::function<QString()> asker) { fileAsker_ = std::move(asker); }
 
 private:
   fleet::OccurrenceKind kind() const;
@@ -35,8 +41,10 @@ private:
   QSpinBox* uses_;
   QDoubleSpinBox* hours_;
   QLineEdit* remark_;
+  QLineEdit* file_;
   QComboBox* by_;
   QLabel* follows_;
+  std::function<QString()> fileAsker_;
   QPushButton* accept_;
 };
 

@@ -20,6 +20,8 @@ public:
   virtual QString explanation() const = 0;
   /// Shows the thing of that key, as found by the search field.
   virtual void showKey(const QString& key) = 0;
+  /// Shows one of the place's parts by its name; answers whether there is one.
+  virtual bool showPart(const QString& /*name*/) { return false; }
   /// Where the keyboard goes when the place is opened.
   virtual void takeFocus() = 0;
 

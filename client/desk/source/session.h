@@ -21,6 +21,8 @@ public:
   ~Session() override;
 
   const Overview& overview() const { return *overview_; }
+  /// The same for a worker: facts that are read again meanwhile leave these as they are.
+  std::shared_ptr<const Overview> facts() const { return overview_; }
   bool loaded() const { return loaded_; }
   const StoreLine& storeLine() const { return storeLine_; }
   const std::shared_ptr<Source>& source() const { return source_; }

@@ -8,6 +8,7 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
@@ -16,11 +17,14 @@
 #include <QTest>
 
 #include "desk/examinations/due_chart.h"
+#include "desk/examinations/due_model.h"
 #include "desk/fleet/fast_typing.h"
 #include "desk/fleet/fleet_place.h"
 #include "desk/fleet/happened_dialog.h"
+#include "desk/fleet/load_models.h"
 #include "desk/fleet/scan_bench.h"
 #include "desk/fleet/state_dialog.h"
+#include "desk/fleet/stock_models.h"
 #include "opened.h"
 
 using namespace hangbook;
@@ -294,6 +298,106 @@ BOOST_AUTO_TEST_CASE(weeks_of_the_chart_hold_what_falls_due_in_them) {
   // Due on Friday 30 April 2027; the first week is that of Monday 29 March.
   BOOST_TEST(weeks.at(4) == 1);
   BOOST_TEST(std::accumulate(weeks.begin(), weeks.end(), 0) == 1);
+}
+
+BOOST_AUTO_TEST_CASE(stock_against_demand_by_keyboard) {
+  Opened opened;
+  QTest::keyClick(&opened.window, Qt::Key_4, Qt::ControlModifier);
+  tabTo("fleetPartsBar");
+  press(Qt::Key_Right);
+  opened.settle();
+  BOOST_TEST(opened.child<QWidget>("stockPage")->isVisible());
+  auto* table = opened.child<QTableView>("stockListTable");
+  BOOST_TEST_REQUIRE(table->model()->rowCount() == 1); // one type
+  const auto at = [&](StockColumn column) {
+    return table->model()->index(0, static_cast<int>(column)).data().toString().toStdString();
+  };
+  BOOST_TEST(at(StockColumn::type) == "Marram bass");
+  BOOST_TEST(at(StockColumn::owned) == "4");
+  BOOST_TEST(at(StockColumn::keptBack) == "1");
+  // One stands until 30 April; one fell due last year, one was never examined: both are due, the third is
+  // kept back.
+  BOOST_TEST(at(StockColumn::due) == "2");
+  BOOST_TEST(at(StockColumn::free) == "1");
+  BOOST_TEST(opened.child<QLabel>("stockSays")->text().contains(QStringLiteral("Oxmere night")));
+  BOOST_TEST(opened.child<QLabel>("stockSays")->text().contains(QStringLiteral("4 hangs")));
+  BOOST_TEST(!opened.child<QTableView>("shortageTable")->isVisible());
+  tabTo("stockDay");
+  opened.child<QDateEdit>("stockDay")->setDate(QDate(2027, 5, 1));
+  opened.settle();
+  BOOST_TEST(at(StockColumn::due) == "3"); // the day after it stands no more
+  BOOST_TEST(at(StockColumn::free) == "0");
+}
+
+BOOST_AUTO_TEST_CASE(what_a_show_lacks_is_named_with_what_would_fill_it) {
+  Overview overview = smallOverview();
+  options::Choice choice;
+  choice.tour = QStringLiteral("Test tour");
+  choice.show = QStringLiteral("Oxmere night");
+  choice.hang = QStringLiteral("left");
+  choice.revision = 1;
+  choice.key = hangbook::testing::sampleOption(1, options::Verdict::holds).key;
+  choice.key.stack = QStringList(6, QStringLiteral("Marram bass"));
+  overview.choices.push_back(choice);
+  overview.shows[0].awayFrom = overview.shows[0].awayTo = overview.shows[0].from;
+  Opened opened(overview);
+  opened.window.goTo(QStringLiteral("fleet"));
+  BOOST_TEST_REQUIRE(opened.child<FleetPlace>("fleet")->showPart(QStringLiteral("stock")));
+  opened.settle();
+  auto* lacks = opened.child<QTableView>("shortageTable");
+  BOOST_TEST(lacks->isVisible());
+  QStringList lines;
+  for (int row = 0; row < lacks->model()->rowCount(); ++row) {
+    QStringList cells;
+    for (int column = 0; column < lacks->model()->columnCount(); ++column) {
+      cells << lacks->model()->index(row, column).data().toString();
+    }
+    lines << cells.join(QStringLiteral(" | "));
+  }
+  // 6 are wanted, 1 is fit; 2 would be if they were examined, 1 is kept back.
+  BOOST_TEST(lines.contains(QStringLiteral(
+                 "Oxmere night | Marram bass | 5 | 2027-04-03 | examine 2, release or repair 1, hire in 2")),
+             lines.join('\n').toStdString());
+}
+
+BOOST_AUTO_TEST_CASE(carts_of_a_show_and_what_is_in_a_truck) {
+  Overview overview = smallOverview();
+  fleet::NamedPlace truck;
+  truck.name = QStringLiteral("truck 1");
+  truck.kind = fleet::PlaceKind::truck;
+  truck.payload = kilograms(100);
+  overview.places.push_back(truck);
+  overview.units[2].place = truck.name;
+  Opened opened(overview);
+  opened.window.goTo(QStringLiteral("fleet"));
+  BOOST_TEST_REQUIRE(opened.child<FleetPlace>("fleet")->showPart(QStringLiteral("loads")));
+  opened.settle();
+  BOOST_TEST(opened.child<QLabel>("cartsSay")->text().startsWith(QStringLiteral("Nothing is chosen")));
+  BOOST_TEST(!opened.child<QTableView>("cartTable")->isVisible());
+  BOOST_TEST(opened.child<QComboBox>("loadTruck")->currentText().toStdString() == "truck 1");
+  auto* table = opened.child<QTableView>("loadTable");
+  BOOST_TEST_REQUIRE(table->model()->rowCount() == 1);
+  BOOST_TEST(table->model()->index(0, static_cast<int>(LoadColumn::unit)).data().toString().toStdString() ==
+             "MB-2");
+  const QString payload = opened.child<QLabel>("payloadSays")->text();
+  BOOST_TEST(payload.contains(QStringLiteral("92.5 kg of 100.0 kg")), payload.toStdString());
+  tabTo("loadTruck");
+  press(Qt::Key_Down); // what is in the bay
+  BOOST_TEST(table->model()->rowCount() == 3);
+  BOOST_TEST(opened.child<QLabel>("payloadSays")->text().contains(QStringLiteral("not stated")));
+}
+
+BOOST_AUTO_TEST_CASE(units_that_were_never_examined_come_first) {
+  Opened opened;
+  opened.window.goTo(QStringLiteral("examinations"));
+  const auto* model = opened.child<QTableView>("dueListTable")->model();
+  BOOST_TEST_REQUIRE(model->rowCount() == 4);
+  BOOST_TEST(model->index(0, static_cast<int>(DueColumn::state)).data().toString().toStdString() ==
+             "none recorded");
+  BOOST_TEST(model->index(1, static_cast<int>(DueColumn::state)).data().toString().toStdString() ==
+             "none recorded");
+  BOOST_TEST(model->index(2, static_cast<int>(DueColumn::state)).data().toString().toStdString() ==
+             "overdue");
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -98,6 +98,34 @@ BOOST_AUTO_TEST_CASE(an_export_replaces_a_file_as_a_whole_or_not_at_all) {
   BOOST_TEST(nowhere.oneLineOfTrouble());
 }
 
+BOOST_AUTO_TEST_CASE(facts_and_kept_files_go_out) {
+  QFile picture(folder.filePath(QStringLiteral("bent shackle.jpg")));
+  BOOST_REQUIRE(picture.open(QIODevice::WriteOnly));
+  picture.write("a picture");
+  picture.close();
+  BOOST_TEST(run({"happened", "K16-01", "--what", "fault", "--remark", "bent, \"badly\"", "--date",
+                  "2026-11-25", "--file", picture.fileName().toStdString(), "--by", "Casimir Wold"})
+                 .said("is quarantined"));
+  const Ran movements = run({"export", "--kind", "movements"});
+  BOOST_TEST(movements.out.starts_with("serial,happened at,what,place,state,"));
+  BOOST_TEST(movements.said("K16-01,"));
+  BOOST_TEST(movements.said("quarantined"));
+  const Ran occurrences = run({"export", "--kind", "occurrences"});
+  BOOST_TEST(occurrences.said("K16-01,2026-11-25,fault,,,"));
+  BOOST_TEST(occurrences.said(",\"bent, \"\"badly\"\"\","));
+  const QString kept = folder.filePath(QStringLiteral("kept"));
+  BOOST_TEST(run({"export", "--kind", "files"}).ending == Ending::badInput); // where to is needed
+  BOOST_TEST(run({"export", "--kind", "files", "-o", kept.toStdString()}).said("Wrote 1 files into"));
+  QFile list(kept + QStringLiteral("/files.csv"));
+  BOOST_REQUIRE(list.open(QIODevice::ReadOnly));
+  const QList<QByteArray> cells = list.readAll().split('\n').at(1).split(',');
+  BOOST_TEST(cells.at(0).toStdString() == "K16-01");
+  BOOST_TEST(cells.at(2).endsWith("-bent_shackle.jpg"));
+  QFile copy(kept + u'/' + QString::fromUtf8(cells.at(2)));
+  BOOST_REQUIRE(copy.open(QIODevice::ReadOnly));
+  BOOST_TEST(copy.readAll().toStdString() == "a picture");
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 BOOST_DATA_TEST_CASE(reading_words_answer_alike_on_both_engines, testing::bothEngines, engine) {

