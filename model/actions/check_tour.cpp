@@ -96,7 +96,8 @@ QJsonObject hangResult(const options::HangOptions& hang, const std::vector<optio
 /// Nothing where it was stopped.
 std::optional<QJsonObject> checkOf(const Snapshot& snapshot, const std::function<bool()>& stop) {
   try {
-    const options::ShowOptions all = options::decide(snapshot, {}, [&](double) { return !stop || !stop(); });
+    const options::ShowOptions all = options::decide(
+        snapshot, {}, [&](double) { return !stop || !stop(); }, 1); // the crew has a core for each show
     const auto chosen = options::chosenNow(snapshot);
     QJsonArray hangs;
     for (const options::HangOptions& hang : all.hangs) {

@@ -23,8 +23,7 @@ struct LineSpan {
 LineSpan lineWithin(const Hang& hang, const Doubts& doubts, const std::vector<PlacedSpan>& placed) {
   const auto held = static_cast<std::size_t>(hang.chain->held) - 1;
   LineSpan line;
-  line.eye =
-      turned(hang.stack[held].chainEye.value_or(Vec2{}), doubts.stack[held].place, placed[held].turnRad);
+  line.eye = turned(hang.stack[held].chainEye.value_or(Vec2{}), doubts.stack[held].place, placed[held].turn);
   const Span2 way = Span2::around(hang.bar.chainAnchor.value_or(Vec2{}), doubts.frame.place) -
                     (placed[held].pin + line.eye);
   // A unit vector by its angle: x and z of a quotient would be in doubt more than the direction is.
@@ -33,7 +32,8 @@ LineSpan lineWithin(const Hang& hang, const Doubts& doubts, const std::vector<Pl
   const double away = length(middle);
   const double radians = off < away ? std::asin(off / away) : std::numbers::pi; // any way at all
   const Span angle = Span::around(std::atan2(middle.z, middle.x), radians);
-  line.towardsAnchor = {cosine(angle), sine(angle)};
+  const SpanTurn turn = turnBy(angle);
+  line.towardsAnchor = {turn.cosine, turn.sine};
   return line;
 }
 
@@ -47,26 +47,74 @@ Span2 toEye(const std::vector<PlacedSpan>& placed, std::size_t joint, std::size_
   return way;
 }
 
+/// A hang put together within its doubts, whatever its setting.
+struct Shape {
+  Span pivot; ///< degrees
+  std::vector<PlacedSpan> placed;
+  HangingSpan hanging;
+  std::optional<LineSpan> line;
+  std::vector<Span>
+      closing; ///< of each joint above the chain's eye: moment of a chain's pull of 1 N, nose down
+  std::optional<HangingSpan> opened;
+  std::vector<StepWithin> steps;
+  double restPanDeg = 0.0; ///< that the steps were worked out for
+  double restActuatorDeg = 0.0;
+
+  Shape(const Hang& hang, const Doubts& doubts, bool open, Span pivotDeg)
+      : pivot(pivotDeg), placed(placeWithin(hang, doubts, jointSpans(hang.stack, open, pivotDeg))),
+        hanging(hangingSpan(hang, doubts, placed, hang.stack.size())) {
+    if (hang.chain) {
+      line = lineWithin(hang, doubts, placed);
+      const auto held = static_cast<std::size_t>(hang.chain->held);
+      for (std::size_t joint = 0; joint < held; ++joint) {
+        closing.push_back(-moment(toEye(placed, joint, held, *line), line->towardsAnchor));
+      }
+    }
+  }
+
+  /// A pivot's angle as the steps of the build take it.
+  Span heldPivotDeg(const Hang& hang) const {
+    Span held;
+    for (std::size_t i = 0; i < placed.size(); ++i) {
+      held = std::holds_alternative<Pivot>(hang.stack[i].joint) ? placed[i].jointDeg : held;
+    }
+    return held;
+  }
+
+  HangingShape forBuild(const Hang& hang, const Doubts& doubts, const BuildWorst& stated) {
+    if (!opened) {
+      opened = hangingSpan(hang, doubts,
+                           placeWithin(hang, doubts, jointSpans(hang.stack, true, heldPivotDeg(hang))),
+                           hang.stack.size());
+    }
+    if (steps.empty() || restPanDeg != stated.restPanDeg || restActuatorDeg != stated.restActuatorDeg) {
+      steps = stepsWithin(hang, doubts, stated, heldPivotDeg(hang));
+      restPanDeg = stated.restPanDeg;
+      restActuatorDeg = stated.restActuatorDeg;
+    }
+    return {placed, hanging, *opened, steps};
+  }
+};
+
 struct Within {
   const Hang& hang;
   const Doubts& doubts;
   const Statics& nominal;
   std::size_t held = 0;
   bool pivotHeld = false;
-  std::vector<PlacedSpan> placed;
+  const Shape* shape = nullptr;
   UpSpan up;
-  std::optional<LineSpan> line;
   Span tension; ///< that the chain may have
 
-  Span gravity(std::size_t joint) const { return momentSpan(placed, joint, placed.size(), up.up); }
-  Span closing(std::size_t joint) const {
-    return -moment(toEye(placed, joint, held, *line), line->towardsAnchor);
-  }
+  const std::vector<PlacedSpan>& placed() const { return shape->placed; }
+  const std::optional<LineSpan>& line() const { return shape->line; }
+  Span gravity(std::size_t joint) const { return momentSpan(placed(), joint, placed().size(), up.up); }
+  Span closing(std::size_t joint) const { return shape->closing[joint]; }
   bool pulled(std::size_t joint) const { return joint < held; }
 
   /// With a pivot: what its balance asks. Else nothing up to the most that any joint could ask of it alone.
   Span findTension() const {
-    if (!line) {
+    if (!line()) {
       return 0.0;
     }
     if (pivotHeld) {
@@ -95,15 +143,15 @@ struct Within {
   /// What a chain that holds a pivot does about a point, `lever` from there to the eye.
   ByChain byPivot(std::size_t joint, const Span2& lever) const {
     return pulled(joint) && pivotHeld
-               ? ByChain{held - 1, moment(lever, line->towardsAnchor) / closing(held - 1)}
+               ? ByChain{held - 1, moment(lever, line()->towardsAnchor) / closing(held - 1)}
                : ByChain{};
   }
 
   /// Push at a seated joint's rear; below 0 it would have to pull. A chain counts where it holds a pivot.
   Span push(std::size_t joint) const {
     const auto& seated = std::get<Seated>(hang.stack[joint].joint);
-    const ByChain chain = line ? byPivot(joint, toEye(placed, joint, held, *line)) : ByChain{};
-    return momentSpan(placed, joint, placed.size(), up.up, {}, chain) /
+    const ByChain chain = line() ? byPivot(joint, toEye(placed(), joint, held, *line())) : ByChain{};
+    return momentSpan(placed(), joint, placed().size(), up.up, {}, chain) /
            Span::around(seated.contact.x, doubts.stack[joint].place);
   }
 
@@ -123,7 +171,7 @@ struct Within {
 class WorstJoint {
 public:
   WorstJoint(const Within& within, std::size_t joint, const JointStatics& nominal)
-      : within_(within), joint_(joint), worst_(nominal), piece_(within.placed[joint]) {}
+      : within_(within), joint_(joint), worst_(nominal), piece_(within.placed()[joint]) {}
 
   JointStatics find() {
     if (const auto* pinned = std::get_if<Pinned>(&within_.hang.stack[joint_].joint)) {
@@ -137,21 +185,21 @@ public:
 private:
   /// Weight and chain.
   Span2 load() const {
-    const bool pulled = within_.pulled(joint_) && within_.line;
+    const bool pulled = within_.pulled(joint_) && within_.line();
     if (pulled && within_.pivotHeld) {
       const std::size_t pivot = within_.held - 1;
-      return forceSpan(within_.placed, joint_, within_.up.up, pivot,
-                       (Span(1.0) / within_.closing(pivot)) * within_.line->towardsAnchor);
+      return forceSpan(within_.placed(), joint_, within_.up.up, pivot,
+                       (Span(1.0) / within_.closing(pivot)) * within_.line()->towardsAnchor);
     }
-    const Span2 weight = (-weightSpan(within_.placed, joint_)) * within_.up.up;
-    return pulled ? weight + within_.tension * within_.line->towardsAnchor : weight;
+    const Span2 weight = (-weightSpan(within_.placed(), joint_)) * within_.up.up;
+    return pulled ? weight + within_.tension * within_.line()->towardsAnchor : weight;
   }
 
   void onePin() {
     Span2 force = load();
     if (const auto* seated = std::get_if<Seated>(&within_.hang.stack[joint_].joint)) {
       const Span push = rear(*seated);
-      force = force - push * turned({0.0, 1.0}, 0.0, piece_.turnRad);
+      force = force - push * turned(Vec2{0.0, 1.0}, 0.0, piece_.turn);
     }
     across({});
     set(0, longest(force));
@@ -159,7 +207,7 @@ private:
 
   Span rear(const Seated& seated) {
     const Span alone = within_.push(joint_);
-    const bool byItself = within_.pulled(joint_) && within_.line && !within_.pivotHeld;
+    const bool byItself = within_.pulled(joint_) && within_.line() && !within_.pivotHeld;
     const Span chain = byItself ? within_.tension * within_.closing(joint_) : Span(0.0);
     const Span all = alone - chain / Span::around(seated.contact.x, within_.doubts.stack[joint_].place);
     const bool mayOpen = !(alone.low > 0.0);
@@ -182,18 +230,18 @@ private:
   void twoPins(const Pinned& pinned) {
     const double place = within_.doubts.stack[joint_].place;
     const Vec2 halfway = 0.5 * (pinned.pins[0] + pinned.pins[1]);
-    const Span2 middle = turned(halfway, place, piece_.turnRad);
+    const Span2 middle = turned(halfway, place, piece_.turn);
     const double apart = length(pinned.pins[1] - pinned.pins[0]);
     const Span distance = Span::around(apart, 2.0 * std::numbers::sqrt2 * place);
     // A pinned joint that the chain may help, or not, is taken with all that it may do, and with nothing.
-    const bool helped = within_.pulled(joint_) && within_.line.has_value();
+    const bool helped = within_.pulled(joint_) && within_.line().has_value();
     const Span2 force = Span(0.5) * load();
     const Span2 lever =
-        helped ? toEye(within_.placed, joint_, within_.held, *within_.line) - middle : Span2{};
-    Span moments = momentSpan(within_.placed, joint_, within_.placed.size(), within_.up.up, middle,
+        helped ? toEye(within_.placed(), joint_, within_.held, *within_.line()) - middle : Span2{};
+    Span moments = momentSpan(within_.placed(), joint_, within_.placed().size(), within_.up.up, middle,
                               helped ? within_.byPivot(joint_, lever) : ByChain{});
     if (helped && !within_.pivotHeld) {
-      moments += within_.tension * moment(lever, within_.line->towardsAnchor);
+      moments += within_.tension * moment(lever, within_.line()->towardsAnchor);
     }
     const Span couple = moments / distance;
     // Square to the line between the pins.
@@ -201,7 +249,7 @@ private:
     const double askew = apart > 2.0 * std::numbers::sqrt2 * place
                              ? std::asin(2.0 * std::numbers::sqrt2 * place / apart)
                              : std::numbers::pi;
-    const Span2 square = turned(quarterTurn(line), 0.0, piece_.turnRad + Span::around(0.0, askew));
+    const Span2 square = turned(quarterTurn(line), 0.0, turnBy(piece_.turnRad + Span::around(0.0, askew)));
     across(middle);
     set(0, longest(force - couple * square));
     set(1, longest(force + couple * square));
@@ -216,8 +264,8 @@ private:
     Span2 first;
     Span mass;
     Span2 pin = Span2{} - from;
-    for (std::size_t i = joint_; i < within_.placed.size(); ++i) {
-      const PlacedSpan& each = within_.placed[i];
+    for (std::size_t i = joint_; i < within_.placed().size(); ++i) {
+      const PlacedSpan& each = within_.placed()[i];
       first = first + each.mass * (pin + each.centre);
       mass += each.mass;
       pin = pin + each.next;
@@ -287,15 +335,15 @@ double heightWithin(const Within& within, const Doubts& doubts) {
   const auto rise = [&within](const Span2& way) { return way.x * within.up.up.x + way.z * within.up.up.z; };
   double most = doubts.frame.place;
   if (const auto* pair = std::get_if<SidePair>(&within.hang.bar.picks)) {
-    most += turned(pair->tiltAxis, doubts.head.place, inRadians(within.up.swingDeg)).z.width() * 0.5;
+    most += turned(pair->tiltAxis, doubts.head.place, turnBy(inRadians(within.up.swingDeg))).z.width() * 0.5;
   } else if (const auto* two = std::get_if<ForeAftPair>(&within.hang.bar.picks)) {
     most += 0.5 * rise(Span2::around(two->frontPick, doubts.frame.place)).width();
   }
   double below = most;
-  for (std::size_t i = 0; i < within.placed.size(); ++i) {
-    const PlacedSpan& piece = within.placed[i];
+  for (std::size_t i = 0; i < within.placed().size(); ++i) {
+    const PlacedSpan& piece = within.placed()[i];
     for (const Vec2 corner : within.hang.stack[i].outline) {
-      const Span2 place = piece.pin + turned(corner, doubts.stack[i].place, piece.turnRad);
+      const Span2 place = piece.pin + turned(corner, doubts.stack[i].place, piece.turn);
       below = std::max(below, most + 0.5 * rise(place).width());
     }
   }
@@ -363,46 +411,100 @@ bool Doubts::known() const {
   return std::isfinite(all);
 }
 
-Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildWorst& build,
-                          const Doubts& doubts) {
+/// Worked out when first asked for.
+class Doubting::Shapes {
+public:
+  Shapes(const Hang& hang, const Doubts& doubts)
+      : hang_(hang), doubts_(doubts), held_(hang.chain ? static_cast<std::size_t>(hang.chain->held) : 0),
+        pivotHeld_(held_ > 0 && std::holds_alternative<Pivot>(hang.stack[held_ - 1].joint)),
+        known_(doubts.known()), heaviest_(known_ ? heaviest(hang, doubts) : 0.0) {}
+
+  bool known() const { return known_; }
+  std::size_t held() const { return held_; }
+  bool pivotHeld() const { return pivotHeld_; }
+  double heaviestKg() const { return heaviest_; }
+
+  /// Every joint shut.
+  Span shutPivot() {
+    if (!shutPivot_) {
+      const Span pivot = pivotHeld_ ? pivotSpan(hang_, doubts_, false) : Span(0.0);
+      shutPivot_ = std::isfinite(pivot.width()) ? pivot : anyAngle;
+    }
+    return *shutPivot_;
+  }
+  Shape& shut() {
+    if (!shut_) {
+      shut_.emplace(hang_, doubts_, false, shutPivot());
+    }
+    return *shut_;
+  }
+
+  /// Those that may open anywhere up to their stop.
+  Span openPivot() {
+    if (!openPivot_) {
+      openPivot_ = pivotHeld_ ? pivotSpan(hang_, doubts_, true) : shutPivot();
+    }
+    return *openPivot_;
+  }
+  Shape& open() {
+    if (!open_) {
+      open_.emplace(hang_, doubts_, true, openPivot());
+    }
+    return *open_;
+  }
+
+private:
+  const Hang& hang_;
+  const Doubts& doubts_;
+  std::size_t held_;
+  bool pivotHeld_;
+  bool known_;
+  double heaviest_;
+  std::optional<Span> shutPivot_;
+  std::optional<Shape> shut_;
+  std::optional<Span> openPivot_;
+  std::optional<Shape> open_;
+};
+
+Doubting::Doubting(const Hang& hang, const Doubts& doubts) : hang_(hang), doubts_(doubts) {}
+Doubting::~Doubting() = default;
+
+Unfavourable Doubting::at(const Statics& nominal, const BuildWorst& build) {
   Unfavourable worst;
   worst.statics = nominal;
   worst.build = build;
-  if (!doubts.known()) {
+  if (!shapes_) {
+    shapes_ = std::make_unique<Shapes>(hang_, doubts_);
+  }
+  if (!shapes_->known()) {
     worst.bounded = false;
     return worst;
   }
-  Within within{hang, doubts, nominal, 0, false, {}, {}, {}, {}};
-  within.held = hang.chain ? static_cast<std::size_t>(hang.chain->held) : 0;
-  within.pivotHeld = within.held > 0 && std::holds_alternative<Pivot>(hang.stack[within.held - 1].joint);
-  Span pivot = within.pivotHeld ? pivotSpan(hang, doubts, false) : Span(0.0);
+  const Hang& hang = hang_;
+  const Doubts& doubts = doubts_;
+  Within within{hang, doubts, nominal, shapes_->held(), shapes_->pivotHeld(), nullptr, {}, {}};
   const auto notBounded = [&worst] {
     worst.bounded = false;
     return worst;
   };
-  pivot = std::isfinite(pivot.width()) ? pivot : anyAngle;
-  const auto place = [&](bool open) {
-    within.placed = placeWithin(hang, doubts, jointSpans(hang.stack, open, pivot));
-    return hangingSpan(hang, doubts, within.placed, hang.stack.size());
-  };
   // All that hangs, whatever shape it takes.
-  worst.statics.mass = std::max(nominal.mass, heaviest(hang, doubts));
+  worst.statics.mass = std::max(nominal.mass, shapes_->heaviestKg());
   // At the end of its travel it rests there, and the chain hangs slack.
   const auto staysInTravel = [&](Span angle) {
     const auto* joint = within.pivotHeld ? std::get_if<Pivot>(&hang.stack[within.held - 1].joint) : nullptr;
     return joint == nullptr || (joint->travelDeg.holds(angle.low) && joint->travelDeg.holds(angle.high));
   };
-  if (!staysInTravel(pivot)) {
+  if (!staysInTravel(shapes_->shutPivot())) {
     stayAsStated(nominal, worst);
-    worst.jointDeg[within.held - 1] = pivot;
+    worst.jointDeg[within.held - 1] = shapes_->shutPivot();
     return notBounded();
   }
-  HangingSpan hanging = place(false);
+  Shape* shape = &shapes_->shut();
   if (nominal.side) {
     // The actuator is set for the tilt of the closed shape, and stays there whatever opens.
     const double wanted = hang.set.tiltDeg.value_or(nominal.tiltDeg);
     worst.actuatorDeg =
-        actuatorWithin(hang, doubts, hanging, wanted, hang.set.panDeg, nominal.side->actuatorDeg);
+        actuatorWithin(hang, doubts, shape->hanging, wanted, hang.set.panDeg, nominal.side->actuatorDeg);
     if (!std::isfinite(worst.actuatorDeg.width())) {
       stayAsStated(nominal, worst);
       worst.actuatorDeg = anyAngle; // the tilt may be out of its reach
@@ -410,11 +512,8 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
     }
   }
   const auto settleUp = [&](bool closed) {
-    within.up = upWithin(hang, doubts, hanging, nominal, worst.actuatorDeg, closed);
-    within.line.reset();
-    if (hang.chain) {
-      within.line = lineWithin(hang, doubts, within.placed);
-    }
+    within.shape = shape;
+    within.up = upWithin(hang, doubts, shape->hanging, nominal, worst.actuatorDeg, closed);
     within.tension = within.findTension();
   };
   settleUp(true);
@@ -434,11 +533,10 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
     }
   }
   if (mayOpen) {
-    pivot = within.pivotHeld ? pivotSpan(hang, doubts, true) : pivot;
-    if (!std::isfinite(pivot.width()) || !staysInTravel(pivot)) {
+    if (!std::isfinite(shapes_->openPivot().width()) || !staysInTravel(shapes_->openPivot())) {
       return notBounded();
     }
-    hanging = place(true);
+    shape = &shapes_->open();
     settleUp(false);
     if (within.pivotHeld && !(within.tension.low > 0.0)) {
       return notBounded();
@@ -449,30 +547,36 @@ Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildW
   }
   worst.swingDeg = within.up.swingDeg;
   worst.tiltDeg = within.up.tiltDeg;
-  for (const PlacedSpan& each : within.placed) {
+  for (const PlacedSpan& each : within.placed()) {
     worst.jointDeg.push_back(each.jointDeg);
     worst.aimDeg.push_back(aimWithin(within.up, worst.tiltDeg, each));
   }
   const PickSpans picks =
-      picksWithin(hang, doubts, hanging, hang.set.panDeg, worst.actuatorDeg, nominal.tiltDeg);
+      picksWithin(hang, doubts, shape->hanging, hang.set.panDeg, worst.actuatorDeg, nominal.tiltDeg);
   const double head =
       nominal.side ? massOf(std::get<SidePair>(hang.bar.picks).headMass, doubts.head).high : 0.0;
-  worst.statics.mass = std::max(nominal.mass, hanging.mass.high + head);
+  worst.statics.mass = std::max(nominal.mass, shape->hanging.mass.high + head);
   const double lightestHead =
       nominal.side ? massOf(std::get<SidePair>(hang.bar.picks).headMass, doubts.head).low : 0.0;
-  worst.leastMass = std::min(nominal.mass, hanging.mass.low + lightestHead);
-  worst.lever = leverWithin(hang, doubts, hanging, nominal);
+  worst.leastMass = std::min(nominal.mass, shape->hanging.mass.low + lightestHead);
+  worst.lever = leverWithin(hang, doubts, shape->hanging, nominal);
   for (std::size_t pick = 0; pick < nominal.pickCount; ++pick) {
     worst.leastPick[pick] = std::min(nominal.pickLoads[pick].load, picks.load[pick].low);
     worst.statics.pickLoads[pick].load = std::max(nominal.pickLoads[pick].load, picks.load[pick].high);
   }
-  worst.build = buildWithin(hang, doubts, nominal, build, picks, within.placed, worst.actuatorDeg);
+  worst.build = buildWithin(hang, doubts, nominal, build, picks, shape->forBuild(hang, doubts, build),
+                            worst.actuatorDeg);
   bound(within, worst);
   worst.height = heightWithin(within, doubts);
   worst.chainMayNotReach =
       hang.chain && !within.pivotHeld && nominal.chain &&
       chainSpan(hang, doubts).low - anchorToEyeDoubt(hang, doubts) < nominal.chain->straight - lengthSlack;
   return worst;
+}
+
+Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildWorst& build,
+                          const Doubts& doubts) {
+  return Doubting(hang, doubts).at(nominal, build);
 }
 
 } // namespace hangbook::hang

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -64,8 +65,28 @@ struct Unfavourable {
   bool bounded = true;
 };
 
-/// `nominal` and `build` must be what was found for `hang` as it settles. An opening of 90° or more counts as
-/// not stated. Never throws for a hang that has been solved.
+/// One hang at one mark of its chain within its doubts: what no setting changes is worked out once, when it
+/// is first asked for.
+class Doubting {
+public:
+  /// Both must outlive it. Of `hang` the setting alone may change from one call to the next.
+  Doubting(const Hang& hang, const Doubts& doubts);
+  ~Doubting();
+  Doubting(const Doubting&) = delete;
+  Doubting& operator=(const Doubting&) = delete;
+
+  /// `nominal` and `build` must be what was found for the hang as it settles in its setting. An opening of
+  /// 90° or more counts as not stated. Never throws for a hang that has been solved.
+  Unfavourable at(const Statics& nominal, const BuildWorst& build);
+
+private:
+  class Shapes;
+  const Hang& hang_;
+  const Doubts& doubts_;
+  std::unique_ptr<Shapes> shapes_;
+};
+
+/// The same for one setting alone.
 Unfavourable unfavourable(const Hang& hang, const Statics& nominal, const BuildWorst& build,
                           const Doubts& doubts);
 

@@ -7,47 +7,34 @@
 namespace hangbook::hang {
 namespace {
 
-/// A side-pair's total centre before the swing, head x and z, at one actuator angle.
-struct Head {
-  Span share; ///< of the total mass that hangs from the tilt axis
-  Span2 centre;
-};
-
+/// A side-pair of which head and what hangs from it are within their doubts.
 struct SideWithin {
-  const SidePair& pair;
-  const Doubts& doubts;
   const HangingSpan& hanging;
   Turn pan;
+  Span head; ///< kg
+  Span part; ///< of the total mass that hangs from the tilt axis
+  Span2 axis;
+  Span2 own; ///< the head's centre
 
-  SideWithin(const SidePair& of, const Doubts& within, const HangingSpan& below, double panDeg)
-      : pair(of), doubts(within), hanging(below), pan(turnBy(toRadians(panDeg))) {}
+  SideWithin(const SidePair& pair, const Doubts& doubts, const HangingSpan& below, double panDeg)
+      : hanging(below), pan(turnBy(toRadians(panDeg))), head(massOf(pair.headMass, doubts.head)),
+        // Least where the head is heaviest.
+        part(below.mass.low / (below.mass.low + head.high), below.mass.high / (below.mass.high + head.low)),
+        axis(Span2::around(pair.tiltAxis, doubts.head.place)),
+        own(Span2::around(pair.headCg, doubts.head.centre)) {}
 
-  Span head() const { return massOf(pair.headMass, doubts.head); }
-
-  /// Part of the total that hangs from the tilt axis: least where the head is heaviest.
-  Span share() const {
-    const Span mass = head();
-    return {hanging.mass.low / (hanging.mass.low + mass.high),
-            hanging.mass.high / (hanging.mass.high + mass.low)};
+  /// Total centre before the swing, head x and z, where what hangs has its centre at `way` from the axis.
+  Span2 totalAt(const Span2& way) const {
+    return own + part * (Span2{axis.x + Span(pan.cosine) * way.x, axis.z + way.z} - own);
   }
-
-  Span2 total(Span actuator) const {
-    const Span2 turnedCentre = turned(hanging.centre, actuator);
-    const Span2 axis = Span2::around(pair.tiltAxis, doubts.head.place);
-    const Span2 below{axis.x + Span(pan.cosine) * turnedCentre.x, axis.z + turnedCentre.z};
-    const Span2 own = Span2::around(pair.headCg, doubts.head.centre);
-    const Span part = share();
-    return own + part * (below - own);
-  }
+  Span2 total(const SpanTurn& actuator) const { return totalAt(turned(hanging.centre, actuator)); }
 
   /// What `TiltCurve::miss` is, with its sign turned. What is linear in the centre below enters once.
   Span miss(double actuator, double sineWanted) const {
-    const Span2 at = total(actuator);
-    const Turn turn = turnBy(actuator);
+    const SpanTurn exact = turnBy(Span(actuator));
+    const Turn& turn = exact.from;
+    const Span2 at = total(exact);
     const double ahead = turn.cosine * pan.cosine;
-    const Span2 axis = Span2::around(pair.tiltAxis, doubts.head.place);
-    const Span2 own = Span2::around(pair.headCg, doubts.head.centre);
-    const Span part = share();
     const Span still =
         Span(ahead) * (own.x + part * (axis.x - own.x)) + Span(turn.sine) * (own.z + part * (axis.z - own.z));
     const double panned = pan.cosine * pan.cosine;
@@ -60,18 +47,19 @@ struct SideWithin {
   /// Its derivative by the angle in radians. What the two parts of the total centre have in common is taken
   /// out by hand: it is far greater than what is left.
   Span slope(Span actuator, double sineWanted) const {
-    const Span2 axis = Span2::around(pair.tiltAxis, doubts.head.place);
-    const Span2 own = Span2::around(pair.headCg, doubts.head.centre);
-    const Span part = share();
     const Span2 still = own + part * (axis - own);
-    const Span2 way = turned(hanging.centre, actuator);
     const SpanTurn turn = turnBy(actuator);
+    const Span2 way = turned(hanging.centre, turn);
     const double panned = 1.0 - pan.cosine * pan.cosine;
-    const Span linear =
-        turn.cosine * still.z - Span(pan.cosine) * turn.sine * still.x +
-        part * Span(panned) *
-            (hanging.centre.x * sine(Span(2.0) * actuator) + hanging.centre.z * cosine(Span(2.0) * actuator));
-    const Span2 at = total(actuator);
+    Span linear = turn.cosine * still.z - Span(pan.cosine) * turn.sine * still.x;
+    if (panned != 0.0) {
+      const SpanTurn twice = turnBy(Span(2.0) * actuator);
+      linear += part * Span(panned) * (hanging.centre.x * twice.sine + hanging.centre.z * twice.cosine);
+    }
+    if (sineWanted == 0.0) {
+      return linear;
+    }
+    const Span2 at = totalAt(way);
     const Span away = root(square(at.x) + square(at.z));
     const Span awaySlope =
         part * (part * Span(panned) * way.x * way.z + still.z * way.x - Span(pan.cosine) * still.x * way.z) /
@@ -153,11 +141,11 @@ Opening openingOf(const Hang& hang, const std::vector<PlacedSpan>& shut, std::si
 /// The steps before aiming.
 class Steps {
 public:
-  Steps(const Hang& hang, const Doubts& doubts, const BuildWorst& stated, const Worsen& worsen)
-      : hang_(hang), doubts_(doubts), stated_(stated), worsen_(worsen),
+  Steps(const Hang& hang, const Doubts& doubts, const BuildWorst& stated)
+      : hang_(hang), doubts_(doubts), stated_(stated),
         fore_(std::holds_alternative<ForeAftPair>(hang.bar.picks)) {}
 
-  void all(const Span& pivotDeg) const {
+  std::vector<StepWithin> all(const Span& pivotDeg) const {
     const std::size_t held =
         hang_.chain ? static_cast<std::size_t>(hang_.chain->held) : hang_.stack.size() + 1;
     const bool pivot =
@@ -165,12 +153,14 @@ public:
     const Span swung = pivot ? swingOf(std::get<Pivot>(hang_.stack[held - 1].joint).travelDeg) : Span{};
     const Placed before(*this, swung);
     const Placed chained(*this, pivotDeg);
+    std::vector<StepWithin> steps;
     for (std::size_t cabinets = 0; cabinets <= hang_.stack.size(); ++cabinets) {
-      take(BuildStage::stacked, cabinets, before);
+      steps.push_back(step(BuildStage::stacked, cabinets, before));
       if (cabinets >= held) {
-        take(BuildStage::chained, cabinets, chained);
+        steps.push_back(step(BuildStage::chained, cabinets, chained));
       }
     }
+    return steps;
   }
 
 private:
@@ -185,7 +175,7 @@ private:
           open(placeWithin(of.hang_, of.doubts_, jointSpans(of.hang_.stack, true, pivotDeg))) {}
   };
 
-  void take(BuildStage stage, std::size_t cabinets, const Placed& placed) const {
+  StepWithin step(BuildStage stage, std::size_t cabinets, const Placed& placed) const {
     // Level, a fore-aft-pair's frame has the world's axes; an assembled side-pair swings with what hangs, and
     // its two picks carry alike where it is not panned.
     Opening opening;
@@ -194,25 +184,22 @@ private:
     } else if (stated_.restPanDeg != 0.0) {
       opening = openingOf(hang_, placed.shut, cabinets, {Span(-1.0, 1.0), Span(0.0, 1.0)});
     }
-    const BuildMoment moment{stage, static_cast<int>(cabinets)};
+    StepWithin within{{stage, static_cast<int>(cabinets)}, opening.freely, {}, 0.0};
     if (opening.freely) {
-      worsen_.worst.unknown = moment;
-      return;
+      return within;
     }
     const HangingSpan hanging =
         hangingSpan(hang_, doubts_, opening.surelyShut ? placed.shut : placed.open, cabinets);
     const auto* pair = std::get_if<SidePair>(&hang_.bar.picks);
     const double head = pair != nullptr ? pair->headMass : 0.0;
-    const double weight = standardGravity * (head + 0.5 * (hanging.mass.low + hanging.mass.high));
-    worsen_.take(moment,
-                 picksWithin(hang_, doubts_, hanging, stated_.restPanDeg, stated_.restActuatorDeg, 0.0),
-                 weight);
+    within.weight = standardGravity * (head + 0.5 * (hanging.mass.low + hanging.mass.high));
+    within.picks = picksWithin(hang_, doubts_, hanging, stated_.restPanDeg, stated_.restActuatorDeg, 0.0);
+    return within;
   }
 
   const Hang& hang_;
   const Doubts& doubts_;
   const BuildWorst& stated_;
-  const Worsen& worsen_;
   bool fore_;
 };
 
@@ -241,19 +228,19 @@ PickSpans picksWithin(const Hang& hang, const Doubts& doubts, const HangingSpan&
     const SideWithin within(*pair, doubts, hanging, 0.0);
     const Span spacing = Span::around(pair->pickSpacing, doubts.frame.place);
     const Span ahead =
-        panDeg.magnitude() == 0.0 ? Span(0.0) : turned(hanging.centre, inRadians(actuatorDeg)).x;
+        panDeg.magnitude() == 0.0 ? Span(0.0) : turned(hanging.centre, turnBy(inRadians(actuatorDeg))).x;
     const Span aside = sine(inRadians(panDeg)) * ahead / spacing;
     const Span exact = panDeg.magnitude() == 0.0 ? Span(0.0) : aside;
     for (std::size_t pick = 0; pick < 2; ++pick) {
       const Span own = pick == 0 ? exact : -exact;
-      picks.load[pick] = g * (Span(0.5) * within.head() + hanging.mass * (Span(0.5) + own));
-      picks.share[pick] = Span(0.5) + within.share() * own;
+      picks.load[pick] = g * (Span(0.5) * within.head + hanging.mass * (Span(0.5) + own));
+      picks.share[pick] = Span(0.5) + within.part * own;
     }
   } else if (const auto* two = std::get_if<ForeAftPair>(&hang.bar.picks)) {
     const double place = doubts.frame.place;
     const Span2 front = Span2::around(two->frontPick, place);
     const Span2 rear = Span2::around(two->rearPick, place);
-    const Span tilt = inRadians(tiltDeg);
+    const SpanTurn tilt = turnBy(inRadians(tiltDeg));
     const Span2 apart = Span2::around(two->rearPick - two->frontPick, 2.0 * place);
     const Span across = turned(apart, tilt).x;
     picks.share = {-(turned(hanging.centre - rear, tilt).x / across),
@@ -306,9 +293,9 @@ UpSpan upWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hangi
       up.up.x = Span(sineTilt);
       up.tiltDeg = Span(nominal.tiltDeg);
     } else {
-      const Span2 total = within.total(actuator);
-      swing = directionOf({-total.z, -total.x}); // sin s = −X/r, cos s = −Z/r
       const SpanTurn turn = turnBy(actuator);
+      const Span2 total = within.total(turn);
+      swing = directionOf({-total.z, -total.x}); // sin s = −X/r, cos s = −Z/r
       const SpanTurn swung = turnBy(swing);
       up.up.x = turn.cosine * Span(within.pan.cosine) * swung.sine + turn.sine * swung.cosine;
       up.tiltDeg = inDegrees(
@@ -331,9 +318,14 @@ UpSpan upWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hangi
   return up;
 }
 
+std::vector<StepWithin> stepsWithin(const Hang& hang, const Doubts& doubts, const BuildWorst& stated,
+                                    Span pivotDeg) {
+  return Steps(hang, doubts, stated).all(pivotDeg);
+}
+
 BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& nominal,
-                       const BuildWorst& stated, const PickSpans& asSet,
-                       const std::vector<PlacedSpan>& placed, Span actuatorDeg) {
+                       const BuildWorst& stated, const PickSpans& asSet, const HangingShape& shape,
+                       Span actuatorDeg) {
   BuildWorst worst;
   worst.unknown = stated.unknown;
   worst.restPanDeg = stated.restPanDeg;
@@ -343,13 +335,15 @@ BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& no
   const auto all = static_cast<int>(hang.stack.size());
   worsen.take({BuildStage::set, all}, asSet, nominal.mass * standardGravity);
 
-  Span pivot;
-  for (std::size_t i = 0; i < placed.size(); ++i) {
-    pivot = std::holds_alternative<Pivot>(hang.stack[i].joint) ? placed[i].jointDeg : pivot;
+  for (const StepWithin& step : shape.steps) {
+    if (step.freely) {
+      worst.unknown = step.moment;
+    } else {
+      worsen.take(step.moment, step.picks, step.weight);
+    }
   }
-  Steps(hang, doubts, stated, worsen).all(pivot);
 
-  const HangingSpan hanging = hangingSpan(hang, doubts, placed, hang.stack.size());
+  const HangingSpan& hanging = shape.hanging;
   const Span pan = hull(stated.restPanDeg, hang.set.panDeg);
   const double tilt = hang.set.tiltDeg.value_or(0.0);
   Span actuator;
@@ -376,7 +370,7 @@ BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& no
     const double rise = std::sin(toRadians(end));
     const double roll = std::sin(toRadians(pan.magnitude()));
     const Span above{std::sqrt(std::max(0.0, 1.0 - rise * rise - roll * roll)), std::cos(toRadians(end))};
-    const Opening opening = openingOf(hang, placed, hang.stack.size(), {Span(rise), above});
+    const Opening opening = openingOf(hang, shape.placed, hang.stack.size(), {Span(rise), above});
     shut = shut && opening.surelyShut;
     freely = freely || opening.freely;
   }
@@ -384,11 +378,7 @@ BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& no
     worst.unknown = BuildMoment{BuildStage::aiming, all};
     return worst;
   }
-  const HangingSpan aimed =
-      shut || !moves
-          ? hanging
-          : hangingSpan(hang, doubts, placeWithin(hang, doubts, jointSpans(hang.stack, true, pivot)),
-                        hang.stack.size());
+  const HangingSpan& aimed = shut || !moves ? hanging : shape.opened;
   for (const double end : {std::min(0.0, tilt), std::max(0.0, tilt)}) {
     worsen.take({BuildStage::aiming, all}, picksWithin(hang, doubts, aimed, pan, actuator, end),
                 nominal.mass * standardGravity);

@@ -38,9 +38,29 @@ struct UpSpan {
 UpSpan upWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hanging, const Statics& nominal,
                 Span actuatorDeg, bool closed);
 
+/// What the picks may carry at one step before aiming.
+struct StepWithin {
+  BuildMoment moment;
+  bool freely = false; ///< a joint may open whose stop nobody stated: the rest is not known
+  PickSpans picks;
+  double weight = 0.0; ///< N, that hangs then, halfway between its lightest and heaviest
+};
+
+/// The steps before aiming, a held pivot at `pivotDeg`. Of `stated` the pan and actuator at rest count.
+std::vector<StepWithin> stepsWithin(const Hang& hang, const Doubts& doubts, const BuildWorst& stated,
+                                    Span pivotDeg);
+
+/// What an assembled hang's shape has within its doubts, whatever tilt it is set to.
+struct HangingShape {
+  const std::vector<PlacedSpan>& placed;
+  const HangingSpan& hanging;
+  const HangingSpan& opened; ///< with every joint that may open anywhere up to its stop
+  const std::vector<StepWithin>& steps;
+};
+
 /// The worst of the build, of aiming and of the hang as set.
 BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& nominal,
-                       const BuildWorst& stated, const PickSpans& asSet,
-                       const std::vector<PlacedSpan>& placed, Span actuatorDeg);
+                       const BuildWorst& stated, const PickSpans& asSet, const HangingShape& shape,
+                       Span actuatorDeg);
 
 } // namespace hangbook::hang

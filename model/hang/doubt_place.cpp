@@ -41,20 +41,17 @@ Span meanPlace(const std::vector<std::pair<Span, Span>>& parts, Span mass) {
 
 } // namespace
 
-Span2 turned(Vec2 place, double eachWay, Span radians) {
-  if (radians.low == radians.high) {
-    const Turn turn = turnBy(radians.low);
-    return Span2::around(turn(place), eachWay * (std::abs(turn.cosine) + std::abs(turn.sine)));
+Span2 turned(Vec2 place, double eachWay, const SpanTurn& turn) {
+  if (turn.exact()) {
+    const double most = eachWay * (std::abs(turn.from.cosine) + std::abs(turn.from.sine));
+    return Span2::around(turn.from(place), most);
   }
-  const double away = length(place);
-  const Span way = radians + Span(std::atan2(place.z, place.x));
-  const double most = eachWay * std::numbers::sqrt2; // |cos| + |sin| is never more
-  return Span2{Span(away) * cosine(way), Span(away) * sine(way)} + Span2::around({}, most);
+  return turn(place) + Span2::around({}, eachWay * std::numbers::sqrt2); // |cos| + |sin| is never more
 }
 
-Span2 turned(const Span2& place, Span radians) {
+Span2 turned(const Span2& place, const SpanTurn& turn) {
   const Span2 box{Span::around(0.0, 0.5 * place.x.width()), Span::around(0.0, 0.5 * place.z.width())};
-  return turned(middleOf(place), 0.0, radians) + turnBy(radians)(box);
+  return turned(middleOf(place), 0.0, turn) + turn(box);
 }
 
 Span massOf(double stated, const PieceDoubt& doubt) {
@@ -89,10 +86,11 @@ std::vector<PlacedSpan> placeWithin(const Hang& hang, const Doubts& doubts,
     each.mass = massOf(element.mass, doubt);
     each.jointDeg = jointDeg[i];
     each.turnRad = turn;
+    each.turn = turnBy(turn);
     each.pin = pin;
-    each.centre = turned(element.cg, doubt.centre, turn);
+    each.centre = turned(element.cg, doubt.centre, each.turn);
     if (element.nextPin) {
-      each.next = turned(*element.nextPin, doubt.place, turn);
+      each.next = turned(*element.nextPin, doubt.place, each.turn);
       pin = pin + each.next;
     }
   }

@@ -13,15 +13,16 @@ struct PlacedSpan {
   Span mass;
   Span jointDeg; ///< its joint's angle
   Span turnRad;  ///< its turn against the frame
+  SpanTurn turn; ///< the same
   Span2 pin;     ///< from the frame's origin
   Span2 centre;
   Span2 next; ///< to the pin of the element below
 };
 
-/// A place given in a piece's own axes, each coordinate `eachWay` off at most, in axes turned by `radians`.
+/// A place given in a piece's own axes, each coordinate `eachWay` off at most, in axes turned by `turn`.
 /// The turn enters once for each coordinate.
-Span2 turned(Vec2 place, double eachWay, Span radians);
-Span2 turned(const Span2& place, Span radians);
+Span2 turned(Vec2 place, double eachWay, const SpanTurn& turn);
+Span2 turned(const Span2& place, const SpanTurn& turn);
 
 Span massOf(double stated, const PieceDoubt& doubt);
 

@@ -118,15 +118,59 @@ inline double longest(const Span2& a) {
   return std::hypot(a.x.magnitude(), a.z.magnitude());
 }
 
-/// A turn in the plane by an angle within its span.
+/// A turn in the plane by an angle within its span, kept as the turns at both ends: one call of the library
+/// for each, whatever is then turned.
 struct SpanTurn {
   Span cosine{1.0};
   Span sine{0.0};
+  Turn from;
+  Turn to;
+  bool half = false; ///< half a turn or more: anything of that length may come out
 
+  bool exact() const { return from.cosine == to.cosine && from.sine == to.sine; }
+
+  /// An exact place. Below half a turn each coordinate is at its ends, or at its crest or trough where the
+  /// other one passes 0 on the way: z upwards where x is greatest, x upwards where z is least.
+  Span2 operator()(Vec2 place) const {
+    if (half) {
+      const Span any = Span::around(0.0, length(place));
+      return {any, any};
+    }
+    const Vec2 first = from(place);
+    if (exact()) {
+      return {first.x, first.z};
+    }
+    const Vec2 last = to(place);
+    Span2 turned{hull(first.x, last.x), hull(first.z, last.z)};
+    if (first.z <= 0.0 && last.z >= 0.0) {
+      turned.x.high = std::max(turned.x.high, length(place));
+    } else if (first.z >= 0.0 && last.z <= 0.0) {
+      turned.x.low = std::min(turned.x.low, -length(place));
+    }
+    if (first.x <= 0.0 && last.x >= 0.0) {
+      turned.z.low = std::min(turned.z.low, -length(place));
+    } else if (first.x >= 0.0 && last.x <= 0.0) {
+      turned.z.high = std::max(turned.z.high, length(place));
+    }
+    return turned;
+  }
   Span2 operator()(const Span2& a) const { return {a.x * cosine - a.z * sine, a.x * sine + a.z * cosine}; }
 };
 inline SpanTurn turnBy(Span radians) {
-  return {cosine(radians), sine(radians)};
+  SpanTurn turn;
+  turn.from = turnBy(radians.low);
+  if (radians.low == radians.high) {
+    turn.to = turn.from;
+    turn.cosine = turn.from.cosine;
+    turn.sine = turn.from.sine;
+    return turn;
+  }
+  turn.to = turnBy(radians.high);
+  turn.half = radians.width() >= std::numbers::pi;
+  const Span2 ahead = turn(Vec2{1.0, 0.0});
+  turn.cosine = ahead.x;
+  turn.sine = ahead.z;
+  return turn;
 }
 
 } // namespace hangbook::hang

@@ -19,6 +19,9 @@ constexpr double longestChain = -std::numeric_limits<double>::infinity();
 /// Aims nearer to each other than this count as one.
 constexpr double aimStep = 1e-6;
 
+/// Two settings that differ by less fail alike: which of them is shown must not hang on a last digit.
+constexpr double sameBeyond = 1e-9;
+
 /// How far beyond its limit a failing value is, as a part of the limit; both in the rule's own unit.
 double beyond(const Use& use) {
   if (std::isnan(use.value) || std::isnan(use.limit)) {
@@ -343,7 +346,7 @@ private:
     if (score.verdict == Verdict::fails && score.failing != score_.failing) {
       return score.failing < score_.failing;
     }
-    if (score.verdict == Verdict::fails && score.beyond != score_.beyond) {
+    if (score.verdict == Verdict::fails && std::abs(score.beyond - score_.beyond) > sameBeyond) {
       return score.beyond < score_.beyond;
     }
     if (score.verdict == Verdict::unproven && score.open != score_.open) {

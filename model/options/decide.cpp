@@ -5,6 +5,7 @@
 #include <QHash>
 
 #include "options/best.h"
+#include "options/in_parallel.h"
 #include "options/rig_fold.h"
 #include "options/search.h"
 #include "options/ways.h"
@@ -124,7 +125,15 @@ std::vector<Way> waysOf(const Search& search, const Build& build,
   return ways;
 }
 
-void decideBuild(const Search& search, const Build& build, const std::vector<Way>& ways, Listing& listing) {
+/// An option of a build with what deciding it took.
+struct Found {
+  Option option;
+  qint64 settings = 0;
+  std::vector<BoundCount> bounds;
+};
+
+std::vector<Found> decideBuild(const Search& search, const Build& build, const std::vector<Way>& ways) {
+  std::vector<Found> all;
   const catalogue::ChainType* chain =
       build.stack.held == 0 ? nullptr
                             : catalogue::find(search.snapshot->catalogue.chains, build.table->chain);
@@ -141,7 +150,7 @@ void decideBuild(const Search& search, const Build& build, const std::vector<Way
       option.fold = &fold;
       if (settings.settled.empty()) {
         const QString why = settings.missing.isEmpty() ? settings.impossible : QString();
-        listing.add(optionAt(option, rig, nullptr, notKnown, why), 0, {});
+        all.push_back({optionAt(option, rig, nullptr, notKnown, why), 0, {}});
         continue;
       }
       const Best best = bestOf(option, settings.settled, ranges);
@@ -150,9 +159,10 @@ void decideBuild(const Search& search, const Build& build, const std::vector<Way
         // One of the settings whose shape hinges on a figure that nobody stated may hold.
         found = optionAt(option, rig, nullptr, notKnown, {});
       }
-      listing.add(std::move(found), static_cast<qint64>(settings.settled.size()), best.bounds);
+      all.push_back({std::move(found), static_cast<qint64>(settings.settled.size()), best.bounds});
     }
   }
+  return all;
 }
 
 QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidates, QStringList notes) {
@@ -174,17 +184,25 @@ QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidat
 }
 
 HangOptions decideHang(const Snapshot& snapshot, const House& house, const calendar::Hang& hang,
-                       const QString& idStart, const std::function<void(double)>& tell) {
+                       const QString& idStart, const std::function<void(double)>& tell, int threads) {
   QStringList notes;
   const CandidatePoints candidates = candidatePoints(snapshot, house, hang);
   const std::vector<Build> builds = buildsFor(snapshot, hang, notes);
   Listing listing;
   listing.result.hang = hang.name;
   const Search search{&snapshot, &house, &hang, candidates.bridles};
-  for (std::size_t i = 0; i < builds.size(); ++i) {
-    tell(static_cast<double>(i) / static_cast<double>(builds.size()));
-    if (const auto ways = waysOf(search, builds[i], candidates.points, idStart); !ways.empty()) {
-      decideBuild(search, builds[i], ways, listing);
+  std::vector<std::vector<Found>> found(builds.size());
+  inParallel(
+      builds.size(), threads,
+      [&](std::size_t i) {
+        if (const auto ways = waysOf(search, builds[i], candidates.points, idStart); !ways.empty()) {
+          found[i] = decideBuild(search, builds[i], ways);
+        }
+      },
+      [&](std::size_t done) { tell(static_cast<double>(done) / static_cast<double>(builds.size())); });
+  for (std::vector<Found>& ofBuild : found) {
+    for (Found& each : ofBuild) {
+      listing.add(std::move(each.option), each.settings, each.bounds);
     }
   }
   listing.result.decided.options = static_cast<qint64>(listing.result.options.size());
@@ -196,12 +214,13 @@ HangOptions decideHang(const Snapshot& snapshot, const House& house, const calen
 
 } // namespace
 
-ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang, const Progress& progress) {
-  return decideOnly(snapshot, {}, hang, progress);
+ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang, const Progress& progress,
+                   int threads) {
+  return decideOnly(snapshot, {}, hang, progress, threads);
 }
 
 ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const std::optional<QString>& hang,
-                       const Progress& progress) {
+                       const Progress& progress, int threads) {
   const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   std::vector<const calendar::Hang*> hangs;
   for (const calendar::Hang& each : snapshot.show.hangs) {
@@ -220,7 +239,8 @@ ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const s
         throw Cancelled{};
       }
     };
-    all.hangs.push_back(decideHang(snapshot, house, *hangs[i], idStart, tell));
+    tell(0.0);
+    all.hangs.push_back(decideHang(snapshot, house, *hangs[i], idStart, tell, threads));
   }
   if (progress && !progress(1.0)) {
     throw Cancelled{};

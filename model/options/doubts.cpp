@@ -213,11 +213,11 @@ Settled asStated(const Settled& settled) {
   return stated;
 }
 
-void takeDoubts(const hang::Hang& hang, const RigDoubts& doubts, Settled& settled) {
+void takeDoubts(hang::Doubting& doubting, const hang::Hang& hang, const RigDoubts& doubts, Settled& settled) {
   if (doubts.figures.none() && doubts.gearHeavier == 1.0) {
     return;
   }
-  hang::Unfavourable worst = hang::unfavourable(hang, settled.statics, settled.build, doubts.figures);
+  hang::Unfavourable worst = doubting.at(settled.statics, settled.build);
   auto doubt = std::make_shared<SettledDoubt>();
   doubt->statics = std::move(settled.statics);
   doubt->build = settled.build;

@@ -41,7 +41,7 @@ RigDoubts doubtsOf(const House&, const Stack&, const catalogue::BarType&, const 
 /// The same setting with every figure as stated.
 Settled asStated(const Settled&);
 
-/// Puts a solved setting at its unfavourable end. `hang` is what was solved.
-void takeDoubts(const hang::Hang& hang, const RigDoubts& doubts, Settled& settled);
+/// Puts a solved setting at its unfavourable end. `hang` is what was solved, `doubting` of it and `doubts`.
+void takeDoubts(hang::Doubting& doubting, const hang::Hang& hang, const RigDoubts& doubts, Settled& settled);
 
 } // namespace hangbook::options

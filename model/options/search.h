@@ -15,14 +15,17 @@ using Progress = std::function<bool(double)>;
 struct Cancelled {};
 
 /// Every option of every hang of the show (or of the one hang named), each with its verdict and findings.
-/// Pure: may run on any thread. Throws Error (badInput) where `hang` is not one of the show's.
+/// Pure: may run on any thread, and takes `threads` of its own (0: as many as there are cores; 1: the
+/// caller's alone), with the same answer whatever their number; `progress` is asked on the caller's. Throws
+/// Error (badInput) where `hang` is not one of the show's.
 ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang = {},
-                   const Progress& progress = {});
+                   const Progress& progress = {}, int threads = 0);
 
 /// The same for those options alone whose id begins with `idStart`: what choosing or explaining one takes.
 /// Each comes out as `decide` gives it; `decided` counts only what was done for them.
 ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart,
-                       const std::optional<QString>& hang = {}, const Progress& progress = {});
+                       const std::optional<QString>& hang = {}, const Progress& progress = {},
+                       int threads = 0);
 
 /// One option at a setting of somebody's own (dragging, explaining, re-checking). The mark and trim in
 /// `setting` are taken as they are, and so is the tilt, on the grid or not.

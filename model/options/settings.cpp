@@ -164,6 +164,7 @@ Settings settingsOf(Rig& rig, double panDeg) {
           solver.useMark(*mark);
         }
         const hang::BuildUp build(rig.hang.bar, rig.hang.stack, rig.hang.chain);
+        hang::Doubting doubting(rig.hang, rig.doubts.figures);
         const std::optional<hang::Range> range = tiltRange(rig, solver.assembly(), panDeg);
         const auto first = std::lround(range ? std::ceil(range->low / rig.tiltStepDeg - gridSlackDeg) : 0.0);
         const auto last = std::lround(range ? std::floor(range->high / rig.tiltStepDeg + gridSlackDeg) : 0.0);
@@ -179,7 +180,7 @@ Settings settingsOf(Rig& rig, double panDeg) {
             settled.layout = hang::layOut(rig.hang, settled.statics);
             settled.build = build.worst(rig.hang.set, settled.statics);
             settled.setting = {range ? tilt : settled.statics.tiltDeg, panDeg, notKnown, mark, holes};
-            takeDoubts(rig.hang, rig.doubts, settled);
+            takeDoubts(doubting, rig.hang, rig.doubts, settled);
             all.settled.push_back(std::move(settled));
           } catch (const Error& error) {
             impossible(QString::fromUtf8(error.what()));
@@ -233,7 +234,8 @@ std::optional<Settled> settle(Rig& rig, const Setting& setting, QStringList& mis
   settled.setting = setting;
   settled.setting.tiltDeg = rig.hang.set.tiltDeg ? setting.tiltDeg : settled.statics.tiltDeg;
   settled.setting.trimM = notKnown;
-  takeDoubts(rig.hang, rig.doubts, settled);
+  hang::Doubting doubting(rig.hang, rig.doubts.figures);
+  takeDoubts(doubting, rig.hang, rig.doubts, settled);
   return settled;
 }
 
