@@ -97,6 +97,14 @@ options::Setting AdjustPanel::setting() const {
   return setting_;
 }
 
+void AdjustPanel::ask(const options::Setting& setting) {
+  if (has_) {
+    setting_ = setting;
+    fill();
+    Q_EMIT settingAsked(setting_);
+  }
+}
+
 void AdjustPanel::lift(double metres) {
   if (trim_->isEnabled()) {
     setting_.trimM += metres; // kept whole, or slow dragging would be lost in the field's rounding

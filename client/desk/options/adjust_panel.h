@@ -30,6 +30,8 @@ public:
   void setJudged(const options::Option& option);
   void setFigures(const Figures& figures);
   options::Setting setting() const;
+  /// Takes a setting from elsewhere, as if it had been typed.
+  void ask(const options::Setting& setting);
   /// Moves the trim by so much, as if it had been typed.
   void lift(double metres);
 

@@ -12,6 +12,7 @@
 #include "desk/options/adjust_panel.h"
 #include "desk/options/elevation.h"
 #include "desk/options/options_place.h"
+#include "desk/options/setting_map_panel.h"
 #include "desk/options/show_chooser.h"
 #include "desk/options/side_by_side_panel.h"
 #include "desk/options/would_do_panel.h"
@@ -129,7 +130,12 @@ void OptionsPlace::layOut() {
 
   auto* above = splitter(Qt::Horizontal, QStringLiteral("optionsAbove"));
   above->addWidget(page_);
-  above->addWidget(column({{adjust_, 0}, {elevation_, 1}}));
+  views_->setObjectName(QStringLiteral("optionsViews"));
+  views_->setAccessibleName(tr("In the room, or the window of settings"));
+  views_->setDocumentMode(true);
+  views_->addTab(elevation_, tr("In the r&oom"));
+  views_->addTab(map_, tr("Se&ttings"));
+  above->addWidget(column({{adjust_, 0}, {views_, 1}}));
   above->setStretchFactor(0, 3);
   above->setStretchFactor(1, 2);
   above->setSizes({6200, 3800});

@@ -16,6 +16,7 @@
 #include "desk/options/adjust_panel.h"
 #include "desk/options/elevation.h"
 #include "desk/options/scene_drawing.h"
+#include "desk/options/setting_map_panel.h"
 #include "desk/options/side_by_side_panel.h"
 #include "desk/options/would_do_panel.h"
 #include "desk/words/plain_words.h"
@@ -30,12 +31,12 @@ OptionsPlace::OptionsPlace(Session& session, QWidget* parent)
                          static_cast<int>(OptionColumn::stack), static_cast<int>(OptionColumn::verdict),
                          Qt::AscendingOrder, this)),
       verdicts_(new QComboBox(this)), order_(new QComboBox(this)), elevation_(new Elevation(this)),
-      adjust_(new AdjustPanel(this)), rules_(new QTableView(this)), ruleHead_(new QLabel(this)),
-      sentence_(new QLabel(this)), progress_(new QProgressBar(this)),
-      cancel_(new QPushButton(tr("Cancel"), this)), parts_(new QTabWidget(this)),
-      wouldDo_(new WouldDoPanel(session, this)), beside_(new SideBySidePanel(this)),
-      yesterday_(new QPushButton(tr("Same as &yesterday…"), this)),
-      hereBefore_(new QPushButton(tr("Same as last time &here…"), this)) {
+      map_(new SettingMapPanel(session, this)), views_(new QTabWidget(this)), adjust_(new AdjustPanel(this)),
+      rules_(new QTableView(this)), ruleHead_(new QLabel(this)), sentence_(new QLabel(this)),
+      progress_(new QProgressBar(this)), cancel_(new QPushButton(tr("Cancel"), this)),
+      parts_(new QTabWidget(this)), wouldDo_(new WouldDoPanel(session, this)),
+      beside_(new SideBySidePanel(this)), yesterday_(new QPushButton(tr("Same as &yesterday…"), this)),
+      hereBefore_(new QPushButton(tr("Same as last time her&e…"), this)) {
   layOut();
   connectAll();
   showStopped({});
@@ -99,6 +100,7 @@ void OptionsPlace::connectAll() {
   connect(page_, &ListPage::currentRowChanged, this, &OptionsPlace::showOption);
   connect(adjust_, &AdjustPanel::settingAsked, this, &OptionsPlace::judge);
   connect(elevation_, &Elevation::liftAsked, adjust_, &AdjustPanel::lift);
+  connect(map_, &SettingMapPanel::settingAsked, adjust_, &AdjustPanel::ask);
   connect(adjust_, &AdjustPanel::backAsked, this, [this] { showOption(page_->currentRow()); });
   connect(rules_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
           [this](const QModelIndex& index) { showSentence(index.row()); });
@@ -114,7 +116,11 @@ QString OptionsPlace::explanation() const {
       "everything is judged again while you do. Choosing asks for a name; an option that fails cannot be "
       "chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.\n\nIn the drawing: take "
       "hold of the hang to move it up or down; wheel or + and − zoom, drag or arrow keys move, 0 shows the "
-      "room, H the hang, Ctrl+C copies the picture.\n\nUnder it: the rules; what would do where it fails, "
+      "room, H the hang, Ctrl+C copies the picture. Beside it the window of settings: at which tilts and "
+      "trims "
+      "the option stands, which rule ends it where, and at which tilts each link of the chain leaves a trim; "
+      "arrow keys move the point, page up and down the mark, and the rules follow.\n\nUnder it: the rules; "
+      "what would do where it fails, "
       "or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the "
       "selected one there). Same as yesterday, or as last time here, finds what hung then by today's rules "
       "and offers to choose it. The order is remembered; an option that another one beats in every respect "
@@ -259,6 +265,7 @@ void OptionsPlace::showOption(int row) {
     setFindings({});
     adjust_->setOption({});
     wouldDo_->setNothing();
+    map_->setNothing();
     beside_->setLooked({});
     ruleHead_->setText(tr("Rules"));
     elevation_->setDrawing({});
@@ -269,6 +276,7 @@ void OptionsPlace::showOption(int row) {
   setFindings(looked_->findings);
   adjust_->setOption(looked_);
   wouldDo_->setOption(search_.snapshot(), *looked_, false);
+  map_->setOption(search_.snapshot(), *looked_);
   beside_->setLooked(list_.at(row));
   ruleHead_->setText(wordsFor(*looked_));
   judge_.ask({search_.snapshot(), *looked_, false});
@@ -320,6 +328,7 @@ void OptionsPlace::showAnswer(const SettingJudge::Answer& answer) {
     setFindings(answer.option.findings);
     adjust_->setJudged(answer.option);
     wouldDo_->setOption(search_.snapshot(), answer.option, true);
+    map_->setOption(search_.snapshot(), answer.option);
     if (const int row = page_->currentRow(); row >= 0) {
       OptionLine line = list_.at(row);
       line.option = answer.option;

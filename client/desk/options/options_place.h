@@ -19,6 +19,7 @@ namespace hangbook::desk {
 
 class AdjustPanel;
 class Elevation;
+class SettingMapPanel;
 class SideBySidePanel;
 class WouldDoPanel;
 
@@ -76,6 +77,8 @@ private:
   QComboBox* verdicts_;
   QComboBox* order_;
   Elevation* elevation_;
+  SettingMapPanel* map_;
+  QTabWidget* views_;
   AdjustPanel* adjust_;
   QTableView* rules_;
   QLabel* ruleHead_;

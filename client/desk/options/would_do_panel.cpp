@@ -1,74 +1,45 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/options/would_do_panel.h"
 
-#include <QHBoxLayout>
+#include <algorithm>
+
 #include <QHeaderView>
 #include <QLabel>
-#include <QProgressBar>
-#include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
 
 #include "desk/lists/list_page.h"
 #include "desk/style/scale.h"
+#include "desk/words/work_line.h"
 
 namespace hangbook::desk {
-namespace {
-
-constexpr int progressMilliseconds = 100;
-
-} // namespace
 
 WouldDoPanel::WouldDoPanel(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), table_(new QTableView(this)), head_(new QLabel(this)),
-      whole_(new QLabel(this)), progress_(new QProgressBar(this)),
-      cancel_(new QPushButton(tr("Cancel"), this)), again_(new QPushButton(tr("&Work it out"), this)) {
+    : QWidget(parent), session_(session), table_(new QTableView(this)),
+      line_(new WorkLine(QStringLiteral("wouldDo"), tr("Work it out"), this)), whole_(new QLabel(this)) {
   setObjectName(QStringLiteral("wouldDo"));
   table_->setObjectName(QStringLiteral("wouldDoTable"));
   table_->setAccessibleName(tr("What would do, or what breaks first"));
   table_->setModel(&model_);
   prepareTable(*table_, model_, static_cast<int>(WouldDoColumn::what));
   table_->verticalHeader()->setDefaultSectionSize(QFontMetrics(font()).height() + 2);
-  head_->setObjectName(QStringLiteral("wouldDoHead"));
-  head_->setWordWrap(true);
   whole_->setObjectName(QStringLiteral("wouldDoWhole"));
   whole_->setAccessibleName(tr("The selected line in full"));
   whole_->setWordWrap(true);
   whole_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   whole_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
   whole_->setFixedHeight(2 * QFontMetrics(font()).lineSpacing() + 2);
-  progress_->setObjectName(QStringLiteral("wouldDoProgress"));
-  progress_->setAccessibleName(tr("How far it is worked out"));
-  progress_->setRange(0, 100);
-  progress_->setTextVisible(false);
-  progress_->setFixedWidth(120);
-  cancel_->setObjectName(QStringLiteral("wouldDoCancel"));
-  again_->setObjectName(QStringLiteral("wouldDoAgain"));
-  auto* line = new QHBoxLayout;
-  line->setSpacing(space::step);
-  line->addWidget(head_, 1);
-  line->addWidget(progress_);
-  line->addWidget(cancel_);
-  line->addWidget(again_);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, space::small, 0, 0);
   all->setSpacing(space::small);
-  all->addLayout(line);
+  all->addWidget(line_);
   all->addWidget(table_, 1);
   all->addWidget(whole_);
-  progressTimer_.setInterval(progressMilliseconds);
-  connect(&progressTimer_, &QTimer::timeout, this, [this] {
-    if (watch_) {
-      progress_->setValue(static_cast<int>(100.0 * watch_->progress()));
-    }
-  });
-  connect(cancel_, &QPushButton::clicked, this, [this] {
+  connect(line_, &WorkLine::cancelAsked, this, [this] {
     drop();
-    showState(tr("Stopped. Nothing was changed."), false);
-    again_->show();
-    again_->setFocus();
+    line_->offerAgain(tr("Stopped. Nothing was changed."));
   });
-  connect(again_, &QPushButton::clicked, this, [this] {
+  connect(line_, &WorkLine::againAsked, this, [this] {
     workOut();
     table_->setFocus();
   });
@@ -82,7 +53,7 @@ void WouldDoPanel::setNothing() {
   wish_.reset();
   found_.reset();
   showLines();
-  showState(tr("Select an option to see what would do for it, or what breaks first."), false);
+  line_->say(tr("Select an option to see what would do for it, or what breaks first."));
 }
 
 void WouldDoPanel::setOption(std::shared_ptr<const options::Snapshot> snapshot, const options::Option& option,
@@ -108,7 +79,6 @@ void WouldDoPanel::drop() {
     watch_->cancel();
     watch_.reset();
   }
-  progressTimer_.stop();
 }
 
 void WouldDoPanel::workOut() {
@@ -119,8 +89,6 @@ void WouldDoPanel::workOut() {
   asked_ = true;
   found_.reset();
   showLines();
-  progress_->setValue(0);
-  showState(tr("Running all rules on changed copies of the show …"), true);
   watch_ = session_.advising().start(
       this,
       [source = session_.source(), wish = *wish_](Watch& watch) {
@@ -133,14 +101,13 @@ void WouldDoPanel::workOut() {
         drop();
         found_ = std::move(found);
         showLines();
-        showState(wouldDoHead(*found_), false);
+        line_->say(wouldDoHead(*found_));
       },
       [this](const std::exception_ptr& what) {
         drop();
-        showState(wordsFor(what, tr("Nothing was changed.")), false);
-        again_->show();
+        line_->offerAgain(wordsFor(what, tr("Nothing was changed.")));
       });
-  progressTimer_.start();
+  line_->working(tr("Running all rules on changed copies of the show …"), watch_);
 }
 
 void WouldDoPanel::showLines() {
@@ -156,13 +123,6 @@ void WouldDoPanel::showLines() {
 void WouldDoPanel::showWhole() {
   const int row = table_->currentIndex().row();
   whole_->setText(row >= 0 && row < model_.rowCount() ? model_.at(row).whole : QString());
-}
-
-void WouldDoPanel::showState(const QString& text, bool working) {
-  head_->setText(text);
-  progress_->setVisible(working);
-  cancel_->setVisible(working);
-  again_->hide();
 }
 
 } // namespace hangbook::desk

@@ -4,18 +4,17 @@
 #include <memory>
 #include <optional>
 
-#include <QTimer>
 #include <QWidget>
 
 #include "desk/options/would_do_lines.h"
 #include "desk/source/session.h"
 
 class QLabel;
-class QProgressBar;
-class QPushButton;
 class QTableView;
 
 namespace hangbook::desk {
+
+class WorkLine;
 
 /// What would do for the option that is looked at, or what breaks first and how far away it is. Worked out
 /// while somebody looks at this panel, off the window's thread; dropped as soon as another option or setting
@@ -42,20 +41,15 @@ private:
   void drop();
   void showLines();
   void showWhole();
-  void showState(const QString& text, bool working);
 
   Session& session_;
   WouldDoModel model_;
   QTableView* table_;
-  QLabel* head_;
+  WorkLine* line_;
   QLabel* whole_;
-  QProgressBar* progress_;
-  QPushButton* cancel_;
-  QPushButton* again_;
   std::optional<Wish> wish_;
   std::optional<WhatWouldDo> found_;
   std::shared_ptr<Watch> watch_;
-  QTimer progressTimer_;
   bool asked_ = false; ///< the wish has been worked out, is being worked out, or was stopped by hand
 };
 

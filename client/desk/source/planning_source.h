@@ -9,6 +9,7 @@
 #include "options/ranking.h"
 #include "options/reserve.h"
 #include "options/search.h"
+#include "options/setting_map.h"
 #include "options/snapshot.h"
 
 namespace hangbook::desk {
@@ -48,6 +49,8 @@ public:
   /// `own`: of this very setting; else of the option, at whichever of its settings.
   virtual WhatWouldDo whatWouldDo(const options::Snapshot& snapshot, const options::Option& option, bool own,
                                   const options::Progress& progress) = 0;
+  virtual options::SettingMap settingMap(const options::Snapshot& snapshot, const options::Option& option,
+                                         const options::Progress& progress) = 0;
 };
 
 /// The source's planning side. Throws Error (badInput) where it has none.

@@ -49,4 +49,11 @@ WhatWouldDo StorePlanning::whatWouldDo(const options::Snapshot& snapshot, const 
           options::reservesOf(snapshot, option, progress)};
 }
 
+options::SettingMap StorePlanning::settingMap(const options::Snapshot& snapshot,
+                                              const options::Option& option,
+                                              const options::Progress& progress) {
+  refuseWindowThread("a map of settings");
+  return options::settingMap(snapshot, option, progress);
+}
+
 } // namespace hangbook::desk

@@ -20,6 +20,8 @@ public:
                                            const options::Progress& progress) override;
   WhatWouldDo whatWouldDo(const options::Snapshot& snapshot, const options::Option& option, bool own,
                           const options::Progress& progress) override;
+  options::SettingMap settingMap(const options::Snapshot& snapshot, const options::Option& option,
+                                 const options::Progress& progress) override;
 
 private:
   virtual store::Store& planned() = 0;

@@ -454,6 +454,40 @@ desk::WhatWouldDo FixtureSource::whatWouldDo(const options::Snapshot&, const opt
   return found;
 }
 
+options::SettingMap FixtureSource::settingMap(const options::Snapshot&, const options::Option& option,
+                                              const options::Progress&) {
+  {
+    const std::lock_guard lock(mutex_);
+    throwIfAsked();
+    advised_ << QStringLiteral("map ") + option.id;
+  }
+  options::SettingMap map;
+  if (!option.setting) {
+    map.impossible = QStringLiteral("the chain is too short");
+    return map;
+  }
+  map.mark = option.setting->mark;
+  map.runs = 1234;
+  const QString low = QStringLiteral("lowest-edge");
+  for (int i = 0; i < 5; ++i) {
+    options::SettingColumn column{option.setting->tiltDeg + 0.5 * (i - 2), {}, {}};
+    if (i == 0) {
+      column.shutBy = QStringList{QStringLiteral("travel")};
+    } else {
+      column.stretches.push_back({7.0,
+                                  9.0,
+                                  low,
+                                  i < 3 ? QStringLiteral("headroom") : QStringLiteral("cover"),
+                                  {{7.0, 8.5, Verdict::holds}, {8.51, 9.0, Verdict::tight}}});
+    }
+    map.columns.push_back(column);
+  }
+  for (int mark = *map.mark - 1; mark <= *map.mark + 1; ++mark) {
+    map.marks.push_back({mark, {{option.setting->tiltDeg, Verdict::holds}}});
+  }
+  return map;
+}
+
 void FixtureSource::writeMark(const marks::MarkUsed& used) {
   const std::lock_guard lock(mutex_);
   throwIfAsked();

@@ -38,6 +38,8 @@ public:
                                            const options::Progress& progress) override;
   desk::WhatWouldDo whatWouldDo(const options::Snapshot& snapshot, const options::Option& option, bool own,
                                 const options::Progress& progress) override;
+  options::SettingMap settingMap(const options::Snapshot& snapshot, const options::Option& option,
+                                 const options::Progress& progress) override;
 
 private:
   desk::StoreLine readStoreLine() override;

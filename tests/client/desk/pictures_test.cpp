@@ -63,6 +63,12 @@ struct Shown {
 };
 
 void optionsParts(Shown& at, const QString& suffix) {
+  at.part("optionsViews", "settingMapPanel");
+  at.selectVerdict(options::Verdict::holds);
+  at.grab(QStringLiteral("map") + suffix);
+  at.selectVerdict(options::Verdict::tight);
+  at.grab(QStringLiteral("maptight") + suffix);
+  at.part("optionsViews", "elevation");
   at.part("optionsParts", "wouldDo");
   at.selectVerdict(options::Verdict::fails);
   at.grab(QStringLiteral("fails") + suffix);

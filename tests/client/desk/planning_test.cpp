@@ -5,14 +5,16 @@
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QDoubleSpinBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QShortcut>
+#include <QSpinBox>
 #include <QTabWidget>
 #include <QTableView>
 
 #include "desk/options/choose_dialog.h"
 #include "desk/options/options_place.h"
+#include "desk/options/setting_map_view.h"
 #include "desk/options/side_by_side_panel.h"
 #include "desk/options/would_do_panel.h"
 #include "fixture_source.h"
@@ -199,6 +201,75 @@ BOOST_AUTO_TEST_CASE(the_same_as_yesterday_is_one_action) {
   opened.settle();
   BOOST_TEST(
       opened.child<QLabel>("troubleText")->text().contains(QStringLiteral("earlier show in this venue")));
+}
+
+BOOST_AUTO_TEST_CASE(the_map_of_settings_is_moved_through_by_keys_and_the_rules_follow) {
+  Planning at;
+  at.select("option0");
+  at.settle();
+  BOOST_TEST(at.source->advised().isEmpty()); // nobody looks at it
+  at.child<QTabWidget>("optionsViews")->setCurrentWidget(at.child<QWidget>("settingMapPanel"));
+  at.settle();
+  BOOST_TEST(at.source->advised().join(u' ').toStdString() == "map option0");
+  auto* view = at.child<SettingMapView>("settingMap");
+  BOOST_TEST(at.child<QLabel>("settingMapHead")->text().contains(QStringLiteral("0.5° grid")));
+  const auto press = [&](int key, Qt::KeyboardModifiers with = {}) {
+    QKeyEvent event(QEvent::KeyPress, key, with);
+    QCoreApplication::sendEvent(view, &event);
+    at.settle();
+  };
+  press(Qt::Key_Right);
+  BOOST_TEST(at.child<QDoubleSpinBox>("adjustTilt")->value() == -4.0);
+  press(Qt::Key_Up);
+  BOOST_TEST(at.child<QDoubleSpinBox>("adjustTrim")->value() == 7.26);
+  press(Qt::Key_Down, Qt::ShiftModifier);
+  BOOST_TEST(at.child<QDoubleSpinBox>("adjustTrim")->value() == 7.16);
+  BOOST_TEST(
+      view->accessibleDescription().contains(QStringLiteral("Point at tilt -4.0°, trim 7.16 m: holds.")),
+      view->accessibleDescription().toStdString());
+  BOOST_TEST(
+      view->accessibleDescription().contains(QStringLiteral("below, lowest edge; above, audience covered")));
+  BOOST_TEST(at.source->advised().size() == 1); // the same map
+  press(Qt::Key_PageUp);
+  BOOST_TEST(at.child<QSpinBox>("adjustMark")->value() == 31);
+  BOOST_TEST(at.source->advised().size() == 2); // of another link
+  const MapScale scale = view->scale();
+  const QPointF where(scale.x(-4.5), scale.y(8.0));
+  QMouseEvent click(QEvent::MouseButtonPress, where, view->mapToGlobal(where), Qt::LeftButton, Qt::LeftButton,
+                    Qt::NoModifier);
+  QCoreApplication::sendEvent(view, &click);
+  at.settle();
+  BOOST_TEST(std::abs(view->point().trimM - 8.0) < 0.03);
+  at.select("option8"); // no setting at all
+  at.settle();
+  BOOST_TEST(view->accessibleDescription().contains(QStringLiteral("the chain is too short")));
+}
+
+BOOST_AUTO_TEST_CASE(the_edges_of_the_map_name_the_rule_that_ends_it) {
+  options::SettingMap map;
+  const auto column = [&](double tilt, const char* high) {
+    options::SettingColumn made{tilt, {}, {}};
+    if (*high == 0) {
+      made.shutBy = QStringList{QStringLiteral("travel"), QStringLiteral("cover")};
+    } else {
+      made.stretches.push_back(
+          {5.0, 6.0, QStringLiteral("cover"), QString::fromLatin1(high), {{5.0, 6.0, Verdict::holds}}});
+    }
+    map.columns.push_back(made);
+  };
+  column(0.0, "");
+  column(0.5, "headroom");
+  column(1.0, "headroom");
+  column(1.5, "lean");
+  const auto names = edgeNames(map);
+  BOOST_TEST_REQUIRE(names.size() == 3u);
+  BOOST_TEST(names[0].rule.toStdString() == "headroom");
+  BOOST_TEST(names[0].lastTilt == 1.0);
+  BOOST_TEST(names[1].rule.toStdString() == "lean");
+  BOOST_TEST(names[2].firstTilt == 0.5);
+  BOOST_TEST(names[2].lastTilt == 1.5);
+  BOOST_TEST(sideName(map, true).toStdString() == "travel of bar and joint, audience covered");
+  BOOST_TEST(sideName(map, false).toStdString() == "no further tilt is possible");
 }
 
 BOOST_AUTO_TEST_SUITE_END()

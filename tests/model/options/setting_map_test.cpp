@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The map of settings against `judge`, which knows nothing of it.
+#include <boost/test/unit_test.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include "options/search.h"
+#include "options/setting_map.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using options::SettingColumn;
+using options::SettingMap;
+using options::Verdict;
+
+namespace {
+
+/// What the map says of a place.
+Verdict inMap(const SettingColumn& column, long step) {
+  const double trim = static_cast<double>(step) * options::mapTrimStepM;
+  for (const auto& stretch : column.stretches) {
+    for (const auto& part : stretch.parts) {
+      if (trim >= part.lowM && trim <= part.highM) {
+        return part.verdict;
+      }
+    }
+  }
+  return Verdict::fails;
+}
+
+Verdict judged(const options::Snapshot& snapshot, const options::Option& option, double tilt,
+               std::optional<int> mark, long step) {
+  options::Setting setting = *option.setting;
+  setting.tiltDeg = tilt;
+  setting.mark = mark;
+  setting.trimM = static_cast<double>(step) * options::mapTrimStepM;
+  return options::judge(snapshot, option.key, setting).verdict;
+}
+
+/// Worked out once: a search and a map of its best option.
+struct Mapped {
+  options::Snapshot snapshot = testing::smallHarbourShow();
+  options::ShowOptions all = options::decide(snapshot, QStringLiteral("left"));
+  options::Option option = all.hangs.front().options.front();
+  SettingMap map = options::settingMap(snapshot, option);
+};
+const Mapped& mapped() {
+  static const Mapped made;
+  return made;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(setting_map)
+
+BOOST_AUTO_TEST_CASE(every_place_has_the_verdict_that_judging_it_alone_gives) {
+  const options::Snapshot& snapshot = mapped().snapshot;
+  int checked = 0;
+  int standing = 0;
+  const options::Option& option = mapped().option;
+  const SettingMap& map = mapped().map;
+  BOOST_TEST_REQUIRE(!map.columns.empty());
+  for (std::size_t i = 0; i < map.columns.size(); i += 5) {
+    const SettingColumn& column = map.columns[i];
+    std::vector<long> steps{0, 450, 1200};
+    for (const auto& stretch : column.stretches) {
+      const long low = std::lround(stretch.lowM * 100);
+      const long high = std::lround(stretch.highM * 100);
+      steps.insert(steps.end(), {low - 1, low, (low + high) / 2, high, high + 1});
+    }
+    for (const long step : steps) {
+      const Verdict alone = judged(snapshot, option, column.tiltDeg, map.mark, step);
+      BOOST_TEST((inMap(column, step) == alone),
+                 "tilt " << column.tiltDeg << " trim " << 0.01 * static_cast<double>(step) << ": map "
+                         << options::wordFor(inMap(column, step)).toStdString() << ", alone "
+                         << options::wordFor(alone).toStdString());
+      ++checked;
+      standing += alone <= Verdict::tight ? 1 : 0;
+    }
+  }
+  BOOST_TEST(checked > 20);
+  BOOST_TEST(standing > 5);
+}
+
+BOOST_AUTO_TEST_CASE(each_end_names_a_rule_that_fails_one_step_on) {
+  const auto& [snapshot, all, option, map] = mapped();
+  int ends = 0;
+  for (std::size_t i = 0; i < map.columns.size(); i += 2) {
+    const SettingColumn& column = map.columns[i];
+    for (const auto& stretch : column.stretches) {
+      for (const bool low : {true, false}) {
+        options::Setting setting = *option.setting;
+        setting.tiltDeg = column.tiltDeg;
+        const long end = std::lround((low ? stretch.lowM : stretch.highM) * 100) + (low ? -1 : 1);
+        setting.trimM = static_cast<double>(end) * options::mapTrimStepM;
+        const options::Option beyond = options::judge(snapshot, option.key, setting);
+        const auto finding = std::ranges::find(beyond.findings, low ? stretch.lowRule : stretch.highRule,
+                                               &options::Finding::rule);
+        BOOST_TEST_REQUIRE((finding != beyond.findings.end()));
+        BOOST_TEST((finding->verdict == Verdict::fails));
+        ++ends;
+      }
+    }
+    BOOST_TEST((column.stretches.empty() ? !column.shutBy.isEmpty() : column.shutBy.isEmpty()));
+  }
+  BOOST_TEST(ends > 2);
+}
+
+BOOST_AUTO_TEST_CASE(a_mark_stands_at_the_tilts_at_which_some_trim_does) {
+  const auto& [snapshot, all, option, map] = mapped();
+  BOOST_TEST_REQUIRE(!map.marks.empty());
+  const auto own = std::ranges::find(map.marks, option.setting->mark.value(), &options::MarkLine::mark);
+  BOOST_TEST_REQUIRE((own != map.marks.end()));
+  std::size_t open = 0;
+  for (const SettingColumn& column : map.columns) {
+    open += column.stretches.empty() ? 0 : 1;
+  }
+  BOOST_TEST(own->at.size() == open);
+  for (std::size_t i = 0; i < map.marks.size(); i += map.marks.size() / 2 + 1) {
+    options::Option other = option;
+    other.setting->mark = map.marks[i].mark;
+    const SettingMap there = options::settingMap(snapshot, other);
+    std::vector<double> tilts;
+    for (const SettingColumn& column : there.columns) {
+      if (!column.stretches.empty()) {
+        tilts.push_back(column.tiltDeg);
+      }
+    }
+    std::vector<double> said;
+    for (const auto& at : map.marks[i].at) {
+      said.push_back(at.tiltDeg);
+    }
+    BOOST_TEST(said == tilts, boost::test_tools::per_element());
+  }
+}
+
+BOOST_AUTO_TEST_CASE(without_a_setting_it_says_why_and_it_stops_when_it_is_told_to) {
+  const options::Snapshot& snapshot = mapped().snapshot;
+  options::Option option = mapped().option;
+  BOOST_CHECK_THROW(options::settingMap(snapshot, option, [](double share) { return share < 0.3; }),
+                    options::Cancelled);
+  option.setting->mark = 100000;
+  BOOST_TEST(options::settingMap(snapshot, option).impossible.contains(QStringLiteral("100000")));
+  option.setting.reset();
+  BOOST_TEST(!options::settingMap(snapshot, option).impossible.isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(an_open_figure_leaves_nothing_standing) {
+  options::Snapshot snapshot = mapped().snapshot;
+  const options::Option& option = mapped().option;
+  for (venue::Point& point : snapshot.venue.points) {
+    point.capacity.reset();
+  }
+  const SettingMap map = options::settingMap(snapshot, option);
+  for (const SettingColumn& column : map.columns) {
+    for (const auto& stretch : column.stretches) {
+      for (const auto& part : stretch.parts) {
+        BOOST_TEST((part.verdict == Verdict::unproven));
+      }
+    }
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()
