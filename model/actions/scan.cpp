@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "actions/scan_parts.h"
 #include "actions/usable.h"
 #include "quantity/error.h"
 #include "store/catalogue_store.h"
@@ -19,12 +20,6 @@ using fleet::UnitKind;
 using fleet::UnitState;
 using Kind = ScanTask::Kind;
 using Word = ScanAnswer::Word;
-
-/// Thrown inside one scan: it cannot be done, and this is why.
-struct Cannot {
-  Word word;
-  QString text;
-};
 
 QString stateInWords(UnitState state) {
   switch (state) {
@@ -323,41 +318,6 @@ private:
 
 } // namespace
 
-QString wordFor(ScanAnswer::Word word) {
-  switch (word) {
-  case Word::done:
-    return QStringLiteral("done");
-  case Word::again:
-    return QStringLiteral("again");
-  case Word::unknown:
-    return QStringLiteral("unknown");
-  case Word::wrongPlace:
-    return QStringLiteral("wrong place");
-  case Word::refused:
-    return QStringLiteral("refused");
-  case Word::undone:
-    return QStringLiteral("undone");
-  }
-  return {};
-}
-
-void checkTask(store::Store& store, const ScanTask& task) {
-  if (task.kind == Kind::ontoCart) {
-    const std::optional<Unit> cart = store::loadUnit(store, task.cart);
-    if (!cart || cart->kind != UnitKind::cart) {
-      throw Error(Trouble::badInput, "\"" + task.cart.toStdString() + "\" is not the serial of a cart");
-    }
-    return;
-  }
-  if (task.place.trimmed().isEmpty()) {
-    throw Error(Trouble::badInput, "a scan needs a place to book to");
-  }
-  const std::optional<fleet::NamedPlace> place = store::loadPlace(store, task.place);
-  if (task.kind == Kind::ontoTruck && place && place->kind != fleet::PlaceKind::truck) {
-    throw Error(Trouble::badInput, "\"" + task.place.toStdString() + "\" is not a truck");
-  }
-}
-
 ScanAnswer scan(store::Store& store, const ScanTask& task, const QString& code, const QDateTime& now,
                 const QString& by) {
   const QString serial = code.trimmed();
@@ -366,47 +326,6 @@ ScanAnswer scan(store::Store& store, const ScanTask& task, const QString& code, 
                     [&](const QString& who) { return Scan(store, task, serial, now, who).run(); });
   } catch (const Cannot& cannot) {
     return {cannot.word, serial, cannot.text, {}, {}};
-  }
-}
-
-ScanAnswer undoScan(store::Store& store, const QUuid& scan, const QDateTime& now, const QString& by) {
-  try {
-    return withDeed(store, by, {"undo scan", scan.toString(QUuid::WithoutBraces)}, [&](const QString& who) {
-      const std::vector<Movement> facts = store::loadScan(store, scan);
-      if (facts.empty()) {
-        throw Cannot{Word::unknown, QStringLiteral("there is no such scan")};
-      }
-      ScanAnswer answer{Word::undone, facts.front().serial, {}, {}, scan};
-      for (const Movement& fact : facts) {
-        const std::optional<Movement> last = store::loadLastMovement(store, fact.serial);
-        if (!last || last->id != fact.id) {
-          throw Cannot{Word::refused, store::isCorrected(store, fact)
-                                          ? QStringLiteral("this scan was undone already")
-                                          : QStringLiteral("%1 was moved since").arg(fact.serial)};
-        }
-        const std::optional<Movement> before = store::loadMovementBefore(store, fact);
-        if (!before) {
-          throw Cannot{Word::refused, QStringLiteral("nothing says where %1 was before").arg(fact.serial)};
-        }
-        Movement back = *before;
-        back.id = {};
-        back.scan = {};
-        back.recordedAt = {};
-        back.act = Act::undone;
-        back.reason = QStringLiteral("scan undone");
-        back.corrects = fact.id;
-        back.by = who;
-        back.happenedAt = std::max(now, fact.happenedAt);
-        store::append(store, back);
-        answer.serials << fact.serial;
-      }
-      answer.text = QStringLiteral("back at \"%2\": %1")
-                        .arg(answer.serials.join(QStringLiteral(", ")),
-                             store::loadUnit(store, facts.front().serial)->place);
-      return answer;
-    });
-  } catch (const Cannot& cannot) {
-    return {cannot.word, {}, cannot.text, {}, scan};
   }
 }
 

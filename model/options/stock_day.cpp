@@ -113,6 +113,24 @@ std::vector<TypeOnDay> stockOn(QDate day, const Stock& stock, const std::vector<
   return Counter(stock).on(day, demands);
 }
 
+std::vector<TypeOnDay> typeOverDays(fleet::UnitKind kind, const QString& type, const std::vector<QDate>& days,
+                                    const Stock& stock, const std::vector<Demand>& demands) {
+  const Counter counter(stock);
+  std::vector<TypeOnDay> over;
+  for (const QDate& day : days) {
+    TypeOnDay here;
+    here.kind = kind;
+    here.type = type;
+    for (TypeOnDay& each : counter.on(day, demands)) {
+      if (each.kind == kind && each.type == type) {
+        here = std::move(each);
+      }
+    }
+    over.push_back(std::move(here));
+  }
+  return over;
+}
+
 std::vector<Shortage> shortagesOf(const Stock& stock, const std::vector<Demand>& demands) {
   const Counter counter(stock);
   std::map<QDate, std::vector<TypeOnDay>> known;

@@ -41,6 +41,10 @@ struct TypeOnDay {
 /// Every type that the fleet has or a show takes, in order of kind and type.
 std::vector<TypeOnDay> stockOn(QDate day, const Stock& stock, const std::vector<Demand>& demands);
 
+/// One type on several days, worked out together.
+std::vector<TypeOnDay> typeOverDays(fleet::UnitKind kind, const QString& type, const std::vector<QDate>& days,
+                                    const Stock& stock, const std::vector<Demand>& demands);
+
 /// A type that a show lacks on some day of its time away.
 struct Shortage {
   QString tour;

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "desk/style/scale.h"
+#include "desk/words/name_box.h"
 #include "quantity/text.h"
 
 namespace hangbook::desk {
@@ -30,29 +31,25 @@ std::optional<Angle> readAngle(const QString& text) {
 
 RecordForm::RecordForm(QWidget* parent)
     : QWidget(parent), mark_(new QSpinBox(this)), measured_(new QLineEdit(this)), chain_(new QLineEdit(this)),
-      weather_(new QLineEdit(this)), by_(new QComboBox(this)), note_(new QLabel(this)),
+      weather_(new QLineEdit(this)),
+      by_(nameBox(QStringLiteral("recordBy"), tr("Who used it"), {}, {}, this)), note_(new QLabel(this)),
       record_(new QPushButton(tr("&Record it"), this)) {
   setObjectName(QStringLiteral("recordForm"));
   mark_->setObjectName(QStringLiteral("recordMark"));
   measured_->setObjectName(QStringLiteral("recordMeasured"));
   chain_->setObjectName(QStringLiteral("recordChain"));
   weather_->setObjectName(QStringLiteral("recordWeather"));
-  by_->setObjectName(QStringLiteral("recordBy"));
   note_->setObjectName(QStringLiteral("recordNote"));
   record_->setObjectName(QStringLiteral("recordButton"));
   mark_->setAccessibleName(tr("Mark that was used"));
   measured_->setAccessibleName(tr("Measured angle"));
   chain_->setAccessibleName(tr("Serial of the chain"));
   weather_->setAccessibleName(tr("Weather"));
-  by_->setAccessibleName(tr("Who used it"));
   mark_->setRange(0, 100000);
   mark_->setSpecialValueText(tr("none yet"));
   measured_->setPlaceholderText(tr("May be left out, such as -7.5°"));
   chain_->setPlaceholderText(tr("May be left out"));
   weather_->setPlaceholderText(tr("May be left out"));
-  by_->setEditable(true);
-  by_->lineEdit()->setAccessibleName(tr("Who used it"));
-  by_->lineEdit()->setPlaceholderText(tr("Name"));
   note_->setWordWrap(true);
   note_->setForegroundRole(QPalette::PlaceholderText);
 

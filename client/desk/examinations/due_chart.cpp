@@ -2,12 +2,10 @@
 #include "desk/examinations/due_chart.h"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 #include <QAreaSeries>
 #include <QChart>
-#include <QDateTimeAxis>
 #include <QEvent>
 #include <QLegend>
 #include <QLegendMarker>
@@ -28,26 +26,13 @@ QDate mondayOf(QDate day) {
   return day.addDays(1 - day.dayOfWeek());
 }
 
-double msOf(QDate day) {
-  return static_cast<double>(QDateTime(day, QTime(0, 0), Qt::UTC).toMSecsSinceEpoch());
-}
-
-/// 1, 2, 5, 10, 20 … so that about four lines stand in the chart.
-double evenStep(int most) {
-  double step = 1.0;
-  for (int i = 0; most / step > 5.0; ++i) {
-    step *= i % 3 == 1 ? 2.5 : 2.0;
-  }
-  return step;
-}
-
 /// A block of the chart from one day to another.
 QAreaSeries* block(QChart& chart, QDate from, QDate to, double height, const QColor& fill,
                    Qt::BrushStyle how) {
   auto* upper = new QLineSeries(&chart);
-  upper->replace(QList<QPointF>{{msOf(from), height}, {msOf(to), height}});
+  upper->replace(QList<QPointF>{{chartDay(from), height}, {chartDay(to), height}});
   auto* lower = new QLineSeries(&chart);
-  lower->replace(QList<QPointF>{{msOf(from), 0.0}, {msOf(to), 0.0}});
+  lower->replace(QList<QPointF>{{chartDay(from), 0.0}, {chartDay(to), 0.0}});
   auto* area = new QAreaSeries(upper, lower);
   area->setPen(Qt::NoPen);
   area->setBrush(QBrush(fill, how));
@@ -133,10 +118,7 @@ void DueChart::draw() {
       blocks.back()->setName(std::exchange(legendDue, {}));
     }
   }
-  auto* across = new QDateTimeAxis;
-  across->setFormat(QStringLiteral("MMM yy"));
-  across->setTickCount(13);
-  across->setRange(QDateTime(first, QTime(0, 0), Qt::UTC), QDateTime(last, QTime(0, 0), Qt::UTC));
+  QAbstractAxis* across = monthAxis(first, last);
   auto* up = new QValueAxis;
   up->setRange(0.0, top);
   up->setLabelFormat(QStringLiteral("%.0f"));

@@ -17,11 +17,13 @@
 #include "desk/fleet/happened_dialog.h"
 #include "desk/fleet/load_page.h"
 #include "desk/fleet/scan_bench.h"
+#include "desk/fleet/split_dialog.h"
 #include "desk/fleet/state_dialog.h"
 #include "desk/fleet/stock_page.h"
 #include "desk/frame/place_names.h"
 #include "desk/style/scale.h"
 #include "desk/words/plain_words.h"
+#include "quantity/error.h"
 
 namespace hangbook::desk {
 namespace {
@@ -60,6 +62,7 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
       stock_(new StockPage(session, this)), loads_(new LoadPage(session, this)),
       bench_(new ScanBench(session, this)), unitText_(new QLabel(this)), toldText_(new QLabel(this)),
       state_(new QPushButton(tr("&State …"), this)), happened_(new QPushButton(tr("What &happened …"), this)),
+      split_(new QPushButton(tr("S&plit …"), this)),
       asker_([](QDialog& dialog) { return dialog.exec() == QDialog::Accepted; }) {
   page_->setEmptyTexts(
       tr("No units yet. Import your gear list as a CSV file, or open the demo tour in a store of its "
@@ -104,6 +107,7 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
   connect(&quiet_, &QTimer::timeout, &session_, &Session::reload);
   connect(state_, &QPushButton::clicked, this, &FleetPlace::askState);
   connect(happened_, &QPushButton::clicked, this, &FleetPlace::askHappened);
+  connect(split_, &QPushButton::clicked, this, &FleetPlace::askSplit);
   showFacts();
 }
 
@@ -117,6 +121,8 @@ QWidget* FleetPlace::unitPart() {
   toldText_->hide();
   state_->setObjectName(QStringLiteral("unitState"));
   happened_->setObjectName(QStringLiteral("unitHappened"));
+  split_->setObjectName(QStringLiteral("unitSplit"));
+  split_->setToolTip(tr("Some pieces of a counted batch become a batch of their own."));
   auto* table = new QTableView(part);
   table->setObjectName(QStringLiteral("unitStory"));
   table->setAccessibleName(tr("All that is recorded of this unit, the newest first"));
@@ -125,6 +131,7 @@ QWidget* FleetPlace::unitPart() {
   auto* head = new QHBoxLayout;
   head->setSpacing(space::step);
   head->addWidget(unitText_, 1);
+  head->addWidget(split_);
   head->addWidget(happened_);
   head->addWidget(state_);
   auto* all = new QVBoxLayout(part);
@@ -206,6 +213,10 @@ void FleetPlace::showUnit() {
   const fleet::Unit* unit = current();
   state_->setEnabled(unit != nullptr);
   happened_->setEnabled(unit != nullptr && unit->state != fleet::UnitState::writtenOff);
+  // A button for what few units allow stands there for those alone.
+  split_->setVisible(unit != nullptr && fleet::piecesOf(*unit) > 1 &&
+                     unit->state != fleet::UnitState::writtenOff);
+  split_->setEnabled(unit != nullptr && unit->state != fleet::UnitState::away);
   if (reading_) {
     reading_->cancel();
     reading_.reset();
@@ -257,6 +268,24 @@ void FleetPlace::askHappened() {
   if (asker_(dialog)) {
     record(unit->serial, [fact = dialog.occurrence(), files = dialog.files()](Source& source) {
       return source.recordOccurrence(fact, files);
+    });
+  }
+}
+
+void FleetPlace::askSplit() {
+  const fleet::Unit* unit = current();
+  if (unit == nullptr) {
+    return;
+  }
+  SplitDialog dialog(*unit, people(), session_.overview().atDesk, this);
+  if (asker_(dialog)) {
+    record(unit->serial, [request = dialog.request()](Source& source) {
+      auto* keeper = dynamic_cast<BatchSource*>(&source);
+      if (keeper == nullptr) {
+        throw Error(Trouble::notPossible, "this source keeps no batches");
+      }
+      keeper->splitBatch(request);
+      return actions::Recorded{};
     });
   }
 }

@@ -51,6 +51,7 @@ private:
   QStringList people() const;
   void askState();
   void askHappened();
+  void askSplit();
   void recorded(const QString& serial, const actions::Recorded& what);
   /// Does `deed` on the worker; what it recorded is told and everything is read again.
   void record(const QString& serial, std::function<actions::Recorded(Source&)> deed);
@@ -67,6 +68,7 @@ private:
   QLabel* toldText_;
   QPushButton* state_;
   QPushButton* happened_;
+  QPushButton* split_;
   std::shared_ptr<Watch> reading_;
   QString selected_;
   QString toldFor_; ///< the unit that `toldText_` speaks of

@@ -13,6 +13,8 @@ QString words(const char* text) {
   return QCoreApplication::translate("StockLook", text);
 }
 
+} // namespace
+
 std::vector<options::Demand> demandsOf(const Overview& overview, QDate from) {
   std::vector<options::Demand> demands;
   for (const calendar::Show& show : overview.shows) {
@@ -27,8 +29,6 @@ std::vector<options::Demand> demandsOf(const Overview& overview, QDate from) {
   }
   return demands;
 }
-
-} // namespace
 
 StockLook stockLook(const Overview& overview, QDate day) {
   const options::Stock stock{overview.units, overview.rules, overview.examinations, overview.occurrences};

@@ -18,6 +18,9 @@ struct StockLook {
 /// Takes a while with a large fleet: not for the window's thread.
 StockLook stockLook(const Overview& overview, QDate day);
 
+/// What each show from that day on takes.
+std::vector<options::Demand> demandsOf(const Overview& overview, QDate from);
+
 /// What would fill a shortage: "examine 2, hire in 1".
 QString fillsIt(const options::Shortage& lack);
 

@@ -6,7 +6,8 @@
 
 namespace hangbook::desk {
 
-enum class StockColumn { type, kind, owned, hired, away, keptBack, due, wanted, free, takers, count };
+/// What decides stands first, so that a narrow window shows it.
+enum class StockColumn { type, free, wanted, owned, hired, keptBack, due, away, kind, takers, count };
 
 /// Each type on one day.
 class StockModel : public ListOf<options::TypeOnDay, StockColumn> {

@@ -7,6 +7,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "desk/fleet/stock_chart.h"
 #include "desk/style/scale.h"
 #include "desk/words/plain_words.h"
 
@@ -18,7 +19,7 @@ StockPage::StockPage(Session& session, QWidget* parent)
                          static_cast<int>(StockColumn::takers), static_cast<int>(StockColumn::free),
                          Qt::AscendingOrder, this)),
       day_(new QDateEdit(this)), says_(new QLabel(this)), lacksText_(new QLabel(this)),
-      lacksTable_(new QTableView(this)), lacksPart_(new QWidget(this)) {
+      lacksTable_(new QTableView(this)), lacksPart_(new QWidget(this)), chart_(new StockChart(this)) {
   setObjectName(QStringLiteral("stockPage"));
   page_->setEmptyTexts(tr("No units and no demand yet. Import your gear list as a CSV file."),
                        tr("No type contains these words."));
@@ -53,12 +54,15 @@ StockPage::StockPage(Session& session, QWidget* parent)
   auto* both = new QSplitter(Qt::Vertical, this);
   both->setChildrenCollapsible(false);
   both->addWidget(upper);
+  both->addWidget(chart_);
   both->addWidget(lacksPart_);
   both->setStretchFactor(0, 3);
   both->setStretchFactor(1, 1);
+  both->setStretchFactor(2, 1);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, space::step, 0, 0);
   all->addWidget(both);
+  connect(page_, &ListPage::currentRowChanged, this, &StockPage::lookThroughTime);
   connect(day_, &QDateEdit::dateChanged, this, [this] { look(); });
   connect(&session_, &Session::overviewChanged, this, &StockPage::showFacts);
   showFacts();
@@ -107,7 +111,39 @@ void StockPage::look() {
       });
 }
 
+/// Of the selected type; where none is selected, of the one that there is least of.
+void StockPage::lookThroughTime() {
+  if (lookingThrough_) {
+    lookingThrough_->cancel();
+    lookingThrough_.reset();
+  }
+  const int row = page_->currentRow() >= 0 ? page_->currentRow()
+                  : page_->proxy().rowCount() > 0
+                      ? page_->proxy().mapToSource(page_->proxy().index(0, 0)).row()
+                      : -1;
+  chart_->setVisible(row >= 0);
+  if (row < 0) {
+    return;
+  }
+  const options::TypeOnDay& line = types_.at(row);
+  lookingThrough_ = session_.judging().start(
+      this,
+      [facts = session_.facts(), kind = line.kind, type = line.type](Watch&) {
+        return typeThroughTime(*facts, kind, type);
+      },
+      [this](TypeThroughTime found) {
+        lookingThrough_.reset();
+        chart_->setType(std::move(found));
+      },
+      [this](const std::exception_ptr& what) {
+        lookingThrough_.reset();
+        Q_EMIT session_.trouble(wordsFor(what, tr("Stock and demand could not be compared.")));
+      });
+}
+
 void StockPage::show(StockLook look) {
+  const int before = page_->currentRow();
+  const QString kept = before < 0 ? QString() : types_.at(before).type;
   QStringList says;
   says << (look.away.isEmpty()
                ? tr("On %1 no show is away.").arg(dateText(look.day))
@@ -128,6 +164,9 @@ void StockPage::show(StockLook look) {
                                          : lacksText_->sizeHint().height() + 2 * space::step);
   types_.setRows(std::move(look.types));
   lacks_.setRows(std::move(look.shortages));
+  if (kept.isEmpty() || !page_->select(kept)) {
+    lookThroughTime();
+  }
 }
 
 } // namespace hangbook::desk

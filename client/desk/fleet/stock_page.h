@@ -11,8 +11,10 @@ class QDateEdit;
 
 namespace hangbook::desk {
 
-/// Stock against demand: each type on a day that can be set, and what shows to come lack. Worked out off the
-/// window's thread, and only while somebody looks.
+class StockChart;
+
+/// Stock against demand: each type on a day that can be set, the selected one through a year, and what shows
+/// to come lack. Worked out off the window's thread, and only while somebody looks.
 class StockPage : public QWidget {
   Q_OBJECT
 public:
@@ -26,6 +28,7 @@ protected:
 private:
   void showFacts();
   void look();
+  void lookThroughTime();
   void show(StockLook look);
 
   Session& session_;
@@ -37,7 +40,9 @@ private:
   QLabel* lacksText_;
   QTableView* lacksTable_;
   QWidget* lacksPart_;
+  StockChart* chart_;
   std::shared_ptr<Watch> looking_;
+  std::shared_ptr<Watch> lookingThrough_;
   bool stale_ = true;
 };
 

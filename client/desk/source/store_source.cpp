@@ -14,9 +14,11 @@
 #include "actions/gates.h"
 #include "actions/import_file.h"
 #include "actions/scan.h"
+#include "actions/split_batch.h"
 #include "demo/demo.h"
 #include "desk/importing/import_wish.h"
 #include "desk/run.h"
+#include "desk/source/batch_source.h"
 #include "desk/source/gate_source.h"
 #include "desk/source/store_planning.h"
 #include "options/freeze.h"
@@ -81,7 +83,7 @@ std::vector<actions::File> filesNamed(const QStringList& names, fleet::DocumentK
   return files;
 }
 
-class StoreSource : public Source, public GateSource, public StorePlanning {
+class StoreSource : public Source, public GateSource, public BatchSource, public StorePlanning {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
 
@@ -217,6 +219,11 @@ private:
 
   actions::Recorded writeState(const StateChange& change) override {
     return actions::setState(opened(), change.serial, change.state, {}, change.reason, today(), change.by);
+  }
+
+  void splitBatch(const SplitRequest& request) override {
+    refuseWindowThread("a batch");
+    actions::splitBatch(opened(), request.serial, request.pieces, request.newSerial, request.by);
   }
 
   void writeDemo() override {

@@ -2,9 +2,11 @@
 #include "desk/style/charts.h"
 
 #include <QAbstractAxis>
+#include <QCategoryAxis>
 #include <QChart>
 #include <QGraphicsLayout>
 #include <QLegend>
+#include <QLocale>
 
 #include "desk/style/colours.h"
 #include "desk/style/scale.h"
@@ -29,6 +31,32 @@ void emptyChart(QChart& chart) {
     chart.removeAxis(axis);
     delete axis;
   }
+}
+
+double chartDay(const QDate& day) {
+  return static_cast<double>(QDateTime(day, QTime(0, 0), Qt::UTC).toMSecsSinceEpoch());
+}
+
+QAbstractAxis* monthAxis(const QDate& from, const QDate& to) {
+  auto* axis = new QCategoryAxis;
+  axis->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
+  axis->setRange(chartDay(from), chartDay(to));
+  axis->setStartValue(chartDay(from));
+  constexpr int roomDays = 12; // of half a name beside the edges
+  for (QDate first(from.year(), from.month(), 1); first <= to; first = first.addMonths(1)) {
+    if (first >= from.addDays(roomDays) && first.addDays(roomDays) <= to) {
+      axis->append(QLocale().toString(first, QStringLiteral("MMM yy")), chartDay(first));
+    }
+  }
+  return axis;
+}
+
+double evenStep(int most) {
+  double step = 1.0;
+  for (int i = 0; most / step > 5.0; ++i) {
+    step *= i % 3 == 1 ? 2.5 : 2.0;
+  }
+  return step;
 }
 
 void dressChart(QChartView& view) {

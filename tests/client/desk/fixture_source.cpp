@@ -191,6 +191,16 @@ desk::Overview smallOverview() {
   return all;
 }
 
+void FixtureSource::splitBatch(const desk::SplitRequest& request) {
+  const std::lock_guard lock(mutex_);
+  const auto whole = std::ranges::find(overview_.units, request.serial, &fleet::Unit::serial);
+  fleet::Unit part = *whole;
+  whole->pieces = fleet::piecesOf(*whole) - request.pieces;
+  part.serial = request.newSerial;
+  part.pieces = request.pieces;
+  overview_.units.push_back(part);
+}
+
 void FixtureSource::failNext(const std::string& text) {
   const std::lock_guard lock(mutex_);
   fail_ = text;

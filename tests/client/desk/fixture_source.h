@@ -5,6 +5,7 @@
 #include <functional>
 #include <mutex>
 
+#include "desk/source/batch_source.h"
 #include "desk/source/planning_source.h"
 #include "desk/source/source.h"
 
@@ -14,7 +15,7 @@ namespace hangbook::testing {
 desk::Overview smallOverview();
 
 /// A source that answers from values and remembers what it was asked to write.
-class FixtureSource : public desk::Source, public desk::PlanningSource {
+class FixtureSource : public desk::Source, public desk::BatchSource, public desk::PlanningSource {
 public:
   explicit FixtureSource(desk::Overview overview) : overview_(std::move(overview)) {}
 
@@ -29,6 +30,7 @@ public:
   /// Asking what would do then never ends by itself, until nobody waits for it any more.
   void holdAdvice(bool hold) { hold_ = hold; }
 
+  void splitBatch(const desk::SplitRequest& request) override;
   options::RankBy likedRanking() override;
   void likeRanking(options::RankBy by) override;
   std::optional<options::Choice> chosenBefore(const desk::ShowKey& show, const QString& hang,

@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTest>
 
@@ -24,6 +25,7 @@
 #include "desk/fleet/load_models.h"
 #include "desk/fleet/scan_bench.h"
 #include "desk/fleet/state_dialog.h"
+#include "desk/fleet/stock_chart.h"
 #include "desk/fleet/stock_models.h"
 #include "opened.h"
 
@@ -327,6 +329,14 @@ BOOST_AUTO_TEST_CASE(stock_against_demand_by_keyboard) {
   opened.settle();
   BOOST_TEST(at(StockColumn::due) == "3"); // the day after it stands no more
   BOOST_TEST(at(StockColumn::free) == "0");
+  // The picture beside it: fit until that day, and not after it; on each day as the list says.
+  const TypeThroughTime& through = opened.child<StockChart>("stockChart")->shown();
+  BOOST_TEST(through.type.toStdString() == "Marram bass");
+  BOOST_TEST_REQUIRE(through.days.size() > 50u);
+  for (std::size_t i = 0; i < through.days.size(); ++i) {
+    BOOST_TEST(through.fit[i] == (through.days[i] <= QDate(2027, 4, 30) ? 1 : 0));
+    BOOST_TEST(through.wanted[i] == 0);
+  }
 }
 
 BOOST_AUTO_TEST_CASE(what_a_show_lacks_is_named_with_what_would_fill_it) {
@@ -398,6 +408,35 @@ BOOST_AUTO_TEST_CASE(units_that_were_never_examined_come_first) {
              "none recorded");
   BOOST_TEST(model->index(2, static_cast<int>(DueColumn::state)).data().toString().toStdString() ==
              "overdue");
+}
+
+BOOST_AUTO_TEST_CASE(a_batch_is_split_and_a_single_thing_is_not_offered_to_be) {
+  Overview overview = smallOverview();
+  overview.units[2].pieces = 40;
+  Opened opened(overview);
+  opened.window.goTo(QStringLiteral("fleet"));
+  auto* place = opened.child<FleetPlace>("fleet");
+  place->showKey(QStringLiteral("MB-10"));
+  BOOST_TEST(!opened.child<QPushButton>("unitSplit")->isVisible());
+  place->showKey(QStringLiteral("MB-2"));
+  BOOST_TEST(opened.child<QPushButton>("unitSplit")->isVisible());
+  place->setAsker([](QDialog& dialog) {
+    auto* accept = dialog.findChild<QPushButton*>(QStringLiteral("splitAccept"));
+    dialog.findChild<QComboBox*>(QStringLiteral("splitBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+    BOOST_TEST(!accept->isEnabled()); // it needs a serial
+    dialog.findChild<QLineEdit*>(QStringLiteral("splitSerial"))->setText(QStringLiteral("MB-2b"));
+    auto* pieces = dialog.findChild<QSpinBox*>(QStringLiteral("splitPieces"));
+    BOOST_TEST(pieces->maximum() == 39);
+    pieces->setValue(15);
+    BOOST_TEST(accept->isEnabled());
+    return true;
+  });
+  opened.child<QPushButton>("unitSplit")->click();
+  opened.settle();
+  const std::vector<fleet::Unit>& units = opened.window.session().overview().units;
+  BOOST_TEST(units[2].pieces.value() == 25);
+  BOOST_TEST(units.back().serial.toStdString() == "MB-2b");
+  BOOST_TEST(units.back().pieces.value() == 15);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
