@@ -17,6 +17,9 @@ void mustBeKnown(const CsvForm& form) {
   if (form.decimalMark && *form.decimalMark != '.' && *form.decimalMark != ',') {
     throw Error(Trouble::badInput, "the decimal mark is a point or a comma");
   }
+  if (form.dateFormat.isEmpty()) {
+    return; // days as the standard writes them
+  }
   for (const QString& each : dateFormats(form.dateFormat)) {
     if (!tellsEveryDay(each)) {
       throw Error(Trouble::badInput,

@@ -132,14 +132,30 @@ struct Found {
   std::vector<BoundCount> bounds;
 };
 
-std::vector<Found> decideBuild(const Search& search, const Build& build, const std::vector<Way>& ways) {
-  std::vector<Found> all;
+/// A rig with all of its settings: the same for every hang that is put together alike.
+struct SolvedRig {
+  Rig rig;
+  Settings settings;
+};
+
+SolvedRig solvedRig(const Search& search, const Build& build) {
   const catalogue::ChainType* chain =
       build.stack.held == 0 ? nullptr
                             : catalogue::find(search.snapshot->catalogue.chains, build.table->chain);
-  Rig rig = rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang, *search.snapshot,
-                   *search.house);
-  const Settings settings = rig.missing.isEmpty() ? settingsOf(rig, inDegrees(search.hang->pan)) : Settings{};
+  SolvedRig solved{rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang, *search.snapshot,
+                          *search.house),
+                   {}};
+  if (solved.rig.missing.isEmpty()) {
+    solved.settings = settingsOf(solved.rig, inDegrees(search.hang->pan));
+  }
+  return solved;
+}
+
+std::vector<Found> decideBuild(const Search& search, const Build& build, const SolvedRig& solved,
+                               const std::vector<Way>& ways) {
+  std::vector<Found> all;
+  const Rig& rig = solved.rig;
+  const Settings& settings = solved.settings;
   RigFold fold(settings.settled);
   for (const Way& way : ways) {
     fold.startWay();
@@ -183,33 +199,71 @@ QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidat
   return (words + notes).join(QStringLiteral("; "));
 }
 
-HangOptions decideHang(const Snapshot& snapshot, const House& house, const calendar::Hang& hang,
-                       const QString& idStart, const std::function<void(double)>& tell, int threads) {
-  QStringList notes;
-  const CandidatePoints candidates = candidatePoints(snapshot, house, hang);
-  const std::vector<Build> builds = buildsFor(snapshot, hang, notes);
+/// One hang on its way to being decided.
+struct Deciding {
+  const calendar::Hang* hang;
+  CandidatePoints candidates;
+  Search search;
+  std::vector<std::vector<Found>> found; ///< by build
+  Deciding(const Snapshot& snapshot, const House& house, const calendar::Hang& of, std::size_t builds)
+      : hang(&of),
+        candidates(candidatePoints(snapshot, house, of)), search{&snapshot, &house, &of, candidates.bridles},
+        found(builds) {}
+};
+
+HangOptions listed(Deciding deciding, const QStringList& notes) {
   Listing listing;
-  listing.result.hang = hang.name;
-  const Search search{&snapshot, &house, &hang, candidates.bridles};
-  std::vector<std::vector<Found>> found(builds.size());
-  inParallel(
-      builds.size(), threads,
-      [&](std::size_t i) {
-        if (const auto ways = waysOf(search, builds[i], candidates.points, idStart); !ways.empty()) {
-          found[i] = decideBuild(search, builds[i], ways);
-        }
-      },
-      [&](std::size_t done) { tell(static_cast<double>(done) / static_cast<double>(builds.size())); });
-  for (std::vector<Found>& ofBuild : found) {
+  listing.result.hang = deciding.hang->name;
+  for (std::vector<Found>& ofBuild : deciding.found) {
     for (Found& each : ofBuild) {
       listing.add(std::move(each.option), each.settings, each.bounds);
     }
   }
   listing.result.decided.options = static_cast<qint64>(listing.result.options.size());
-  listing.result.decided.steps = stepsInWords(hang, candidates, notes);
+  listing.result.decided.steps = stepsInWords(*deciding.hang, deciding.candidates, notes);
   std::ranges::stable_sort(listing.result.decided.bounds, std::ranges::greater(), &BoundCount::settings);
   rank(listing.result, Order::coverFirst);
   return std::move(listing.result);
+}
+
+/// Whether one hang's rigs are another's: the same tables, the same pan, the same cable on the bar. A mass of
+/// cable that is not stated is told with the hang's name.
+bool sameRigs(const calendar::Hang& one, const calendar::Hang& other) {
+  return one.tables == other.tables && inDegrees(one.pan) == inDegrees(other.pan) && one.cableMass &&
+         one.cableMass == other.cableMass;
+}
+
+/// Hangs of the same rigs: each rig is solved once for all of them.
+std::vector<HangOptions> decideHangs(const Snapshot& snapshot, const House& house,
+                                     const std::vector<const calendar::Hang*>& hangs, const QString& idStart,
+                                     const std::function<void(double)>& tell, int threads) {
+  QStringList notes;
+  const std::vector<Build> builds = buildsFor(snapshot, *hangs.front(), notes);
+  std::vector<Deciding> all;
+  all.reserve(hangs.size());
+  for (const calendar::Hang* hang : hangs) {
+    all.emplace_back(snapshot, house, *hang, builds.size());
+  }
+  const auto decideAll = [&](std::size_t number) {
+    std::optional<SolvedRig> solved;
+    for (Deciding& each : all) {
+      const auto ways = waysOf(each.search, builds[number], each.candidates.points, idStart);
+      if (ways.empty()) {
+        continue;
+      }
+      if (!solved) {
+        solved = solvedRig(each.search, builds[number]);
+      }
+      each.found[number] = decideBuild(each.search, builds[number], *solved, ways);
+    }
+  };
+  inParallel(builds.size(), threads, decideAll,
+             [&](std::size_t done) { tell(static_cast<double>(done) / static_cast<double>(builds.size())); });
+  std::vector<HangOptions> results;
+  for (Deciding& each : all) {
+    results.push_back(listed(std::move(each), notes));
+  }
+  return results;
 }
 
 } // namespace
@@ -232,16 +286,36 @@ ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const s
     throw Error(Trouble::badInput,
                 "show " + snapshot.show.name.toStdString() + " has no hang " + hang->toStdString(), "hang");
   }
-  ShowOptions all{snapshot.tour.name, snapshot.show.name, snapshot.venue.name, {}};
+  std::vector<HangOptions> decided(hangs.size());
+  std::vector<bool> taken(hangs.size(), false);
+  std::size_t begun = 0;
   for (std::size_t i = 0; i < hangs.size(); ++i) {
+    if (taken[i]) {
+      continue;
+    }
+    std::vector<std::size_t> alike;
+    std::vector<const calendar::Hang*> together;
+    for (std::size_t j = i; j < hangs.size(); ++j) {
+      if (j == i || (!taken[j] && sameRigs(*hangs[i], *hangs[j]))) {
+        alike.push_back(j);
+        together.push_back(hangs[j]);
+        taken[j] = true;
+      }
+    }
     const auto tell = [&](double part) {
-      if (progress && !progress((static_cast<double>(i) + part) / static_cast<double>(hangs.size()))) {
+      const double done = static_cast<double>(begun) + part * static_cast<double>(together.size());
+      if (progress && !progress(done / static_cast<double>(hangs.size()))) {
         throw Cancelled{};
       }
     };
     tell(0.0);
-    all.hangs.push_back(decideHang(snapshot, house, *hangs[i], idStart, tell, threads));
+    std::vector<HangOptions> results = decideHangs(snapshot, house, together, idStart, tell, threads);
+    for (std::size_t k = 0; k < alike.size(); ++k) {
+      decided[alike[k]] = std::move(results[k]);
+    }
+    begun += together.size();
   }
+  ShowOptions all{snapshot.tour.name, snapshot.show.name, snapshot.venue.name, std::move(decided)};
   if (progress && !progress(1.0)) {
     throw Cancelled{};
   }

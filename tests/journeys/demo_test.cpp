@@ -9,6 +9,7 @@
 
 #include "demo_tour.h"
 #include "fleet/due.h"
+#include "support/sanitized.h"
 
 namespace data = boost::unit_test::data;
 using namespace hangbook;
@@ -40,6 +41,18 @@ const std::vector<Stop> stops = {
     {"Eskerholt", Verdict::holds, "", ""},
     {"Lindrake", Verdict::holds, "", ""},
 };
+
+/// Under a sanitizer three unlike ones: a plain hall, one of curved tiers with bridles, one outdoors.
+std::vector<Stop> triedStops() {
+  std::vector<Stop> tried;
+  for (const Stop& stop : stops) {
+    const std::string_view show = stop.show;
+    if (!testing::underSanitizer || show == "Ostrel" || show == "Hallowfen" || show == "Vintersund") {
+      tried.push_back(stop);
+    }
+  }
+  return tried;
+}
 
 const options::Finding& findingOf(const options::Option& option, const char* rule) {
   const auto found = std::ranges::find(option.findings, QString::fromLatin1(rule), &options::Finding::rule);
@@ -73,7 +86,7 @@ BOOST_AUTO_TEST_CASE(eleven_stops_and_seventy_cabinets) {
   }
 }
 
-BOOST_DATA_TEST_CASE(each_stop_comes_out_as_it_is_meant, data::make(stops), stop) {
+BOOST_DATA_TEST_CASE(each_stop_comes_out_as_it_is_meant, data::make(triedStops()), stop) {
   for (const options::HangOptions& hang : demoOptions(QString::fromLatin1(stop.show)).hangs) {
     BOOST_TEST(hang.options.size() >= 90U);
     BOOST_TEST(hang.options.size() <= 1000U);
@@ -204,7 +217,7 @@ BOOST_AUTO_TEST_CASE(through_files_and_back_the_options_are_the_same) {
   }
 }
 
-BOOST_DATA_TEST_CASE(what_passes_has_a_window_and_hangs_in_it, data::make(stops), stop) {
+BOOST_DATA_TEST_CASE(what_passes_has_a_window_and_hangs_in_it, data::make(triedStops()), stop) {
   for (const options::HangOptions& hang : demoOptions(QString::fromLatin1(stop.show)).hangs) {
     for (const options::Option& option : hang.options) {
       if (option.verdict == Verdict::holds || option.verdict == Verdict::tight) {

@@ -7,6 +7,7 @@
 
 #include "model/options/print.h"
 #include "options/search.h"
+#include "support/sanitized.h"
 #include "twin/brute.h"
 #include "twin/random_show.h"
 
@@ -17,7 +18,7 @@ using testing::Brute;
 
 namespace {
 
-constexpr int usualCases = 320;
+constexpr int usualCases = testing::underSanitizer ? 80 : 320;
 /// Cover is a sum of whole weights: anything less is rounding.
 constexpr double sameCover = 1e-9;
 
