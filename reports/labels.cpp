@@ -116,6 +116,12 @@ const LabelSheet& labelSheet(const QString& name) {
               "\"" + name.toStdString() + "\" is not a sheet of labels; expected is one of " + names);
 }
 
+Label labelOf(const fleet::Unit& unit) {
+  return {unit.serial,
+          unit.pieces ? QStringLiteral("%1, %2 pieces").arg(unit.type).arg(*unit.pieces) : unit.type,
+          unit.owner};
+}
+
 void writeLabels(const QString& file, const std::vector<Label>& labels, const LabelSheet& sheet, int skip) {
   if (labels.empty()) {
     throw Error(Trouble::badInput, "there is nothing to print");

@@ -5,6 +5,8 @@
 
 #include <QString>
 
+#include "fleet/unit.h"
+
 /// Labels to stick on gear: a QR code that a scanner reads, and the same in letters.
 namespace hangbook::reports {
 
@@ -13,6 +15,9 @@ struct Label {
   QString title; ///< "Marram bass"
   QString line;  ///< "Saltmarsh Audio Hire"; empty = none
 };
+
+/// The label of a unit; a batch's says how many pieces it has.
+Label labelOf(const fleet::Unit& unit);
 
 /// A sheet of labels; all lengths in mm, from the upper left corner of the page.
 struct LabelSheet {

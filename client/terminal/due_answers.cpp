@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "terminal/due_answers.h"
 
-#include <QCryptographicHash>
 #include <QJsonArray>
 
-#include "exchange/calendar_file.h"
 #include "terminal/answers.h"
 #include "terminal/table.h"
 
@@ -113,38 +111,6 @@ void printDue(const DueAnswer& answer, std::ostream& out) {
       printVisit(visit, out);
     }
   }
-}
-
-QByteArray dueAsCalendar(const DueAnswer& answer, const QDateTime& stamp) {
-  std::vector<Planned> all = answer.units;
-  all.insert(all.end(), answer.besides.begin(), answer.besides.end());
-  std::vector<exchange::CalendarEvent> events;
-  for (const Visit& visit : calendar::visits(all)) {
-    QStringList lines;
-    QStringList names;
-    for (const Planned& each : visit.units) {
-      names << each.due.serial + u'/' + each.due.rule;
-      lines << QStringLiteral("%1 (%2): %3, %4")
-                   .arg(each.due.serial, each.due.type, each.due.rule,
-                        each.due.due.isValid() ? QStringLiteral("due %1").arg(day(each.due.due))
-                                               : each.due.note);
-    }
-    names.sort();
-    const QByteArray name = names.join(u'\n').toUtf8();
-    exchange::CalendarEvent event;
-    event.uid =
-        QString::fromLatin1(QCryptographicHash::hash(name, QCryptographicHash::Sha256).toHex().left(32)) +
-        QStringLiteral("@hangbook");
-    event.from = visit.slot.from;
-    event.to = visit.slot.to;
-    event.summary = QStringLiteral("%1%2 to examine")
-                        .arg(visit.units.front().due.overdue ? QStringLiteral("OVERDUE: ") : QString())
-                        .arg(visit.units.size());
-    event.location = visit.slot.place;
-    event.description = lines.join(u'\n');
-    events.push_back(event);
-  }
-  return exchange::writeCalendar(events, stamp);
 }
 
 } // namespace hangbook::terminal

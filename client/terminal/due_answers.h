@@ -18,7 +18,5 @@ struct DueAnswer {
 
 QJsonObject dueInJson(const DueAnswer& answer);
 void printDue(const DueAnswer& answer, std::ostream& out);
-/// One entry for each visit; what is overdue stands on today.
-QByteArray dueAsCalendar(const DueAnswer& answer, const QDateTime& stamp);
 
 } // namespace hangbook::terminal

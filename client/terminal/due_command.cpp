@@ -4,6 +4,7 @@
 #include <QSaveFile>
 
 #include "actions/fleet_work.h"
+#include "exchange/due_calendar.h"
 #include "fleet/due.h"
 #include "store/calendar_store.h"
 #include "terminal/answers.h"
@@ -121,7 +122,9 @@ Ending run(const Given& given, Context& context) {
   const DueAnswer answer =
       store->reading([&] { return answerTo(*store, questionFrom(*store, given, last, asOf), asOf); });
   if (given.has("--ics")) {
-    writeIcs(textOf(given, "--ics"), dueAsCalendar(answer, QDateTime::currentDateTimeUtc()));
+    std::vector<calendar::Planned> all = answer.units;
+    all.insert(all.end(), answer.besides.begin(), answer.besides.end());
+    writeIcs(textOf(given, "--ics"), exchange::dueAsCalendar(all, QDateTime::currentDateTimeUtc()));
   }
   if (context.json) {
     printJson(context, dueInJson(answer));

@@ -22,12 +22,6 @@ int skipFrom(const Given& given) {
   return skip;
 }
 
-reports::Label labelOf(const fleet::Unit& unit) {
-  return {unit.serial,
-          unit.pieces ? QStringLiteral("%1, %2 pieces").arg(unit.type).arg(*unit.pieces) : unit.type,
-          unit.owner};
-}
-
 /// Those whose serials stand on standard input, one a line, in that order; or those of --type, or all at
 /// --place.
 std::vector<reports::Label> labelsFrom(store::Store& store, const Given& given, std::istream& in) {
@@ -37,14 +31,14 @@ std::vector<reports::Label> labelsFrom(store::Store& store, const Given& given, 
       const bool typed = !given.has("--type") || unit.type == textOf(given, "--type");
       const bool placed = !given.has("--place") || unit.place == textOf(given, "--place");
       if (typed && placed && unit.state != fleet::UnitState::writtenOff) {
-        labels.push_back(labelOf(unit));
+        labels.push_back(reports::labelOf(unit));
       }
     }
     return labels;
   }
   for (std::string line; std::getline(in, line);) {
     if (const QString serial = QString::fromStdString(line).trimmed(); !serial.isEmpty()) {
-      labels.push_back(labelOf(findUnit(store, serial)));
+      labels.push_back(reports::labelOf(findUnit(store, serial)));
     }
   }
   return labels;

@@ -2,11 +2,14 @@
 #include "desk/examinations/examinations_place.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QSaveFile>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -16,6 +19,8 @@
 #include "desk/fleet/fleet_place.h"
 #include "desk/frame/place_names.h"
 #include "desk/style/scale.h"
+#include "exchange/due_calendar.h"
+#include "quantity/error.h"
 
 namespace hangbook::desk {
 namespace {
@@ -39,8 +44,12 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
                          static_cast<int>(DueColumn::best), static_cast<int>(DueColumn::due),
                          Qt::AscendingOrder, this)),
       chart_(new DueChart(this)), form_(new ExamineForm(this)), visits_(new QComboBox(this)),
-      hidden_(new QLabel(this)),
-      fileAsker_([this] { return QFileDialog::getOpenFileName(this, tr("File of the certificate")); }) {
+      hidden_(new QLabel(this)), written_(new QLabel(this)),
+      fileAsker_([this] { return QFileDialog::getOpenFileName(this, tr("File of the certificate")); }),
+      calendarAsker_([this] {
+        return QFileDialog::getSaveFileName(this, tr("Calendar file"), QStringLiteral("due.ics"),
+                                            tr("Calendar (*.ics)"));
+      }) {
   page_->setEmptyTexts(tr("No unit owes an examination. Enter units and examination rules, or import them."),
                        tr("No line contains these words."));
   visits_->setObjectName(QStringLiteral("dueVisits"));
@@ -48,6 +57,16 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   visits_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   visits_->setMinimumContentsLength(34);
   page_->addControl(visits_);
+  auto* calendar = new QPushButton(tr("Calen&dar file …"), this);
+  calendar->setObjectName(QStringLiteral("dueCalendar"));
+  calendar->setToolTip(
+      tr("What falls due within a year as a file that calendar programs read (iCalendar); a search "
+         "leaves nothing out of it."));
+  page_->addControl(calendar);
+  connect(calendar, &QPushButton::clicked, this, &ExaminationsPlace::writeCalendar);
+  written_->setObjectName(QStringLiteral("dueWritten"));
+  written_->setWordWrap(true);
+  written_->hide();
   hidden_->setObjectName(QStringLiteral("dueHidden"));
   hidden_->setWordWrap(true);
   hidden_->hide();
@@ -55,6 +74,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   auto* inLists = new QVBoxLayout(lists);
   inLists->setContentsMargins(0, 0, 0, 0);
   inLists->setSpacing(space::step);
+  inLists->addWidget(written_);
   inLists->addWidget(hidden_);
   inLists->addWidget(page_, 1);
   auto* left = new QSplitter(Qt::Vertical, this);
@@ -183,6 +203,37 @@ void ExaminationsPlace::showHidden() {
 void ExaminationsPlace::showSubject() {
   const int row = page_->currentRow();
   form_->setSubject(row < 0 ? std::nullopt : std::optional(model_.at(row).due));
+}
+
+void ExaminationsPlace::writeCalendar() {
+  const QString name = calendarAsker_();
+  if (name.isEmpty()) {
+    return;
+  }
+  session_.judging().start(
+      this,
+      [facts = session_.facts(), name](Watch&) {
+        std::vector<calendar::Planned> due;
+        const QDate until = facts->today.addYears(1);
+        std::ranges::copy_if(facts->due, std::back_inserter(due), [&](const calendar::Planned& each) {
+          return isOverdue(each.due) || each.due.due <= until;
+        });
+        const QByteArray bytes = exchange::dueAsCalendar(due, QDateTime::currentDateTimeUtc());
+        QSaveFile file(name);
+        if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
+          throw Error(Trouble::badInput,
+                      "the file could not be written (" + file.errorString().toStdString() + ")",
+                      name.toStdString());
+        }
+        return static_cast<int>(due.size());
+      },
+      [this, name](int count) {
+        written_->setText(tr("%1 examinations due within a year are in %2.").arg(count).arg(name));
+        written_->show();
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(wordsFor(what, tr("No calendar was written.")));
+      });
 }
 
 void ExaminationsPlace::record() {

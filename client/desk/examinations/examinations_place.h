@@ -25,6 +25,8 @@ public:
   void showKey(const QString& key) override;
   void takeFocus() override;
 
+  /// Who names the calendar's file; the same.
+  void setCalendarAsker(std::function<QString()> asker) { calendarAsker_ = std::move(asker); }
   /// Who names the certificate's file; by default the person in front of the screen. Empty: nobody did.
   void setFileAsker(std::function<QString()> asker) { fileAsker_ = std::move(asker); }
 
@@ -35,6 +37,7 @@ private:
   void showHidden();
   void showSubject();
   void record();
+  void writeCalendar();
 
   Session& session_;
   DueModel model_;
@@ -44,7 +47,9 @@ private:
   ExamineForm* form_;
   QComboBox* visits_;
   QLabel* hidden_;
+  QLabel* written_;
   std::function<QString()> fileAsker_;
+  std::function<QString()> calendarAsker_;
 };
 
 } // namespace hangbook::desk

@@ -15,6 +15,7 @@
 
 #include "actions/fleet_work.h"
 #include "desk/fleet/happened_dialog.h"
+#include "desk/fleet/labels_dialog.h"
 #include "desk/fleet/load_page.h"
 #include "desk/fleet/scan_bench.h"
 #include "desk/fleet/split_dialog.h"
@@ -24,6 +25,7 @@
 #include "desk/style/scale.h"
 #include "desk/words/plain_words.h"
 #include "quantity/error.h"
+#include "reports/labels.h"
 
 namespace hangbook::desk {
 namespace {
@@ -61,13 +63,17 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
                          Qt::AscendingOrder, this)),
       stock_(new StockPage(session, this)), loads_(new LoadPage(session, this)),
       bench_(new ScanBench(session, this)), unitText_(new QLabel(this)), toldText_(new QLabel(this)),
-      state_(new QPushButton(tr("&State …"), this)), happened_(new QPushButton(tr("What &happened …"), this)),
-      split_(new QPushButton(tr("S&plit …"), this)),
+      state_(new QPushButton(tr("St&ate …"), this)), happened_(new QPushButton(tr("What happe&ned …"), this)),
+      split_(new QPushButton(tr("S&plit …"), this)), labels_(new QPushButton(tr("&Labels …"), this)),
       asker_([](QDialog& dialog) { return dialog.exec() == QDialog::Accepted; }) {
   page_->setEmptyTexts(
       tr("No units yet. Import your gear list as a CSV file, or open the demo tour in a store of its "
          "own to see how one looks."),
       tr("No unit contains these words."));
+  labels_->setObjectName(QStringLiteral("unitLabels"));
+  labels_->setToolTip(
+      tr("Labels with a QR code, of the selected unit or of all that the list shows, as PDF."));
+  page_->addControl(labels_);
   quiet_.setSingleShot(true);
   auto* left = new QSplitter(Qt::Vertical, this);
   left->setChildrenCollapsible(false);
@@ -81,8 +87,8 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
   parts_->tabBar()->setObjectName(QStringLiteral("fleetPartsBar"));
   parts_->tabBar()->setAccessibleName(tr("Parts of the fleet"));
   parts_->addTab(left, tr("&Units"));
-  parts_->addTab(stock_, tr("S&tock against demand"));
-  parts_->addTab(loads_, tr("Carts and truc&ks"));
+  parts_->addTab(stock_, tr("Stoc&k against demand"));
+  parts_->addTab(loads_, tr("Carts and t&rucks"));
   auto* both = new QSplitter(Qt::Horizontal, this);
   both->setObjectName(QStringLiteral("fleetSplit"));
   both->setChildrenCollapsible(false);
@@ -107,6 +113,7 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
   connect(&quiet_, &QTimer::timeout, &session_, &Session::reload);
   connect(state_, &QPushButton::clicked, this, &FleetPlace::askState);
   connect(happened_, &QPushButton::clicked, this, &FleetPlace::askHappened);
+  connect(labels_, &QPushButton::clicked, this, &FleetPlace::askLabels);
   connect(split_, &QPushButton::clicked, this, &FleetPlace::askSplit);
   showFacts();
 }
@@ -183,6 +190,7 @@ void FleetPlace::showFacts() {
   model_.setFacts(session_.overview());
   bench_->showFacts();
   const auto& units = session_.overview().units;
+  labels_->setEnabled(!units.empty());
   const auto away = std::count_if(units.begin(), units.end(), [](const fleet::Unit& each) {
     return each.state == fleet::UnitState::away;
   });
@@ -288,6 +296,44 @@ void FleetPlace::askSplit() {
       return actions::Recorded{};
     });
   }
+}
+
+void FleetPlace::askLabels() {
+  const fleet::Unit* unit = current();
+  const int listed = page_->proxy().rowCount();
+  LabelsDialog dialog(unit == nullptr ? QString() : unit->serial, listed, this);
+  if (!asker_(dialog)) {
+    return;
+  }
+  std::vector<reports::Label> labels;
+  if (dialog.selectedOnly() && unit != nullptr) {
+    labels.push_back(reports::labelOf(*unit));
+  } else {
+    for (int row = 0; row < listed; ++row) {
+      const fleet::Unit& each =
+          model_.at(page_->proxy().mapToSource(page_->proxy().index(row, 0)).row()).unit;
+      if (each.state != fleet::UnitState::writtenOff) {
+        labels.push_back(reports::labelOf(each));
+      }
+    }
+  }
+  const auto count = static_cast<int>(labels.size());
+  // Not where scans wait: a large house's labels take a while.
+  session_.judging().start(
+      this,
+      [labels = std::move(labels), sheet = dialog.sheet(), file = dialog.file(),
+       skip = dialog.skip()](Watch&) {
+        reports::writeLabels(file, labels, reports::labelSheet(sheet), skip);
+        return true;
+      },
+      [this, count, file = dialog.file()](bool) {
+        toldFor_ = selected_;
+        toldText_->setText(tr("%1 labels are in %2.").arg(count).arg(file));
+        toldText_->show();
+      },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(wordsFor(what, tr("No labels were written.")));
+      });
 }
 
 void FleetPlace::record(const QString& serial, std::function<actions::Recorded(Source&)> deed) {

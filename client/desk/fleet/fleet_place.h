@@ -52,6 +52,7 @@ private:
   void askState();
   void askHappened();
   void askSplit();
+  void askLabels();
   void recorded(const QString& serial, const actions::Recorded& what);
   /// Does `deed` on the worker; what it recorded is told and everything is read again.
   void record(const QString& serial, std::function<actions::Recorded(Source&)> deed);
@@ -69,6 +70,7 @@ private:
   QPushButton* state_;
   QPushButton* happened_;
   QPushButton* split_;
+  QPushButton* labels_;
   std::shared_ptr<Watch> reading_;
   QString selected_;
   QString toldFor_; ///< the unit that `toldText_` speaks of

@@ -58,7 +58,7 @@ Verdict signOf(Word word) {
 ScanBench::ScanBench(Session& session, QWidget* parent)
     : QWidget(parent), session_(session), task_(new ScanTaskForm(this)), field_(new QLineEdit(this)),
       sign_(new VerdictSign(this)), word_(new QLabel(this)), text_(new QLabel(this)),
-      count_(new QLabel(this)), back_(new QPushButton(tr("Take &last one back"), this)),
+      count_(new QLabel(this)), back_(new QPushButton(tr("Take last &one back"), this)),
       sound_([] { QApplication::beep(); }) {
   setObjectName(QStringLiteral("scanBench"));
   field_->setObjectName(QStringLiteral("scanField"));

@@ -10,15 +10,18 @@
 #include <QComboBox>
 #include <QDateEdit>
 #include <QDialog>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include "desk/examinations/due_chart.h"
 #include "desk/examinations/due_model.h"
+#include "desk/examinations/examinations_place.h"
 #include "desk/fleet/fast_typing.h"
 #include "desk/fleet/fleet_place.h"
 #include "desk/fleet/happened_dialog.h"
@@ -437,6 +440,44 @@ BOOST_AUTO_TEST_CASE(a_batch_is_split_and_a_single_thing_is_not_offered_to_be) {
   BOOST_TEST(units[2].pieces.value() == 25);
   BOOST_TEST(units.back().serial.toStdString() == "MB-2b");
   BOOST_TEST(units.back().pieces.value() == 15);
+}
+
+BOOST_AUTO_TEST_CASE(labels_of_what_the_list_shows) {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("labels.pdf"));
+  Opened opened;
+  opened.window.goTo(QStringLiteral("fleet"));
+  opened.child<QLineEdit>("fleetListSearch")->setText(QStringLiteral("MB"));
+  opened.child<FleetPlace>("fleet")->setAsker([&](QDialog& dialog) {
+    BOOST_TEST(!dialog.findChild<QPushButton*>(QStringLiteral("labelsAccept"))->isEnabled()); // needs a file
+    dialog.findChild<QLineEdit*>(QStringLiteral("labelsFile"))->setText(file);
+    BOOST_TEST(dialog.findChild<QComboBox*>(QStringLiteral("labelsSheet"))->count() == 3);
+    return true;
+  });
+  opened.child<QPushButton>("unitLabels")->click();
+  opened.settle();
+  BOOST_TEST(opened.child<QLabel>("unitTold")->text().startsWith(QStringLiteral("3 labels")));
+  QFile pdf(file);
+  BOOST_REQUIRE(pdf.open(QIODevice::ReadOnly));
+  BOOST_TEST(pdf.readAll().startsWith("%PDF"));
+}
+
+BOOST_AUTO_TEST_CASE(the_calendar_holds_all_whatever_is_searched_for) {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("due.ics"));
+  Opened opened;
+  opened.window.goTo(QStringLiteral("examinations"));
+  opened.child<ExaminationsPlace>("examinations")->setCalendarAsker([&] { return file; });
+  opened.child<QLineEdit>("dueListSearch")->setText(QStringLiteral("MB-10"));
+  opened.child<QPushButton>("dueCalendar")->click();
+  opened.settle();
+  BOOST_TEST(opened.child<QLabel>("dueWritten")->text().startsWith(QStringLiteral("4 examinations")));
+  QFile written(file);
+  BOOST_REQUIRE(written.open(QIODevice::ReadOnly));
+  const QByteArray text = written.readAll().replace("\r\n ", "");
+  for (const char* serial : {"MB-10", "MB-9", "MB-2", "MH-1"}) {
+    BOOST_TEST(text.contains(serial), serial);
+  }
 }
 
 BOOST_AUTO_TEST_SUITE_END()
