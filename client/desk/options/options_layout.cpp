@@ -11,6 +11,7 @@
 
 #include "desk/options/adjust_panel.h"
 #include "desk/options/elevation.h"
+#include "desk/options/house_panel.h"
 #include "desk/options/options_place.h"
 #include "desk/options/setting_map_panel.h"
 #include "desk/options/show_chooser.h"
@@ -70,11 +71,12 @@ void OptionsPlace::fillOrders() {
 
 QWidget* OptionsPlace::lowerParts() {
   parts_->setObjectName(QStringLiteral("optionsParts"));
-  parts_->setAccessibleName(tr("Rules, what would do, side by side"));
+  parts_->setAccessibleName(tr("Rules, what would do, side by side, house rules"));
   parts_->setDocumentMode(true);
   parts_->addTab(column({{rules_, 1}, {sentence_, 0}}), tr("R&ules"));
   parts_->addTab(wouldDo_, tr("&What would do"));
   parts_->addTab(beside_, tr("Si&de by side"));
+  parts_->addTab(house_, tr("House rules"));
   yesterday_->setObjectName(QStringLiteral("optionsYesterday"));
   yesterday_->setToolTip(tr("Find what was chosen for this hang at the show before, by today's rules here"));
   hereBefore_->setObjectName(QStringLiteral("optionsHereBefore"));

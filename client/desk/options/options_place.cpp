@@ -15,6 +15,7 @@
 #include "desk/lists/column_fitter.h"
 #include "desk/options/adjust_panel.h"
 #include "desk/options/elevation.h"
+#include "desk/options/house_panel.h"
 #include "desk/options/scene_drawing.h"
 #include "desk/options/setting_map_panel.h"
 #include "desk/options/side_by_side_panel.h"
@@ -35,7 +36,8 @@ OptionsPlace::OptionsPlace(Session& session, QWidget* parent)
       rules_(new QTableView(this)), ruleHead_(new QLabel(this)), sentence_(new QLabel(this)),
       progress_(new QProgressBar(this)), cancel_(new QPushButton(tr("Cancel"), this)),
       parts_(new QTabWidget(this)), wouldDo_(new WouldDoPanel(session, this)),
-      beside_(new SideBySidePanel(this)), yesterday_(new QPushButton(tr("Same as &yesterday…"), this)),
+      beside_(new SideBySidePanel(this)), house_(new HousePanel(session, this)),
+      yesterday_(new QPushButton(tr("Same as &yesterday…"), this)),
       hereBefore_(new QPushButton(tr("Same as last time her&e…"), this)) {
   layOut();
   connectAll();
@@ -123,7 +125,10 @@ QString OptionsPlace::explanation() const {
       "what would do where it fails, "
       "or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the "
       "selected one there). Same as yesterday, or as last time here, finds what hung then by today's rules "
-      "and offers to choose it. The order is remembered; an option that another one beats in every respect "
+      "and offers to choose it. House rules say what stands for this show and who set it "
+      "where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells "
+      "which chosen options change their verdict. The order is remembered; an option that another one beats "
+      "in every respect "
       "says by which.");
 }
 
@@ -170,6 +175,7 @@ void OptionsPlace::fillList() {
     sayBeaten(ranked.beaten, lines);
   }
   beside_->follow(lines);
+  house_->setSnapshot(search_.snapshot());
   list_.setRows(std::move(lines));
   hideAlike();
 }

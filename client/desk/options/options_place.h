@@ -19,6 +19,7 @@ namespace hangbook::desk {
 
 class AdjustPanel;
 class Elevation;
+class HousePanel;
 class SettingMapPanel;
 class SideBySidePanel;
 class WouldDoPanel;
@@ -88,6 +89,7 @@ private:
   QTabWidget* parts_;
   WouldDoPanel* wouldDo_;
   SideBySidePanel* beside_;
+  HousePanel* house_;
   QPushButton* yesterday_;
   QPushButton* hereBefore_;
   std::optional<options::Option> looked_; ///< as found or as judged last

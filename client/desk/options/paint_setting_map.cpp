@@ -317,7 +317,8 @@ MapScale scaleOf(const MapShown& shown, const QRectF& box, const QFont& font) {
   const double left = metrics.horizontalAdvance(QStringLiteral("mark 0000")) + space::step;
   MapScale scale;
   scale.tiltStep = shown.map.tiltStepDeg;
-  const QRectF inside = box.adjusted(left, 2.0 * metrics.height() + 8, -space::step, -metrics.height() - 4);
+  const QRectF inside =
+      box.adjusted(left, 2.0 * metrics.height() + 8, -2.0 * space::step, -metrics.height() - 4);
   std::size_t lines = 0;
   std::vector<double> tilts{shown.at.tiltDeg};
   std::vector<double> trims{shown.at.trimM};

@@ -113,11 +113,12 @@ void SettingMapPanel::showMap(options::SettingMap map) {
     return;
   }
   const Figures& figures = session_.figures();
-  const QString mark = map.mark ? tr(" at mark %1").arg(*map.mark) : QString();
-  line_->say(tr("Trim up, tilt across%1. Each bar is one tilt of the %2 grid; all rules were run at every "
-                "centimetre of trim (%3 settings). Between bars nothing is said.")
-                 .arg(mark, figures.angle(map.tiltStepDeg))
-                 .arg(map.runs));
+  const QString mark = map.mark ? tr("Mark %1: ").arg(*map.mark) : QString();
+  line_->say(
+      tr("%1each bar is one tilt of the %2 grid, run at every cm of trim (%3 settings). Nothing is said "
+         "between bars.")
+          .arg(mark, figures.angle(map.tiltStepDeg))
+          .arg(map.runs));
   view_->setMap(map, {});
 }
 

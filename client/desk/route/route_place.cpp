@@ -4,8 +4,10 @@
 #include <algorithm>
 
 #include <QSplitter>
+#include <QTabWidget>
 
 #include "desk/frame/place_names.h"
+#include "desk/route/check_panel.h"
 #include "desk/route/load_chart.h"
 #include "desk/style/scale.h"
 
@@ -16,7 +18,7 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
       page_(new ListPage(QStringLiteral("routeList"), tr("Shows"), model_,
                          static_cast<int>(RouteColumn::stacks), static_cast<int>(RouteColumn::from),
                          Qt::AscendingOrder, this)),
-      chart_(new LoadChart(this)) {
+      chart_(new LoadChart(this)), check_(new CheckPanel(session, this)) {
   page_->setEmptyTexts(tr("No shows yet. Import a tour as a CSV file to see its stops here."),
                        tr("No stop contains these words."));
   auto* halves = new QSplitter(Qt::Vertical, this);
@@ -24,7 +26,13 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
   halves->setChildrenCollapsible(false);
   halves->setHandleWidth(space::step);
   halves->addWidget(page_);
-  halves->addWidget(chart_);
+  auto* parts = new QTabWidget;
+  parts->setObjectName(QStringLiteral("routeParts"));
+  parts->setAccessibleName(tr("Loads through the tour, or the check of all its shows"));
+  parts->setDocumentMode(true);
+  parts->addTab(chart_, tr("&Loads"));
+  parts->addTab(check_, tr("Chec&k"));
+  halves->addWidget(parts);
   halves->setSizes({6200, 3800});
   setContent(halves);
   connect(&session_, &Session::overviewChanged, this, &RoutePlace::showFacts);
@@ -37,13 +45,25 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
       Q_EMIT optionsWanted({model_.at(row).show.tour, model_.at(row).show.name});
     }
   });
+  connect(check_, &CheckPanel::optionsWanted, this, &RoutePlace::optionsWanted);
+  connect(page_, &ListPage::currentRowChanged, this, &RoutePlace::followTour);
+  connect(&session_, &Session::showChanged, this, &RoutePlace::followTour);
   showFacts();
+}
+
+/// The tour of the stop that is selected; without one, of the show that people are at.
+void RoutePlace::followTour() {
+  const int row = page_->currentRow();
+  check_->setTour(row >= 0 ? model_.at(row).show.tour : session_.show().tour);
 }
 
 QString RoutePlace::explanation() const {
   return tr("The stops in order of date, with the verdict of what has been chosen for them: the worst of all "
             "their hangs. "
-            "Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.");
+            "Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.\n\n"
+            "The check decides every option of every show of the tour on all cores and judges what is chosen "
+            "by today's rules and data. It can be stopped: what was done is kept, and only what an edit "
+            "touched is checked again.");
 }
 
 void RoutePlace::showKey(const QString& key) {
@@ -62,6 +82,7 @@ void RoutePlace::showFacts() {
   setNote(tr("%1 of %2 stops chosen").arg(done).arg(stops.size()));
   model_.setRows(std::move(stops));
   chart_->setStops(model_.all(), session_.figures());
+  followTour();
 }
 
 } // namespace hangbook::desk

@@ -8,6 +8,7 @@
 
 namespace hangbook::desk {
 
+class CheckPanel;
 class LoadChart;
 
 /// The tour's shows in order of date.
@@ -26,11 +27,13 @@ Q_SIGNALS:
 
 private:
   void showFacts();
+  void followTour();
 
   Session& session_;
   RouteModel model_;
   ListPage* page_;
   LoadChart* chart_;
+  CheckPanel* check_;
 };
 
 } // namespace hangbook::desk

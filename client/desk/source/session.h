@@ -39,7 +39,10 @@ public:
   /// something else.
   Work& advising() { return advising_; }
 
-  bool busy() const { return work_.busy() || judging_.busy() || advising_.busy(); }
+  /// The check of a whole tour, on a connection of its own.
+  Work& checking() { return checking_; }
+
+  bool busy() const { return work_.busy() || judging_.busy() || advising_.busy() || checking_.busy(); }
 
   void setShow(const ShowKey& show, const QString& hang = {});
   void setHang(const QString& hang);
@@ -69,6 +72,7 @@ private:
   Work work_;
   Work judging_;
   Work advising_;
+  Work checking_;
 };
 
 /// Words for people out of whatever a job threw: what happened, then `kept` and what to do.

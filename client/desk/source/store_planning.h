@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
+
 #include "desk/source/planning_source.h"
 
 namespace hangbook::store {
@@ -20,11 +22,16 @@ public:
                                            const options::Progress& progress) override;
   WhatWouldDo whatWouldDo(const options::Snapshot& snapshot, const options::Option& option, bool own,
                           const options::Progress& progress) override;
+  RouteCheck checkTour(const QString& tour, bool afresh, const std::function<void(double)>& tell,
+                       const std::function<bool()>& stop) override;
+  options::HouseEffect changeHouse(const HouseWish& wish) override;
   options::SettingMap settingMap(const options::Snapshot& snapshot, const options::Option& option,
                                  const options::Progress& progress) override;
 
 private:
   virtual store::Store& planned() = 0;
+  /// Another one on the same place, for work that must not hold up the rest.
+  virtual std::unique_ptr<store::Store> anotherStore() = 0;
   virtual QDate plannedToday() const = 0;
 };
 

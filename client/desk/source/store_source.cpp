@@ -90,6 +90,9 @@ public:
 private:
   store::Store& planned() override { return opened(); }
   QDate plannedToday() const override { return today(); }
+  std::unique_ptr<store::Store> anotherStore() override {
+    return store_ ? store_->another() : store::Store::open(where_ ? *where_ : usualPlace(), {});
+  }
 
   store::Store& opened() {
     if (!store_) {

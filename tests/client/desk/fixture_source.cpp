@@ -464,6 +464,59 @@ desk::WhatWouldDo FixtureSource::whatWouldDo(const options::Snapshot&, const opt
   return found;
 }
 
+desk::RouteCheck FixtureSource::checkTour(const QString& tour, bool afresh,
+                                          const std::function<void(double)>& tell,
+                                          const std::function<bool()>& stop) {
+  const desk::Overview overview = [this] {
+    const std::lock_guard lock(mutex_);
+    throwIfAsked();
+    return overview_;
+  }();
+  desk::RouteCheck check;
+  for (const calendar::Show& show : overview.shows) {
+    ++check.all;
+    if (show.tour != tour || check.stopped) {
+      continue;
+    }
+    desk::CheckedHang hang;
+    hang.show = show.name;
+    hang.hang = QStringLiteral("left");
+    hang.options = 10;
+    hang.settings = 1000;
+    hang.holds = check.shows == 0 ? 4 : 0;
+    hang.fails = check.shows == 0 ? 6 : 10;
+    hang.best = check.shows == 0 ? Verdict::holds : Verdict::fails;
+    hang.bestTypes = QStringList{QStringLiteral("Marram bass")};
+    hang.bestBecause = check.shows == 0 ? QString() : QStringLiteral("headroom");
+    hang.kept = !afresh;
+    check.hangs.push_back(hang);
+    ++check.shows;
+    tell(0.5);
+    while (hold_ && !stop()) {
+      std::this_thread::yield();
+    }
+    check.stopped = stop();
+  }
+  return check;
+}
+
+options::HouseEffect FixtureSource::changeHouse(const desk::HouseWish& wish) {
+  const std::lock_guard lock(mutex_);
+  throwIfAsked();
+  houseWishes_.push_back(wish);
+  options::HouseEffect effect;
+  effect.judged = 2;
+  effect.changed.push_back({QStringLiteral("Test tour"), QStringLiteral("Oxmere night"),
+                            QStringLiteral("left"), QStringLiteral("option0"), Verdict::holds, Verdict::fails,
+                            QStringLiteral("There is 0.20 m of 0.30 m.")});
+  return effect;
+}
+
+std::vector<desk::HouseWish> FixtureSource::houseWishes() const {
+  const std::lock_guard lock(mutex_);
+  return houseWishes_;
+}
+
 options::SettingMap FixtureSource::settingMap(const options::Snapshot&, const options::Option& option,
                                               const options::Progress&) {
   {

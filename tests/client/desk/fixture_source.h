@@ -40,6 +40,10 @@ public:
                                            const options::Progress& progress) override;
   desk::WhatWouldDo whatWouldDo(const options::Snapshot& snapshot, const options::Option& option, bool own,
                                 const options::Progress& progress) override;
+  desk::RouteCheck checkTour(const QString& tour, bool afresh, const std::function<void(double)>& tell,
+                             const std::function<bool()>& stop) override;
+  options::HouseEffect changeHouse(const desk::HouseWish& wish) override;
+  std::vector<desk::HouseWish> houseWishes() const;
   options::SettingMap settingMap(const options::Snapshot& snapshot, const options::Option& option,
                                  const options::Progress& progress) override;
 
@@ -77,6 +81,7 @@ private:
   QStringList scanned_;
   std::vector<fleet::Examination> examined_;
   QStringList advised_;
+  std::vector<desk::HouseWish> houseWishes_;
   std::atomic<bool> hold_{false};
   options::RankBy ranking_ = options::RankBy::cover;
 };

@@ -74,6 +74,8 @@ void optionsParts(Shown& at, const QString& suffix) {
   at.grab(QStringLiteral("fails") + suffix);
   at.selectVerdict(options::Verdict::holds);
   at.grab(QStringLiteral("holds") + suffix);
+  at.part("optionsParts", "house");
+  at.grab(QStringLiteral("house") + suffix);
   at.part("optionsParts", "sideBySide");
   auto* list = at.child<QTableView>("optionListTable");
   for (const int row : {0, 2, 5}) {
@@ -105,6 +107,9 @@ BOOST_AUTO_TEST_CASE(of_the_parts_of_options_and_route) {
         at.child<QPushButton>("firstDemo")->click();
         at.settle();
       }
+      at.part("routeParts", "routeCheck");
+      at.child<QPushButton>("routeCheckAgain")->click();
+      at.grab(QStringLiteral("check-%1-%2").arg(size.width()).arg(theme == Theme::dark));
       at.window.wantShow(qEnvironmentVariable("HANGBOOK_SHOW", QStringLiteral("Ostrel")),
                          QStringLiteral("left"));
       at.window.goTo(QStringLiteral("options"));

@@ -7,16 +7,19 @@
 #include <QDoubleSpinBox>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTabWidget>
 #include <QTableView>
 
 #include "desk/options/choose_dialog.h"
+#include "desk/options/house_panel.h"
 #include "desk/options/options_place.h"
 #include "desk/options/setting_map_view.h"
 #include "desk/options/side_by_side_panel.h"
 #include "desk/options/would_do_panel.h"
+#include "desk/route/check_panel.h"
 #include "fixture_source.h"
 #include "opened.h"
 
@@ -270,6 +273,91 @@ BOOST_AUTO_TEST_CASE(the_edges_of_the_map_name_the_rule_that_ends_it) {
   BOOST_TEST(names[2].lastTilt == 1.5);
   BOOST_TEST(sideName(map, true).toStdString() == "travel of bar and joint, audience covered");
   BOOST_TEST(sideName(map, false).toStdString() == "no further tilt is possible");
+}
+
+BOOST_AUTO_TEST_CASE(the_tour_is_checked_and_stopped_with_what_was_done) {
+  Opened at;
+  auto* table = at.child<QTableView>("routeCheckTable");
+  const auto cell = [&](int row, CheckColumn column) {
+    return table->model()->index(row, static_cast<int>(column)).data().toString().toStdString();
+  };
+  at.child<QTabWidget>("routeParts")->setCurrentWidget(at.child<QWidget>("routeCheck"));
+  at.child<QPushButton>("routeCheckAgain")->click();
+  BOOST_TEST(at.child<QPushButton>("routeCheckCancel")->isVisible());
+  at.settle();
+  BOOST_TEST_REQUIRE(table->model()->rowCount() == 2);
+  BOOST_TEST(cell(0, CheckColumn::best) == "holds");
+  BOOST_TEST(cell(0, CheckColumn::stack) == "1 bass");
+  BOOST_TEST(cell(0, CheckColumn::checked) == "before");
+  BOOST_TEST(cell(1, CheckColumn::because) == "headroom");
+  BOOST_TEST(at.child<QLabel>("routeCheckHead")->text().toStdString() ==
+             "2 of 2 shows, 2000 settings decided. Hangs without an option that stands: 1.");
+  at.source->holdAdvice(true);
+  at.child<QPushButton>("routeCheckAfresh")->click();
+  at.child<QPushButton>("routeCheckCancel")->click();
+  at.settle();
+  BOOST_TEST(table->model()->rowCount() == 1); // what was done
+  BOOST_TEST(cell(0, CheckColumn::checked) == "now");
+  BOOST_TEST(at.child<QLabel>("routeCheckHead")->text().contains(QStringLiteral("Stopped before the end")));
+  at.source->holdAdvice(false);
+  Q_EMIT table->activated(table->model()->index(0, 0));
+  at.settle();
+  BOOST_TEST(at.child<OptionsPlace>("options")->isVisible());
+  BOOST_TEST(at.window.session().show().show.toStdString() == "Oxmere night");
+  at.source->failNext("the disk went away");
+  at.child<QPushButton>("routeCheckAgain")->click();
+  at.settle();
+  BOOST_TEST(at.child<QLabel>("routeCheckHead")->text().contains(QStringLiteral("the disk went away")));
+}
+
+BOOST_AUTO_TEST_CASE(a_house_rule_says_where_it_comes_from_and_is_signed_with_what_it_changes) {
+  auto overview = smallOverview();
+  overview.shows[0].house.push_back({QStringLiteral("headroom-clearance"), 0.2, QStringLiteral("m"),
+                                     QStringLiteral("new sprinklers"), QStringLiteral("Casimir Wold"),
+                                     QDate(2027, 3, 1)});
+  Opened at(overview);
+  at.window.goTo(QStringLiteral("options"));
+  at.settle();
+  at.child<QTabWidget>("optionsParts")->setCurrentWidget(at.child<QWidget>("house"));
+  auto* table = at.child<QTableView>("houseTable");
+  const auto cell = [&](int row, HouseColumn column) {
+    return table->model()->index(row, static_cast<int>(column)).data().toString();
+  };
+  BOOST_TEST(cell(0, HouseColumn::figure).toStdString() == "headroom-clearance"); // what is set comes first
+  BOOST_TEST(cell(0, HouseColumn::value).toStdString() == "0.2 m");
+  BOOST_TEST(cell(0, HouseColumn::usual).toStdString() == "0.1 m");
+  BOOST_TEST(cell(0, HouseColumn::places).toStdString() == "show");
+  BOOST_TEST(cell(0, HouseColumn::source).contains(QStringLiteral("Casimir Wold")));
+  BOOST_TEST(cell(1, HouseColumn::places).toStdString() == "–");
+  auto* sign = at.child<QPushButton>("houseSign");
+  at.child<QComboBox>("housePlace")->setCurrentIndex(2);
+  at.child<QLineEdit>("houseValue")->setText(QStringLiteral("a foot"));
+  at.child<QLineEdit>("houseBecause")->setText(QStringLiteral("lower sprinklers"));
+  BOOST_TEST(!at.child<QPushButton>("houseTry")->isEnabled());
+  at.child<QLineEdit>("houseValue")->setText(QStringLiteral("0.3"));
+  BOOST_TEST(at.child<QPushButton>("houseTry")->isEnabled());
+  BOOST_TEST(!sign->isEnabled()); // nobody's name
+  at.child<QPushButton>("houseTry")->click();
+  at.settle();
+  auto* effect = at.child<QLabel>("houseEffect");
+  BOOST_TEST(effect->text().contains(QStringLiteral("Oxmere night, left: holds → fails.")));
+  at.child<QComboBox>("houseBy")->setEditText(QStringLiteral("Ide Quarrel"));
+  BOOST_TEST(sign->isEnabled());
+  sign->click();
+  at.settle();
+  BOOST_TEST(effect->text().startsWith(QStringLiteral("Chosen options that it counts for, judged again: 2.")),
+             effect->text().toStdString());
+  const auto wishes = at.source->houseWishes();
+  BOOST_TEST_REQUIRE(wishes.size() == 2u);
+  BOOST_TEST(wishes[0].dryRun);
+  BOOST_TEST(!wishes[1].dryRun);
+  BOOST_TEST(wishes[1].site.name.toStdString() == "Oxmere night");
+  BOOST_TEST(wishes[1].value.value() == 0.3);
+  BOOST_TEST(wishes[1].by.toStdString() == "Ide Quarrel");
+  at.source->failNext("may only be tightened");
+  at.child<QPushButton>("houseWithdraw")->click();
+  at.settle();
+  BOOST_TEST(effect->text().contains(QStringLiteral("may only be tightened. Nothing was changed.")));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
