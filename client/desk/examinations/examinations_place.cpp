@@ -55,7 +55,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   visits_->setObjectName(QStringLiteral("dueVisits"));
   visits_->setAccessibleName(tr("Where it is best examined"));
   visits_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  visits_->setMinimumContentsLength(34);
+  visits_->setMinimumContentsLength(26);
   page_->addControl(visits_);
   auto* calendar = new QPushButton(tr("Calen&dar file …"), this);
   calendar->setObjectName(QStringLiteral("dueCalendar"));

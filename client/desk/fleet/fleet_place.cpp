@@ -77,6 +77,7 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
   quiet_.setSingleShot(true);
   auto* left = new QSplitter(Qt::Vertical, this);
   left->setChildrenCollapsible(false);
+  left->setContentsMargins(0, space::step, 0, 0);
   left->addWidget(page_);
   left->addWidget(unitPart());
   left->setStretchFactor(0, 3);
