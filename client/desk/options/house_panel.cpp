@@ -100,7 +100,10 @@ void HousePanel::setSnapshot(std::shared_ptr<const options::Snapshot> snapshot) 
       table_->setCurrentIndex(model_.index(i, 0));
     }
   }
-  effect_->setText(said); // what the last change did is still to be read
+  const int now = table_->currentIndex().row();
+  if (!said.isEmpty() && now >= 0 && model_.at(now).kind.id == kept) {
+    effect_->setText(said); // what the last change did is still to be read
+  }
   check();
 }
 

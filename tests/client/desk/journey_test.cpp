@@ -22,6 +22,7 @@
 #include "desk/options/elevation.h"
 #include "desk/options/options_place.h"
 #include "desk/run.h"
+#include "desk/source/planning_source.h"
 #include "desk/source/store_source.h"
 #include "desk/style/verdict_label.h"
 #include "waiting.h"
@@ -125,6 +126,50 @@ BOOST_AUTO_TEST_CASE(demo_search_choice_record_and_read_anew) {
   BOOST_TEST_REQUIRE(!overview.marks.empty());
   BOOST_TEST(overview.marks.front().mark == mark);
   BOOST_TEST(overview.marks.front().by.toStdString() == "Ide Quarrel");
+}
+
+BOOST_AUTO_TEST_CASE(a_house_rule_is_tried_then_signed_and_one_that_loosens_is_refused) {
+  const QTemporaryDir folder;
+  OnStore on(folder.filePath(QStringLiteral("tour.sqlite")));
+  on.child<QPushButton>("firstDemo")->click();
+  on.settle();
+  Session& session = on.window.session();
+  std::optional<options::HouseEffect> effect;
+  QString refused;
+  const auto change = [&](double value, bool dryRun) {
+    effect.reset();
+    refused.clear();
+    const HouseWish wish{{options::HousePlace::venue, {}, QStringLiteral("Ostrel Exchange")},
+                         QStringLiteral("lean-most"),
+                         value,
+                         QStringLiteral("the house asks for it"),
+                         QStringLiteral("Ide Quarrel"),
+                         dryRun};
+    session.work().start(
+        &session, [source = session.source(), wish](Watch&) { return planningOf(*source).changeHouse(wish); },
+        [&](const options::HouseEffect& found) { effect = found; },
+        [&](const std::exception_ptr& what) { refused = wordsFor(what, {}); });
+    on.settle();
+  };
+  const auto stated = [&] {
+    session.reload();
+    on.settle();
+    return findVenue(session.overview(), QStringLiteral("Ostrel Exchange"))->house.size();
+  };
+  const auto before = stated();
+  change(3.0, true);
+  BOOST_TEST_REQUIRE(effect.has_value(), refused.toStdString());
+  BOOST_TEST(effect->judged == 2); // both hangs of its show are chosen
+  BOOST_TEST(stated() == before);
+  change(3.0, false);
+  BOOST_TEST(effect.has_value());
+  BOOST_TEST(stated() == before + 1);
+  BOOST_TEST(
+      findVenue(session.overview(), QStringLiteral("Ostrel Exchange"))->house.back().signedBy.toStdString() ==
+      "Ide Quarrel");
+  change(8.0, false);
+  BOOST_TEST(refused.contains(QStringLiteral("may only be tightened")), refused.toStdString());
+  BOOST_TEST(stated() == before + 1);
 }
 
 BOOST_AUTO_TEST_CASE(a_folder_without_spreadsheets_is_refused_and_nothing_is_kept) {
