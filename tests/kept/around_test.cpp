@@ -3,10 +3,13 @@
 // shows no two parts of which are alike, against what was kept.
 #include <boost/test/unit_test.hpp>
 
+#include <QJsonObject>
+
 #include "kept/option_lines.h"
 #include "kept/unlike_show.h"
 #include "options/cart_plan.h"
 #include "options/house_change.h"
+#include "options/option_json.h"
 #include "options/ranking.h"
 #include "options/same_again.h"
 #include "options/search.h"
@@ -120,11 +123,20 @@ void houseRules(Line& line, Snapshot snapshot, const Option& option, Chance& by)
                      QStringLiteral("Runa Vell"),
                      QDate(2026, 11, 3)});
   }
-  const options::HouseEffect effect =
-      options::effectOf({snapshot}, {options::HousePlace::tour, {}, snapshot.tour.name}, rules);
-  line.number(effect.judged);
-  for (const options::VerdictChange& each : effect.changed) {
-    word(line, each.hang + each.option + wordFor(each.before) + wordFor(each.now) + each.because);
+  rules.push_back(
+      {QStringLiteral("joint-side-share"), 0.93, {}, {}, QStringLiteral("Runa Vell"), QDate(2026, 11, 4)});
+  rules.push_back(
+      {QStringLiteral("secondary-drop"), 0.3, {}, {}, QStringLiteral("Runa Vell"), QDate(2026, 11, 4)});
+  for (const options::HouseSite& site :
+       {options::HouseSite{options::HousePlace::tour, {}, snapshot.tour.name},
+        options::HouseSite{options::HousePlace::venue, {}, snapshot.venue.name},
+        options::HouseSite{options::HousePlace::show, snapshot.tour.name, snapshot.show.name},
+        options::HouseSite{options::HousePlace::show, QStringLiteral("another"), snapshot.show.name}}) {
+    const options::HouseEffect effect = options::effectOf({snapshot}, site, rules);
+    line.number(effect.judged);
+    for (const options::VerdictChange& each : effect.changed) {
+      word(line, each.hang + each.option + wordFor(each.before) + wordFor(each.now) + each.because);
+    }
   }
 }
 
@@ -143,6 +155,40 @@ void compared(Line& line, const options::HangOptions& found) {
     for (const Option& each : ranked.options) {
       word(line, each.id);
     }
+  }
+}
+
+/// Written as JSON, read back and written again; one key taken out at a time is refused with the same words.
+void readBack(Line& line, const Option& option) {
+  const QJsonObject object = toJson(option);
+  line.number(toJson(options::optionFromJson(object)) == object ? 1 : 0);
+  for (const QString& key : object.keys()) {
+    QJsonObject without = object;
+    without.remove(key);
+    try {
+      add(line, QJsonValue(toJson(options::optionFromJson(without))));
+    } catch (const Error& error) {
+      line.word(error.what());
+    }
+  }
+}
+
+void demanded(Line& line, const Snapshot& snapshot) {
+  std::vector<options::Choice> choices = snapshot.otherChoices;
+  choices.insert(choices.end(), snapshot.choices.begin(), snapshot.choices.end());
+  const options::Demand demand = options::demandOf(snapshot.catalogue, snapshot.show, choices);
+  word(line, demand.open.join(u' '));
+  for (const auto& [what, number] : demand.numbers) {
+    word(line, what.second);
+    line.number(number);
+  }
+  for (const options::Choice* each : options::newestOf(choices)) {
+    word(line, each->show + each->hang);
+    line.number(each->revision);
+  }
+  for (const options::RankBy by : options::allRankings()) {
+    word(line, wordFor(by));
+    line.number(options::rankBy(wordFor(by)) == by ? 1 : 0);
   }
 }
 
@@ -172,6 +218,8 @@ void around(std::vector<Line>& lines, std::uint64_t seed) {
   addLine(lines, name + " stock", [&](Line& line) { inStock(line, snapshot, first); });
   addLine(lines, name + " carts", [&](Line& line) { onCarts(line, snapshot, first, last); });
   addLine(lines, name + " house", [&](Line& line) { houseRules(line, snapshot, first, by); });
+  addLine(lines, name + " read back", [&](Line& line) { readBack(line, first); });
+  addLine(lines, name + " demand", [&](Line& line) { demanded(line, snapshot); });
   if (first.hangInput) {
     addLine(lines, name + " cells", [&](Line& line) { weighed(line, snapshot, first, by, 0.02); });
     addLine(lines, name + " cells off", [&](Line& line) { weighed(line, snapshot, first, by, 0.4); });

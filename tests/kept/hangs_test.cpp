@@ -9,6 +9,7 @@
 #include "hang/make_up.h"
 #include "hang/sides.h"
 #include "hang/solve.h"
+#include "hang/tilt.h"
 #include "hang/uneven.h"
 #include "kept/hang_lines.h"
 #include "support/random_hang.h"
@@ -37,6 +38,9 @@ void vary(Hang& hang, RandomHangs& by, int number) {
   if (number % 5 == 1 && !std::holds_alternative<SidePair>(hang.bar.picks)) {
     hang.chain.reset();
     std::erase_if(hang.stack, [](const Element& each) { return std::holds_alternative<Pivot>(each.joint); });
+  }
+  if (number % 13 == 4) { // what weighs nothing loads nothing
+    hang.stack.back().mass = 0.0;
   }
   if (number % 4 == 2) {
     PullBack pull;
@@ -148,8 +152,74 @@ void marks(std::vector<Line>& lines, const Hang& hang, const std::string& name) 
       line.number(angles.count);
       line.number(angles.deg[0]);
       line.number(angles.deg[1]);
+      const NeighbouringMarks beside =
+          neighbouringMarks(triangle, hang.chain->pitch, hang.chain->fixed, angle + 0.3);
+      for (const auto& each : {beside.shorter, beside.longer}) {
+        line.number(each ? std::optional<double>(each->mark) : std::nullopt);
+        line.number(each ? std::optional(each->angleDeg) : std::nullopt);
+      }
+    }
+    const auto usable = usableMarks(triangle, hang.chain->pitch, hang.chain->fixed);
+    if (!usable.empty()) { // an angle that falls on a mark
+      const NeighbouringMarks on = neighbouringMarks(triangle, hang.chain->pitch, hang.chain->fixed,
+                                                     usable[usable.size() / 2].angleDeg);
+      line.number(on.shorter ? std::optional<double>(on.shorter->mark) : std::nullopt);
+      line.number(on.longer ? std::optional<double>(on.longer->mark) : std::nullopt);
     }
   }));
+}
+
+/// Many more shapes that settle, a hundred to a line: what happens seldom on the way down is among them.
+void manySettled(std::vector<Line>& lines, RandomHangs& by) {
+  for (int group = 0; group < 25; ++group) {
+    lines.push_back(lineOf(named("settled group", group), [&](Line& line) {
+      for (int number = 0; number < 100; ++number) {
+        Hang hang = by.next(number % 3, static_cast<Held>(number / 3 % 3));
+        for (Element& each : hang.stack) {
+          if (auto* seated = std::get_if<Seated>(&each.joint)) {
+            seated->openToDeg = by.between(0.0, 25.0);
+            seated->contact.x *= by.between(0.05, 1.0);
+          }
+        }
+        if (hang.chain && number % 4 == 0) {
+          hang.chain->mark += by.oneOf(3);
+        }
+        try {
+          add(line, settle(hang));
+        } catch (const Error& error) {
+          line.word(error.what());
+        }
+      }
+    }));
+  }
+}
+
+/// Every actuator that gives a tilt, also where two of them lie close together near the highest and lowest
+/// tilt.
+void actuators(std::vector<Line>& lines, RandomHangs& by) {
+  for (int group = 0; group < 20; ++group) {
+    lines.push_back(lineOf(named("actuators", group), [&](Line& line) {
+      for (int number = 0; number < 20; ++number) {
+        Hang hang = by.next(0, Held::nothing);
+        auto& pair = std::get<SidePair>(hang.bar.picks);
+        pair.tiltTravelDeg = {-by.between(20.0, 90.0), by.between(20.0, 90.0)};
+        pair.headMass *= by.between(1.0, 12.0);
+        const Solver solver(hang.bar, hang.stack, hang.chain);
+        const double pan = by.between(-25.0, 25.0);
+        const Range reach = tiltReach(pair, solver.assembly(), pan);
+        line.number(reach.low);
+        line.number(reach.high);
+        const TiltCurve curve(pair, solver.assembly(), pan);
+        for (const double below : {1e-13, 1e-9, 1e-6, 1e-3, 0.1, 3.0}) {
+          for (const double tilt : {reach.high - below, reach.low + below}) {
+            for (const double found : actuatorsAt(curve, pair.tiltTravelDeg, std::sin(toRadians(tilt)))) {
+              line.number(below > 1e-8 ? found : std::round(found)); // a flat top has no last digits
+            }
+          }
+        }
+      }
+    }));
+  }
 }
 
 void add(Line& line, const Bridle& bridle) {
@@ -322,6 +392,8 @@ BOOST_AUTO_TEST_CASE(hangs_come_out_as_kept) {
   for (int number = 0; number < 19 * 8; ++number) {
     refused(lines, by, number);
   }
+  manySettled(lines, by);
+  actuators(lines, by);
   compareWithKept(lines, "hangs.txt");
 }
 

@@ -87,6 +87,25 @@ const std::vector<Spoilt>& ways() {
            return unit.type == QStringLiteral("bass") && unit.serial > QStringLiteral("bass-2");
          });
        }},
+      {"stock short",
+       [](Snapshot& show) {
+         std::erase_if(show.units, [](const fleet::Unit& unit) {
+           return unit.kind == fleet::UnitKind::cabinet && unit.serial.endsWith(u'3');
+         });
+         for (fleet::Unit& unit : show.units) {
+           if (unit.type == QStringLiteral("upper") && unit.serial > QStringLiteral("upper-3")) {
+             unit.state = fleet::UnitState::quarantined;
+           }
+         }
+         show.show.hangs.resize(1);
+       }},
+      {"examinations",
+       [](Snapshot& show) {
+         for (fleet::Examination& each : show.examinations) {
+           each.date =
+               each.serial.endsWith(u'1') || each.serial.endsWith(u'2') ? each.date : QDate(2026, 1, 5);
+         }
+       }},
       {"a mass", [](Snapshot& show) { show.catalogue.cabinets[0].mass.reset(); }},
   };
   return all;
