@@ -4,6 +4,7 @@
 #include <iostream>
 
 #include <QApplication>
+#include <QIcon>
 
 #include "desk/frame/picture.h"
 #include "desk/frame/place.h"
@@ -69,6 +70,9 @@ int runWindow(int& argc, char** argv, SourceMaker makeSource) {
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("hangbook"));
     QApplication::setApplicationDisplayName(QStringLiteral("Hangbook"));
+    QApplication::setDesktopFileName(QStringLiteral("hangbook"));
+    QApplication::setWindowIcon(
+        QIcon::fromTheme(QStringLiteral("hangbook"), QIcon(QStringLiteral(":/hangbook.png"))));
     QApplication::setApplicationVersion(QStringLiteral(HANGBOOK_VERSION));
     const Theme theme = words.dark ? Theme::dark : themeOf(application);
     if (!words.picture.isEmpty()) {

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "terminal/commands.h"
+#include "terminal/man_page.h"
 #include "terminal/words.h"
 
 namespace hangbook::terminal {
@@ -34,6 +35,10 @@ Rows optionRows(const std::vector<Option>& options) {
 }
 
 Ending run(const Given& given, Context& context) {
+  if (given.has("--man")) {
+    printManPage(context.out);
+    return Ending::done;
+  }
   const auto asked = given.operand("WORD");
   if (!asked) {
     printOverview(context.out);
@@ -88,7 +93,7 @@ void printHelp(const Command& command, std::ostream& out) {
 Command helpCommand() {
   return {"help",
           "tell what the words do, or one of them in full",
-          {},
+          {{"--man", "", "all of it as a page of the manual, for man(1)"}},
           {{"WORD", "the word to tell about", false}, {"SECOND", "its second word, where it has two", false}},
           "hangbook help statics",
           run};
