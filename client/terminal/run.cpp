@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "terminal/run.h"
 
+#include <algorithm>
 #include <new>
 #include <string>
 
@@ -51,7 +52,7 @@ Ending runWords(const std::vector<std::string>& words, Context& context) {
   std::size_t used = 0;
   const Command& command = commandFor(words, used);
   const std::vector<std::string> behind(words.begin() + static_cast<std::ptrdiff_t>(used), words.end());
-  if (behind.size() == 1 && behind[0] == "--help") {
+  if (std::ranges::find(behind, "--help") != behind.end()) { // wherever it stands: nothing is then done
     printHelp(command, context.out);
     return Ending::done;
   }

@@ -106,6 +106,9 @@ BOOST_AUTO_TEST_CASE(every_command_can_be_told_about) {
       words.erase(words.begin());
       words.emplace_back("--help");
       BOOST_TEST(run(words).out == told.out);
+      // Behind other words too: then nothing else is done.
+      words.insert(words.end() - 1, {"--store", "/nowhere/at all.sqlite"});
+      BOOST_TEST(run(words).out == told.out);
     }
   }
   BOOST_TEST(run({"help", "nothing"}).ending == Ending::badInput);
