@@ -128,7 +128,7 @@ void OptionsPlace::layOut() {
   sentence_->setWordWrap(true);
   sentence_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  sentence_->setFixedHeight(2 * QFontMetrics(font()).lineSpacing() + 2);
+  sentence_->setFixedHeight(4 * QFontMetrics(font()).lineSpacing() + 2); // what the longest of them take
 
   auto* above = splitter(Qt::Horizontal, QStringLiteral("optionsAbove"));
   above->addWidget(page_);
