@@ -1,4 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
+#include <limits>
+#include <optional>
+
 #include <QJsonArray>
 
 #include "store/calendar_store.h"
@@ -13,6 +17,7 @@
 #include "terminal/route_check.h"
 #include "terminal/store_door.h"
 #include "terminal/table.h"
+#include "venue/travel.h"
 
 namespace hangbook::terminal {
 namespace {
@@ -25,6 +30,7 @@ struct Route {
   Table table{{{QStringLiteral("dates"), Column::Kind::text},
                {QStringLiteral("show"), Column::Kind::text},
                {QStringLiteral("venue"), Column::Kind::text},
+               {QStringLiteral("way km"), Column::Kind::figure},
                {QStringLiteral("hang")},
                {QStringLiteral("verdict")},
                {QStringLiteral("chosen")},
@@ -33,6 +39,8 @@ struct Route {
                {QStringLiteral("mark"), Column::Kind::figure},
                {QStringLiteral("because of"), Column::Kind::text}}};
   bool trouble = false;
+  std::optional<venue::Venue> last = {}; ///< the venue of the stop before
+  QDate left = {};                       ///< the last day there
 };
 
 QString datesOf(const calendar::Show& show) {
@@ -45,7 +53,7 @@ QString whyNot(const Chosen& chosen) {
 }
 
 void addHang(Route& route, QJsonArray& hangs, const calendar::Show& show, const QString& hang,
-             const Chosen& chosen, bool first) {
+             const Chosen& chosen, const QString& way, bool first) {
   const auto verdict = chosen.verdict();
   route.trouble = route.trouble || verdict == Verdict::fails || verdict == Verdict::unproven;
   const QJsonValue none(QJsonValue::Null);
@@ -56,8 +64,11 @@ void addHang(Route& route, QJsonArray& hangs, const calendar::Show& show, const 
                   {QStringLiteral("verdict_when_chosen"),
                    chosen.choice ? QJsonValue(options::wordFor(chosen.choice->verdict)) : none},
                   {QStringLiteral("because"), whyNot(chosen)}});
-  QStringList cells{first ? datesOf(show) : QString(), first ? show.name : QString(),
-                    first ? show.venue : QString(), hang,
+  QStringList cells{first ? datesOf(show) : QString(),
+                    first ? show.name : QString(),
+                    first ? show.venue : QString(),
+                    first ? way : QString(),
+                    hang,
                     verdict ? options::wordFor(*verdict) : QStringLiteral("nothing chosen")};
   if (chosen.choice) {
     const options::Setting& setting = chosen.choice->setting;
@@ -72,19 +83,31 @@ void addHang(Route& route, QJsonArray& hangs, const calendar::Show& show, const 
 void addShow(Route& route, const options::Snapshot& snapshot) {
   const calendar::Show& show = snapshot.show;
   QJsonArray hangs;
+  double km = std::numeric_limits<double>::quiet_NaN();
+  if (route.last) {
+    km = venue::shortestWay(*route.last, snapshot.venue).value_or(km) / 1000.0;
+  }
+  const QJsonValue none(QJsonValue::Null);
+  const QString way = std::isnan(km) ? QString() : shown(km, 0);
+  const bool dated = route.left.isValid() && show.from.isValid();
+  const QJsonValue days = dated ? QJsonValue(route.left.daysTo(show.from)) : none;
+  route.last = snapshot.venue;
+  route.left = show.to.isValid() ? show.to : show.from;
   bool first = true;
   for (const calendar::Hang& hang : show.hangs) {
-    addHang(route, hangs, show, hang.name, chosenFor(snapshot, hang.name), first);
+    addHang(route, hangs, show, hang.name, chosenFor(snapshot, hang.name), way, first);
     first = false;
   }
   if (show.hangs.empty()) {
-    route.table.add({datesOf(show), show.name, show.venue, QStringLiteral("no hang"), QString(), QString(),
-                     QString(), QString(), QString(), QString()});
+    route.table.add({datesOf(show), show.name, show.venue, way, QStringLiteral("no hang"), QString(),
+                     QString(), QString(), QString(), QString(), QString()});
   }
   route.shows.append(QJsonObject{{QStringLiteral("show"), show.name},
                                  {QStringLiteral("venue"), show.venue},
                                  {QStringLiteral("from"), show.from.toString(Qt::ISODate)},
                                  {QStringLiteral("to"), show.to.toString(Qt::ISODate)},
+                                 {QStringLiteral("days_before"), days},
+                                 {QStringLiteral("way_km"), std::isnan(km) ? none : QJsonValue(km)},
                                  {QStringLiteral("hangs"), hangs}});
 }
 

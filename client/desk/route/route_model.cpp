@@ -40,6 +40,11 @@ Heading RouteModel::headingOf(RouteColumn column) const {
             .figure = true,
             .characters = 9,
             .toolTip = words("Days since the stop before")};
+  case RouteColumn::way:
+    return {.title = words("Way"),
+            .figure = true,
+            .characters = 9,
+            .toolTip = words("The shortest way over the ground from the stop before; no road is shorter")};
   case RouteColumn::show:
     return {.title = words("Show"), .characters = 17, .wish = 21};
   case RouteColumn::venue:
@@ -83,6 +88,11 @@ Cell RouteModel::cellOf(const Stop& stop, RouteColumn column) const {
       return {.text = QStringLiteral("–"), .missing = true};
     }
     return {.text = QString::number(*stop.daysBefore), .number = static_cast<double>(*stop.daysBefore)};
+  case RouteColumn::way:
+    if (!stop.wayM) {
+      return {.text = QStringLiteral("–"), .missing = true};
+    }
+    return {.text = figures_.way(*stop.wayM), .number = *stop.wayM};
   case RouteColumn::show:
     return {.text = stop.show.name, .strong = true};
   case RouteColumn::venue:

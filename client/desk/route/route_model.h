@@ -19,12 +19,27 @@ struct Stop {
   QString heaviestPoint{};
   std::optional<double> heaviestCapacityKn{}; ///< of that point; none: not known
   std::optional<qint64> daysBefore{};         ///< from the stop before
+  std::optional<double> wayM{};               ///< over the ground from the stop before, m
 };
 
 /// The stops in order of date.
 std::vector<Stop> stopsOf(const Overview& overview);
 
-enum class RouteColumn { from, to, gap, show, venue, town, loadIn, verdict, chosen, heaviest, stacks, count };
+enum class RouteColumn {
+  from,
+  to,
+  gap,
+  way,
+  show,
+  venue,
+  town,
+  loadIn,
+  verdict,
+  chosen,
+  heaviest,
+  stacks,
+  count
+};
 
 class RouteModel : public ListOf<Stop, RouteColumn> {
 public:

@@ -6,6 +6,7 @@
 
 #include "desk/route/route_model.h"
 #include "desk/words/stack_text.h"
+#include "venue/travel.h"
 
 namespace hangbook::desk {
 namespace {
@@ -62,6 +63,7 @@ void addChoice(Stop& stop, const options::Choice& choice, const Overview& overvi
 std::vector<Stop> stopsOf(const Overview& overview) {
   std::vector<Stop> stops;
   QDate before;
+  const venue::Venue* last = nullptr;
   for (const calendar::Show& show : overview.shows) {
     Stop stop;
     stop.show = show;
@@ -71,6 +73,10 @@ std::vector<Stop> stopsOf(const Overview& overview) {
     if (before.isValid() && show.from.isValid()) {
       stop.daysBefore = before.daysTo(show.from);
     }
+    if (last != nullptr && venue != nullptr) {
+      stop.wayM = venue::shortestWay(*last, *venue);
+    }
+    last = venue;
     before = show.to.isValid() ? show.to : show.from;
     Stacks stacks;
     for (const calendar::Hang& hang : show.hangs) {

@@ -26,6 +26,12 @@ QString Figures::length(std::optional<double> metres, int digits) const {
   return shown<Length>(metres, &hangbook::metres, digits, system_);
 }
 
+QString Figures::way(double metres) const {
+  constexpr double mile = 1609.344; // the international mile, exact
+  return system_ == UnitSystem::metric ? QStringLiteral("%1 km").arg(std::lround(metres / 1000.0))
+                                       : QStringLiteral("%1 mi").arg(std::lround(metres / mile));
+}
+
 QString Figures::force(std::optional<double> kilonewtons, int digits) const {
   // A pound-force is less than half a hundredth of a kilonewton: whole ones say more than kN to two places.
   const int places = system_ == UnitSystem::metric ? digits : 0;

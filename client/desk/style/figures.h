@@ -18,6 +18,8 @@ public:
   UnitSystem system() const { return system_; }
 
   QString length(std::optional<double> metres, int digits = 2) const;
+  /// A way over the ground: whole kilometres or miles.
+  QString way(double metres) const;
   QString force(std::optional<double> kilonewtons, int digits = 2) const;
   QString mass(std::optional<double> kilograms, int digits = 1) const;
   QString angle(std::optional<double> degrees, int digits = 1) const;

@@ -94,6 +94,10 @@ BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
   choice.hang = QStringLiteral("right");
   choice.verdict = options::Verdict::unproven;
   overview.choices.push_back(choice);
+  for (venue::Venue& each : overview.venues) { // a tenth of a degree apart on the equator
+    each.latitude = 0.0;
+    each.longitude = each.name == overview.shows[0].venue ? 7.0 : 7.1;
+  }
   const auto stops = stopsOf(overview);
   BOOST_TEST_REQUIRE(stops.size() == 2u);
   BOOST_TEST((stops[0].verdict == options::Verdict::unproven));
@@ -111,6 +115,9 @@ BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
   BOOST_TEST(column(model, static_cast<int>(RouteColumn::verdict)) == "unproven|not chosen");
   model.setFigures(Figures(UnitSystem::usCustomary));
   BOOST_TEST(column(model, static_cast<int>(RouteColumn::heaviest)) == "899 lbf|–");
+  BOOST_TEST(column(model, static_cast<int>(RouteColumn::way)) == "–|7 mi");
+  model.setFigures(Figures());
+  BOOST_TEST(column(model, static_cast<int>(RouteColumn::way)) == "–|11 km");
 }
 
 BOOST_AUTO_TEST_CASE(records_tell_what_is_not_known) {

@@ -165,10 +165,14 @@ BOOST_AUTO_TEST_CASE(the_route_ends_with_1_where_a_chosen_option_is_unproven) {
   const Ran ran = run({"route", "--json"});
   const QJsonArray shows = listOf(ran.json(), "shows");
   BOOST_TEST(shows.size() == 11);
+  // By hand for the first two: 125.7 km north and 51.3 km west (a degree of latitude 111.3 km there).
+  BOOST_TEST(shows[1][QLatin1String("way_km")].toDouble() == 135.8, boost::test_tools::tolerance(0.005));
   bool trouble = false;
   QString last;
   for (const QJsonValue& show : shows) {
     BOOST_TEST((last <= textOf(show.toObject(), "from")));
+    BOOST_TEST(show[QLatin1String("way_km")].isNull() == last.isEmpty()); // from the stop before
+    BOOST_TEST(show[QLatin1String("days_before")].isNull() == last.isEmpty());
     last = textOf(show.toObject(), "from");
     for (const QJsonValue& hang : listOf(show.toObject(), "hangs")) {
       const QString verdict = textOf(hang.toObject(), "verdict");
