@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "reports/parts.h"
@@ -24,60 +25,95 @@ QString capacityText(const venue::Point* point, const Figures& figures) {
   return QStringLiteral("%1 %2").arg(figures.force(inKilonewtons(*point->capacity)), basis);
 }
 
+/// Where rules say that something does not follow (the doubts may take the hang out of a joint's travel, or a
+/// step of the build is not known), what stands as its worst is only part of it: no figure, then.
+bool worstFollows(const options::Option& option) {
+  return std::ranges::none_of(option.findings, [](const options::Finding& finding) {
+    return finding.applies && finding.text.contains(QLatin1String("does not follow"));
+  });
+}
+
+/// Loads of a point or added up; at the unfavourable end not known as soon as one of them is not.
+struct Loads {
+  double atRest = 0;
+  double dynamic = 0;
+  std::optional<double> worstAtRest = 0.0;
+  std::optional<double> worstDynamic = 0.0;
+
+  void add(const Loads& more) {
+    const auto sum = [](std::optional<double> one, std::optional<double> other) {
+      return one && other ? std::optional(*one + *other) : std::nullopt;
+    };
+    atRest += more.atRest;
+    dynamic += more.dynamic;
+    worstAtRest = sum(worstAtRest, more.worstAtRest);
+    worstDynamic = sum(worstDynamic, more.worstDynamic);
+  }
+  QStringList cells(const Figures& figures) const {
+    return {figures.force(atRest), figures.force(worstAtRest), figures.force(dynamic),
+            figures.force(worstDynamic)};
+  }
+};
+
+Table::Row totalRow(const QString& of, const Loads& loads, const Figures& figures) {
+  Table::Row row;
+  row.cells =
+      QStringList{QStringLiteral("total"), of, {}, {}, {}} + loads.cells(figures) + QStringList{{}, {}};
+  row.strong = true;
+  return row;
+}
+
 Table pointsTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("points");
-  table.columns = {{QStringLiteral("Point"), 0.8, false},   {QStringLiteral("Hang"), 0.75, false},
-                   {QStringLiteral("x"), 1.0, true},        {QStringLiteral("y"), 1.05, true},
-                   {QStringLiteral("Height"), 1.1, true},   {QStringLiteral("At rest"), 1.2, true},
-                   {QStringLiteral("Dynamic"), 1.2, true},  {QStringLiteral("Sideways"), 1.2, true},
-                   {QStringLiteral("Capacity"), 1.75, true}};
-  double total = 0;
-  double dynamic = 0;
+  table.columns = {{QStringLiteral("Point"), 0.8, false},
+                   {QStringLiteral("Hang"), 0.75, false},
+                   {QStringLiteral("x"), 1.0, true},
+                   {QStringLiteral("y"), 1.05, true},
+                   {QStringLiteral("Height"), 1.1, true},
+                   {QStringLiteral("At rest"), 1.2, true},
+                   {QStringLiteral("At rest, worst"), 1.2, true},
+                   {QStringLiteral("Dynamic"), 1.2, true},
+                   {QStringLiteral("Dynamic, worst"), 1.2, true},
+                   {QStringLiteral("Sideways"), 1.2, true},
+                   {QStringLiteral("Capacity"), 1.2, true}};
+  Loads total;
   for (const HangAsIs& hang : show.hangs) {
     if (!hang.now) {
       continue;
     }
-    double sum = 0;
-    double moving = 0;
+    Loads sum;
+    const bool follows = worstFollows(*hang.now);
     for (const options::PointResult& result : hang.now->points) {
       const venue::Point* point = pointNamed(show, result.point);
+      const auto metres = [point](Length venue::Point::*of) {
+        return point != nullptr ? std::optional(inMetres(point->*of)) : std::nullopt;
+      };
+      const Loads loads{result.staticKn, result.dynamicKn, follows ? result.worstStaticKn : std::nullopt,
+                        follows ? result.worstDynamicKn : std::nullopt};
       Table::Row row;
-      row.cells = {result.point,
-                   hang.hang,
-                   figures.length(point != nullptr ? std::optional(inMetres(point->x)) : std::nullopt),
-                   figures.length(point != nullptr ? std::optional(inMetres(point->y)) : std::nullopt),
-                   figures.length(point != nullptr ? std::optional(inMetres(point->z)) : std::nullopt),
-                   figures.force(result.staticKn),
-                   figures.force(result.dynamicKn),
-                   figures.force(result.horizontalKn),
-                   capacityText(point, figures)};
-      row.warn = point == nullptr || !point->capacity;
+      row.cells =
+          QStringList{result.point, hang.hang, figures.length(metres(&venue::Point::x)),
+                      figures.length(metres(&venue::Point::y)), figures.length(metres(&venue::Point::z))} +
+          loads.cells(figures) +
+          QStringList{figures.force(result.horizontalKn), capacityText(point, figures)};
+      row.warn = point == nullptr || !point->capacity || !loads.worstAtRest || !loads.worstDynamic;
       table.rows.push_back(row);
-      sum += result.staticKn;
-      moving += result.dynamicKn;
+      sum.add(loads);
     }
-    table.rows.push_back(
-        {{QStringLiteral("total"), hang.hang, {}, {}, {}, figures.force(sum), figures.force(moving), {}, {}},
-         true,
-         false,
-         false});
-    total += sum;
-    dynamic += moving;
+    table.rows.push_back(totalRow(hang.hang, sum, figures));
+    total.add(sum);
   }
-  table.rows.push_back({{QStringLiteral("total"),
-                         QStringLiteral("all"),
-                         {},
-                         {},
-                         {},
-                         figures.force(total),
-                         figures.force(dynamic),
-                         {},
-                         {}},
-                        true,
-                        false,
-                        false});
+  table.rows.push_back(totalRow(QStringLiteral("all"), total, figures));
   return table;
+}
+
+/// The hoist's link of the load path at a pick; none where its worst does not follow.
+const options::PathLink* hoistLink(const options::Option& option, const QString& pick) {
+  const auto found = std::ranges::find_if(option.loadPath, [&pick](const options::PathLink& link) {
+    return link.kind == QLatin1String("hoist") && link.at == pick + QStringLiteral(" pick");
+  });
+  return found != option.loadPath.end() && worstFollows(option) ? &*found : nullptr;
 }
 
 Table hoistsTable(const ShowAsIs& show, const Figures& figures) {
@@ -85,32 +121,38 @@ Table hoistsTable(const ShowAsIs& show, const Figures& figures) {
   table.name = QStringLiteral("hoists");
   table.columns = {{QStringLiteral("Hang"), 0.8, false},
                    {QStringLiteral("Pick"), 0.8, false},
-                   {QStringLiteral("Point"), 1.2, false},
+                   {QStringLiteral("Point"), 0.9, false},
                    {QStringLiteral("Hoist"), 1.6, false},
-                   {QStringLiteral("On the hook"), 1.2, true},
-                   {QStringLiteral("Limit"), 1.1, true},
-                   {QStringLiteral("Rigging, from the point down"), 3.0, false}};
+                   {QStringLiteral("On the hook, at rest"), 1.2, true},
+                   {QStringLiteral("Hoist, worst"), 1.2, true},
+                   {QStringLiteral("Its limit"), 1.2, true},
+                   {QStringLiteral("Rigging, from the point down"), 2.6, false}};
   for (const HangAsIs& hang : show.hangs) {
     if (!hang.now) {
       continue;
     }
-    const auto* hoist = catalogue::find(show.snapshot.catalogue.hoists, hang.now->key.hoist);
     QStringList rigging;
     for (const calendar::Hang& each : show.snapshot.show.hangs) {
       if (each.name == hang.hang) {
         rigging = each.rigging;
       }
     }
+    const auto* hoist = catalogue::find(show.snapshot.catalogue.hoists, hang.now->key.hoist);
     for (const options::PickLoad& pick : hang.now->pickLoads) {
-      table.rows.push_back(
-          {{hang.hang, pick.name, pick.points.join(QStringLiteral(", ")), hang.now->key.hoist,
-            figures.force(pick.loadKn),
-            figures.force(hoist != nullptr && hoist->limit ? std::optional(inKilonewtons(*hoist->limit))
-                                                           : std::nullopt),
-            rigging.isEmpty() ? notKnown() : rigging.join(QStringLiteral(", "))},
-           false,
-           false,
-           rigging.isEmpty()});
+      const options::PathLink* link = hoistLink(*hang.now, pick.name);
+      const std::optional<double> stated =
+          hoist != nullptr && hoist->limit ? std::optional(inKilonewtons(*hoist->limit)) : std::nullopt;
+      Table::Row row;
+      row.cells = {hang.hang,
+                   pick.name,
+                   pick.points.join(QStringLiteral(", ")),
+                   hang.now->key.hoist,
+                   figures.force(pick.loadKn),
+                   figures.force(link != nullptr ? std::optional(link->loadKn) : std::nullopt),
+                   figures.force(link != nullptr ? link->limitKn : stated),
+                   rigging.isEmpty() ? notKnown() : rigging.join(QStringLiteral(", "))};
+      row.warn = rigging.isEmpty() || link == nullptr || !link->limitKn || !std::isfinite(link->loadKn);
+      table.rows.push_back(row);
     }
   }
   return table;
@@ -171,7 +213,7 @@ Table approvalTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("approval");
   table.columns = {
-      {QStringLiteral("Point"), 1.0, false},    {QStringLiteral("Asked for, dynamic"), 1.3, true},
+      {QStringLiteral("Point"), 1.0, false},    {QStringLiteral("Asked for: dynamic, worst"), 1.3, true},
       {QStringLiteral("On file"), 3.0, false},  {QStringLiteral("Approved"), 1.3, false},
       {QStringLiteral("Revision"), 1.0, false}, {QStringLiteral("Name, date"), 1.6, false}};
   for (const HangAsIs& hang : show.hangs) {
@@ -186,8 +228,9 @@ Table approvalTable(const ShowAsIs& show, const Figures& figures) {
                                        .arg(capacityText(point, figures), point->source.text,
                                             point->source.date.toString(Qt::ISODate));
       table.rows.push_back(
-          {{result.point, figures.force(result.dynamicKn), source, QStringLiteral("................"),
-            QStringLiteral(".........."), QStringLiteral("....................")},
+          {{result.point, figures.force(worstFollows(*hang.now) ? result.worstDynamicKn : std::nullopt),
+            source, QStringLiteral("................"), QStringLiteral(".........."),
+            QStringLiteral("....................")},
            false,
            false,
            false});
@@ -221,9 +264,23 @@ Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
     }
   }
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Loads on the points")});
+  sheet.blocks.emplace_back(
+      Text{Size::body,
+           QStringLiteral("At rest and dynamic: every figure as stated. Worst: every figure at its "
+                          "unfavourable end (masses, centres of gravity, lengths and the like as far off as "
+                          "their makers, the crew's scales or the house say they may be); the rules judge "
+                          "by it, so plan with it. Totals add up each point's own worst, which need not "
+                          "all come at once.")});
   sheet.blocks.emplace_back(pointsTable(show, figures));
   sheet.blocks.emplace_back(planOf(show, figures));
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Hoists")});
+  sheet.blocks.emplace_back(
+      Text{Size::body,
+           QStringLiteral(
+               "On the hook: at rest, as set, every figure as stated. Hoist, worst: every figure at its "
+               "unfavourable end, the most that its pick carries at any step of the build and of "
+               "aiming, with the factors that the rule for hoists states and, where it climbs, with "
+               "its own body, chain and bag; its limit is what that is held against.")});
   sheet.blocks.emplace_back(hoistsTable(show, figures));
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Weights")});
   sheet.blocks.emplace_back(weightsTable(show, figures));

@@ -42,6 +42,10 @@ Ending writeFacts(store::Store& store, const QString& kind, const QString& path,
   const auto all = [&](const Taker& take) {
     if (kind == QStringLiteral("movements")) {
       writeMovements(store, take);
+    } else if (kind == QStringLiteral("gates")) {
+      writeGates(store, take);
+    } else if (kind == QStringLiteral("readings")) {
+      writeReadings(store, take);
     } else {
       writeOccurrences(store, take);
     }
@@ -120,7 +124,8 @@ Command exportCommand() {
       "export",
       "write all of a kind as a spreadsheet (CSV) that import takes in again, exact to the bit",
       {{"--kind", "KIND",
-        "types, people, units, venues, shows or marks; or movements, occurrences or files, which go out only",
+        "types, people, units, venues, shows or marks; or movements, occurrences, gates, readings or files, "
+        "which go out only",
         true},
        {"-o", "FILE",
         "the file, replaced as a whole where it is there; standard output where left out; a folder for "

@@ -11,6 +11,8 @@
 #include "quantity/error.h"
 #include "quantity/text.h"
 #include "store/fleet_store.h"
+#include "store/gate_store.h"
+#include "store/reading_store.h"
 #include "store/warehouse_store.h"
 #include "terminal/fleet_words.h"
 
@@ -61,6 +63,38 @@ QStringList lineOf(const fleet::Occurrence& fact) {
           exchange::writeInstant(fact.recordedAt)};
 }
 
+QStringList lineOf(const marks::GateSigned& fact) {
+  return {fact.tour,
+          fact.show,
+          fact.hang,
+          fact.option,
+          fact.gate,
+          fact.skipped ? QStringLiteral("skipped") : QStringLiteral("signed"),
+          fact.reason,
+          entry(fact.id),
+          entry(fact.corrects),
+          fact.by,
+          exchange::writeInstant(fact.recordedAt)};
+}
+
+QStringList lineOf(const marks::LoadReading& fact) {
+  return {fact.tour,
+          fact.show,
+          fact.hang,
+          fact.option,
+          entry(fact.lift),
+          fact.pick,
+          fact.cellAt,
+          exchange::writeNumber(inKilonewtons(fact.reading)),
+          exchange::writeNumber(inKilonewtons(fact.computed)),
+          fact.instrument,
+          fact.remark,
+          entry(fact.id),
+          entry(fact.corrects),
+          fact.by,
+          exchange::writeInstant(fact.recordedAt)};
+}
+
 QString wordOf(fleet::DocumentKind kind) {
   switch (kind) {
   case fleet::DocumentKind::certificate:
@@ -95,7 +129,8 @@ void write(const QString& path, const QByteArray& bytes) {
 } // namespace
 
 bool isFactKind(const QString& kind) {
-  return QStringList{QStringLiteral("movements"), QStringLiteral("occurrences"), QStringLiteral("files")}
+  return QStringList{QStringLiteral("movements"), QStringLiteral("occurrences"), QStringLiteral("gates"),
+                     QStringLiteral("readings"), QStringLiteral("files")}
       .contains(kind);
 }
 
@@ -122,6 +157,27 @@ void writeOccurrences(store::Store& store, const Taker& take) {
                   QStringLiteral("remark"), QStringLiteral("entry"), QStringLiteral("corrects"),
                   QStringLiteral("recorded by"), QStringLiteral("recorded at")});
   for (const fleet::Occurrence& fact : store::loadOccurrences(store)) {
+    takeLine(take, lineOf(fact));
+  }
+}
+
+void writeGates(store::Store& store, const Taker& take) {
+  takeLine(take, {QStringLiteral("tour"), QStringLiteral("show"), QStringLiteral("hang"),
+                  QStringLiteral("option"), QStringLiteral("hold point"), QStringLiteral("what"),
+                  QStringLiteral("reason"), QStringLiteral("entry"), QStringLiteral("corrects"),
+                  QStringLiteral("recorded by"), QStringLiteral("recorded at")});
+  for (const marks::GateSigned& fact : store::loadGates(store)) {
+    takeLine(take, lineOf(fact));
+  }
+}
+
+void writeReadings(store::Store& store, const Taker& take) {
+  takeLine(take, {QStringLiteral("tour"), QStringLiteral("show"), QStringLiteral("hang"),
+                  QStringLiteral("option"), QStringLiteral("lift"), QStringLiteral("pick"),
+                  QStringLiteral("cell at"), QStringLiteral("reading [kN]"), QStringLiteral("computed [kN]"),
+                  QStringLiteral("instrument"), QStringLiteral("remark"), QStringLiteral("entry"),
+                  QStringLiteral("corrects"), QStringLiteral("recorded by"), QStringLiteral("recorded at")});
+  for (const marks::LoadReading& fact : store::loadReadings(store)) {
     takeLine(take, lineOf(fact));
   }
 }

@@ -38,6 +38,15 @@ std::vector<GateSigned> loadGatesOf(Store& store, const QString& tour, const QSt
   return gates;
 }
 
+std::vector<GateSigned> loadGates(Store& store) {
+  std::vector<GateSigned> gates;
+  for (const Row& row : store.rows(QStringLiteral("SELECT * FROM gate_signed ORDER BY recorded_at, id"))) {
+    ColumnReader io(row);
+    gateColumns(io, gates.emplace_back());
+  }
+  return gates;
+}
+
 GateSigned append(Store& store, const GateSigned& gate) {
   if (gate.by.trimmed().isEmpty()) {
     throw Error(Trouble::badInput, "a hold point asks for a name; say who is at the desk");

@@ -42,6 +42,16 @@ std::vector<LoadReading> loadReadingsOf(Store& store, const QString& tour, const
   return readings;
 }
 
+std::vector<LoadReading> loadReadings(Store& store) {
+  std::vector<LoadReading> readings;
+  for (const Row& row :
+       store.rows(QStringLiteral("SELECT * FROM load_reading ORDER BY recorded_at, lift, pick, id"))) {
+    ColumnReader io(row);
+    readingColumns(io, readings.emplace_back());
+  }
+  return readings;
+}
+
 LoadReading append(Store& store, const LoadReading& reading) {
   if (reading.by.trimmed().isEmpty()) {
     throw Error(Trouble::badInput, "nobody is named who read the load cells; say who is at the desk");

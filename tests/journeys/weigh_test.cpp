@@ -5,6 +5,7 @@
 #include <QJsonArray>
 #include <QJsonObject>
 
+#include "exchange/cell.h"
 #include "program.h"
 #include "store/reading_store.h"
 #include "support/fresh_store.h"
@@ -63,6 +64,18 @@ BOOST_AUTO_TEST_CASE(a_reading_is_compared_explained_and_recorded) {
   BOOST_TEST(readings.front().by.toStdString() == "Casimir Wold");
   BOOST_TEST(readings.front().instrument.toStdString() == "cells 3 and 4");
   BOOST_CHECK(readings[0].lift == readings[1].lift);
+  const QByteArray sheet = say({word("export"), word("--kind"), word("readings")}).out;
+  BOOST_TEST(sheet.startsWith("tour,show,hang,option,lift,pick,cell at,reading [kN],computed [kN],"));
+  BOOST_TEST(sheet.count('\n') == 1 + 6);
+  BOOST_TEST(sheet.contains(",hook,1,") != sheet.contains(",point,1,")); // the cell that read 1.0 kN
+  for (const marks::LoadReading& reading : readings) {
+    const QByteArray computed = exchange::writeNumber(inKilonewtons(reading.computed)).toUtf8();
+    const QByteArray line = ',' + reading.lift.toByteArray(QUuid::WithoutBraces) + ',' +
+                            reading.pick.toUtf8() + ',' + reading.cellAt.toUtf8() + ',' +
+                            exchange::writeNumber(inKilonewtons(reading.reading)).toUtf8() + ',' + computed +
+                            ",cells 3 and 4,";
+    BOOST_TEST(sheet.contains(line), line.constData());
+  }
   BOOST_TEST(say({word("check-store")}).status == 0);
 
   for (const QStringList& wrong :

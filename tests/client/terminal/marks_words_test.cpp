@@ -94,6 +94,12 @@ BOOST_AUTO_TEST_CASE(hold_points_are_signed_in_order_and_skipping_takes_a_reason
   BOOST_TEST(now.said("skipped"));
   BOOST_TEST(now.said("seen by two already"));
   BOOST_TEST(now.said("Bram Osterley"));
+  const Ran sheet = run({"export", "--kind", "gates"});
+  BOOST_TEST(sheet.out.starts_with("tour,show,hang,option,hold point,what,reason,entry,corrects,"));
+  BOOST_TEST(std::count(sheet.out.begin(), sheet.out.end(), '\n') == 1 + 6); // one skipped, none refused
+  BOOST_TEST(sheet.said(",pins 5,signed,,"));
+  BOOST_TEST(sheet.said(",chain,skipped,seen by two already,"));
+  BOOST_TEST(sheet.said(",Bram Osterley,"));
 }
 
 BOOST_AUTO_TEST_CASE(what_the_mark_book_says_of_each_chain_is_told) {
