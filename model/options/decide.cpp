@@ -260,6 +260,7 @@ std::vector<HangOptions> decideHangs(const Snapshot& snapshot, const House& hous
   inParallel(builds.size(), threads, decideAll,
              [&](std::size_t done) { tell(static_cast<double>(done) / static_cast<double>(builds.size())); });
   std::vector<HangOptions> results;
+  results.reserve(all.size());
   for (Deciding& each : all) {
     results.push_back(listed(std::move(each), notes));
   }

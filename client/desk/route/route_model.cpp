@@ -48,9 +48,9 @@ Heading RouteModel::headingOf(RouteColumn column) const {
   case RouteColumn::show:
     return {.title = words("Show"), .characters = 17, .wish = 21};
   case RouteColumn::venue:
-    return {.title = words("Venue"), .characters = 21, .wish = 31};
+    return {.title = words("Venue"), .characters = 19, .wish = 31};
   case RouteColumn::town:
-    return {.title = words("Town"), .characters = 15, .wish = 19};
+    return {.title = words("Town"), .characters = 13, .wish = 19};
   case RouteColumn::loadIn:
     return {.title = words("Load-in"),
             .characters = 13,
@@ -64,13 +64,13 @@ Heading RouteModel::headingOf(RouteColumn column) const {
             .characters = 8,
             .toolTip = words("Hangs that have an option")};
   case RouteColumn::heaviest:
-    return {.title = words("Heaviest point"),
+    return {.title = words("Heaviest"),
             .figure = true,
-            .characters = 16,
+            .characters = 14,
             .wish = 17,
             .toolTip = words("Static load of the heaviest point of the chosen options")};
   case RouteColumn::stacks:
-    return {.title = words("Stacks"), .characters = 27, .wish = 61};
+    return {.title = words("Stacks"), .characters = 20, .wish = 61};
   case RouteColumn::count:
     break;
   }
