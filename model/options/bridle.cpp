@@ -38,12 +38,12 @@ Weakest weakestOf(const Case& option, const BridleLeg& leg) {
   return weakest;
 }
 
-Use angleUse(const Case& option, const hang::LegForce& force, int which) {
+Use angleUse(const Case& option, const hang::LegForce& force, double flatterDeg, int which) {
   const WeightLimits& limits = *option.weight;
   Use use;
   use.which = which;
   use.why = angle;
-  use.value = force.fromHorizontalDeg;
+  use.value = force.fromHorizontalDeg - flatterDeg;
   use.limit = limits.legAngleLeast.value;
   use.verdict = againstLowerLimit(use.value, use.limit, 0.0);
   const double preferred = limits.legAnglePreferred.value;
@@ -81,7 +81,7 @@ Use ofPick(const Case& option, const Settled& settled, double trimM, std::size_t
     Use load = loadUse(worstTension(option, settled, trimM, pick, i) * factors,
                        weakestOf(option, bridle.legs[i]).limit, which);
     load.why = pull;
-    Use flat = angleUse(option, forces[i], which);
+    Use flat = angleUse(option, forces[i], settled.doubt == nullptr ? 0.0 : bridle.legs[i].flatterDeg, which);
     if (forces[i].slack) {
       flat.verdict = Verdict::fails;
       flat.why = slack;

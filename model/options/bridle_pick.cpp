@@ -211,8 +211,53 @@ private:
         pick_.legs[i].worstOfTwo = two[i];
       }
       putApex(settled.apex);
+      takeLengths(legs, settled);
     } catch (const Error& error) {
       pick_.fault = QString::fromUtf8(error.what());
+    }
+  }
+
+  /// Every corner of the legs' lengths. Between corners nothing is looked at: each figure goes one way with
+  /// each length as long as no leg goes slack, and then a corner has it slack already.
+  void takeLengths(const std::vector<hang::BridleLeg>& stated, const hang::Bridle& settled) {
+    const double piece = house_.figure(QStringLiteral("length-doubt")).value.value_or(unknownFigure);
+    for (unsigned corner = 0; corner < 1U << stated.size(); ++corner) {
+      std::vector<hang::BridleLeg> legs = stated;
+      for (std::size_t i = 0; i < legs.size(); ++i) {
+        int pieces = 0;
+        for (const LegPiece& each : pick_.legs[i].pieces) {
+          pieces += each.count;
+        }
+        legs[i].length += ((corner >> i & 1U) != 0 ? 1.0 : -1.0) * piece * pieces;
+      }
+      takeCorner(legs, settled);
+    }
+  }
+
+  void takeCorner(const std::vector<hang::BridleLeg>& legs, const hang::Bridle& settled) {
+    constexpr hang::Vec3 down{0.0, 0.0, -1.0};
+    hang::Bridle there;
+    std::vector<double> two;
+    try {
+      there = hang::settleBridle(legs, down);
+      two = hang::worstOfTwo(legs, down);
+    } catch (const Error&) { // no figure follows for legs so long
+      for (BridleLeg& leg : pick_.legs) {
+        leg.pullMore = leg.downMore = leg.twoMore = unknownFigure;
+      }
+      return;
+    }
+    pick_.apexLower = std::max(pick_.apexLower, settled.apex.z - there.apex.z);
+    for (std::size_t i = 0; i < legs.size(); ++i) {
+      BridleLeg& leg = pick_.legs[i];
+      const hang::LegForce& was = settled.legs[i];
+      const auto more = [](double& known, double now, double before) {
+        known = now > known * before || std::isnan(known) || std::isnan(now) ? now / before : known;
+      };
+      more(leg.pullMore, there.legs[i].tension, was.tension);
+      more(leg.downMore, there.legs[i].vertical(), was.vertical());
+      more(leg.twoMore, two[i], leg.worstOfTwo);
+      leg.flatterDeg = std::max(leg.flatterDeg, was.fromHorizontalDeg - there.legs[i].fromHorizontalDeg);
     }
   }
 

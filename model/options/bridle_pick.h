@@ -18,19 +18,26 @@ namespace hangbook::options {
 /// One type of hardware in a leg.
 struct LegPiece {
   const catalogue::HardwareType* type = nullptr;
-  int count = 0;
+  int count{};
 };
 
 struct BridleLeg {
   const venue::Point* point = nullptr;
-  double wanted = 0.0;          ///< m
-  double length = 0.0;          ///< m, as made up; as wanted where no make-up is known
+  double wanted{};              ///< m
+  double length{};              ///< m, as made up; as wanted where no make-up is known
   std::vector<LegPiece> pieces; ///< steels, then the shackle; empty where no make-up is known
-  int shackles = 0;
+  int shackles{};
   double weight = std::numeric_limits<double>::quiet_NaN();  ///< N of all of it; NaN: not known
   double stretch = std::numeric_limits<double>::quiet_NaN(); ///< m per N; NaN: not known
-  hang::LegForce plumb;    ///< for a load of 1 N that hangs straight down from the apex
-  double worstOfTwo = 0.0; ///< its tension where it and one other carry that load alone
+  hang::LegForce plumb; ///< for a load of 1 N that hangs straight down from the apex
+  double worstOfTwo{};  ///< its tension where it and one other carry that load alone
+  /// The same figures where every leg is as much longer or shorter than stated as its pieces may be off in
+  /// all, at the corner that is worst for each: factors on its pull and on what it puts on its point, and how
+  /// much flatter it stands.
+  double pullMore = 1.0;
+  double downMore = 1.0;
+  double flatterDeg{};
+  double twoMore = 1.0;
 };
 
 struct BridledPick {
@@ -38,9 +45,10 @@ struct BridledPick {
   venue::Point apex; ///< as it hangs, under the bridle's name; no capacity of its own
   hang::Vec3 wanted; ///< venue coordinates
   std::vector<BridleLeg> legs;
-  QString fault;        ///< why it cannot be rigged so; empty: it can
-  QStringList missing;  ///< figures that are not stated, in words
-  double legWeight = 0; ///< N of all legs; NaN: not known
+  QString fault;       ///< why it cannot be rigged so; empty: it can
+  QStringList missing; ///< figures that are not stated, in words
+  double legWeight{};  ///< N of all legs; NaN: not known
+  double apexLower{};  ///< m, by which its apex may hang lower than computed, for the same reason
 
   /// Forces where this load (N, venue coordinates) pulls at the apex; legs' own weight left out. Empty where
   /// the legs cannot hold it.

@@ -76,7 +76,8 @@ Parts partsOf(const Case& option, const Settled& settled, double trimM, const Ca
   const double gear = settled.gearHeavier;
   Parts at{loadOf(settled, from.pick, atMost), gear * limits.hoistBody, gear * limits.hoistChain,
            gear * (limits.rigging + 0.5 * bridle.legWeight)};
-  const double share = forces[number].vertical() / at.sum();
+  const double more = atMost && settled.doubt != nullptr ? bridle.legs[number].downMore : 1.0;
+  const double share = more * forces[number].vertical() / at.sum();
   return {share * at.pick, share * at.hoist, share * at.chain,
           share * at.rigging + 0.5 * gear * bridle.legs[number].weight};
 }
@@ -141,13 +142,15 @@ double worstTension(const Case& option, const Settled& settled, double trimM, st
   if (forces.empty()) {
     return notKnown;
   }
-  double tension = forces[leg].tension;
+  const bool inDoubt = settled.doubt != nullptr;
+  double tension = forces[leg].tension * (inDoubt ? bridle.legs[leg].pullMore : 1.0);
   if (forces.size() > 2) {
     double down = 0.0;
     for (const hang::LegForce& each : forces) {
       down += each.vertical();
     }
-    tension = std::max(tension, down * bridle.legs[leg].worstOfTwo);
+    const double two = bridle.legs[leg].worstOfTwo * (inDoubt ? bridle.legs[leg].twoMore : 1.0);
+    tension = std::max(tension, down * two);
   }
   return tension + 0.5 * settled.gearHeavier * bridle.legs[leg].weight;
 }

@@ -199,6 +199,8 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
                 QStringLiteral("+ %1 %").arg(QString::number(wear.value * 100.0, 'g', 4)), wear.source);
   }
   doubts.gearHeavier = 1.0 + mass.value;
+  doubts.longer = place.value;
+  sources.add(QStringLiteral("lengths of hoists and hardware"), millimetres(place.value), place.source);
   return doubts;
 }
 
@@ -214,7 +216,7 @@ Settled asStated(const Settled& settled) {
 }
 
 void takeDoubts(hang::Doubting& doubting, const hang::Hang& hang, const RigDoubts& doubts, Settled& settled) {
-  if (doubts.figures.none() && doubts.gearHeavier == 1.0) {
+  if (doubts.figures.none() && doubts.gearHeavier == 1.0 && doubts.longer == 0.0) {
     return;
   }
   hang::Unfavourable worst = doubting.at(settled.statics, settled.build);
@@ -224,6 +226,8 @@ void takeDoubts(hang::Doubting& doubting, const hang::Hang& hang, const RigDoubt
   settled.statics = std::move(worst.statics);
   settled.build = worst.build;
   doubt->worst = std::move(worst);
+  doubt->figures = doubts.figures;
+  doubt->longer = doubts.longer;
   if (!doubt->worst.bounded) {
     settled.build.unknown = hang::BuildMoment{hang::BuildStage::set, static_cast<int>(hang.stack.size())};
   }

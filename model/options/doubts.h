@@ -30,6 +30,7 @@ KnownMass massOfType(const Snapshot&, const House&, const catalogue::CabinetType
 struct RigDoubts {
   hang::Doubts figures;
   double gearHeavier = 1.0; ///< factor on hoists, their chains and hardware at their heaviest
+  double longer{};          ///< m, by which a hoist or a piece of hardware may be off its length, either way
   std::vector<DoubtFigure> sources;
   QStringList weighed;
 };

@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 
+#include "options/bridle_pick.h"
 #include "options/loads.h"
 #include "options/sentence.h"
 
@@ -108,9 +109,11 @@ private:
     for (std::size_t i = 0; i < picks.size() && i < limits_.pointHeight.size(); ++i) {
       const double rise = picks[i].z - lowest_.z + heightDoubt(settled_);
       const double point = limits_.pointHeight[i];
+      const double hoist = pieceDoubt(settled_);
+      const double all = hoist * static_cast<double>(1 + limits_.riggingPieces) + apexLower(i);
       if (!std::isnan(limits_.riggingLength)) {
         result_.checks.push_back({What::hookToPoint, static_cast<int>(i), -1, rise,
-                                  limits_.closedLength + limits_.riggingLength, point});
+                                  limits_.closedLength + limits_.riggingLength + all, all, point});
       }
       for (std::size_t k = 0; k < limits_.ceilings.size(); ++k) {
         const Ceiling& ceiling = limits_.ceilings[k];
@@ -121,10 +124,16 @@ private:
         const double clear = ceiling.underside < point ? limits_.clearance : 0.0;
         if (!std::isnan(clear)) {
           result_.checks.push_back({What::hoistTop, static_cast<int>(i), static_cast<int>(k), rise,
-                                    limits_.closedLength + clear, ceiling.underside});
+                                    limits_.closedLength + clear + hoist, hoist, ceiling.underside});
         }
       }
     }
+  }
+
+  /// How much lower than computed the apex of a pick's bridle may hang, its legs longer than stated.
+  double apexLower(std::size_t pick) const {
+    const bool bridled = pick < option_.bridles.size() && option_.bridles[pick] != nullptr;
+    return bridled && settled_.doubt != nullptr ? option_.bridles[pick]->apexLower : 0.0;
   }
 
   void body(What what, int number, const std::vector<hang::Vec3>& corners, bool widthKnown) {
@@ -146,7 +155,7 @@ private:
       }
       if (isOver(ceiling, rectangle, along_)) {
         result_.checks.push_back({what, number, static_cast<int>(k),
-                                  highest - lowest_.z + heightDoubt(settled_), limits_.clearance,
+                                  highest - lowest_.z + heightDoubt(settled_), limits_.clearance, 0.0,
                                   ceiling.underside});
       }
     }
@@ -211,14 +220,22 @@ QString nameOf(const Case& option, const HeadroomCheck& check) {
   return {};
 }
 
+QString inDoubtWords(const HeadroomCheck& check) {
+  return check.inDoubt > 0.0 ? QStringLiteral(", %1 of it since lengths may be off").arg(inM(check.inDoubt))
+                             : QString();
+}
+
 QString needOf(const RoomLimits& limits, const HeadroomCheck& check) {
   switch (check.what) {
   case What::hookToPoint:
     return QStringLiteral("hoist run in %1 and rigging %2 need %3")
-        .arg(inM(limits.closedLength), inM(limits.riggingLength), inM(check.needed));
+               .arg(inM(limits.closedLength), inM(limits.riggingLength), inM(check.needed)) +
+           inDoubtWords(check);
   case What::hoistTop:
     return QStringLiteral("hoist run in %1 and clearance %2 need %3")
-        .arg(inM(limits.closedLength), inM(check.needed - limits.closedLength), inM(check.needed));
+               .arg(inM(limits.closedLength), inM(check.needed - check.inDoubt - limits.closedLength),
+                    inM(check.needed)) +
+           inDoubtWords(check);
   default:
     return QStringLiteral("a clearance of %1 is asked for").arg(inM(check.needed));
   }

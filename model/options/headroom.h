@@ -9,11 +9,12 @@ namespace hangbook::options {
 struct HeadroomCheck {
   enum class What { hookToPoint, hoistTop, bar, cabinet };
   What what = What::hookToPoint;
-  int number = 0;       ///< pick or element, counted from 0
-  int ceiling = -1;     ///< in RoomLimits::ceilings; -1: the pick's own point
-  double rise = 0.0;    ///< height of the lower side above the lowest edge
-  double needed = 0.0;  ///< between the lower side and what is above
-  double highest = 0.0; ///< height of what is above, above the datum
+  int number{};     ///< pick or element, counted from 0
+  int ceiling = -1; ///< in RoomLimits::ceilings; -1: the pick's own point
+  double rise{};    ///< height of the lower side above the lowest edge
+  double needed{};  ///< between the lower side and what is above
+  double inDoubt{}; ///< of that: hoist and rigging longer than stated, a bridle's apex lower
+  double highest{}; ///< height of what is above, above the datum
   double mostTrim() const { return highest - needed - rise; }
 };
 

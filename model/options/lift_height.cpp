@@ -23,7 +23,7 @@ double metHeight(const Case& option, std::size_t pick) {
 Use evaluate(const Case& option, const Settled*, double) {
   const RoomLimits& limits = *option.room;
   Use use;
-  use.limit = limits.chainLength;
+  use.limit = limits.chainLength - limits.chainShorter;
   for (std::size_t i = 0; i < option.points.size(); ++i) {
     const double needed = limits.pointHeight[i] - metHeight(option, i);
     if (use.which < 0 || needed > use.value) {
@@ -55,7 +55,11 @@ Finding explain(const Case& option, const Settled*, double, const Use& use) {
           "From point %1 at %2 down to the bar on its case at %3 the chain must reach %4; the hoist has "
           "%5.")
           .arg(option.points[pick]->name, inM(limits.pointHeight[pick]), inM(metHeight(option, pick)),
-               inM(use.value), inM(use.limit));
+               inM(use.value), inM(limits.chainLength));
+  if (limits.chainShorter > 0.0) {
+    finding.text.chop(1);
+    finding.text += QStringLiteral(", %1 of which may be missing.").arg(inM(limits.chainShorter));
+  }
   return finding;
 }
 

@@ -64,6 +64,7 @@ void addRigging(const Case& option, RoomLimits& limits) {
       limits.riggingMissing.append(name);
     } else {
       length += inMetres(*type->length);
+      ++limits.riggingPieces;
     }
   }
   limits.riggingLength = limits.riggingMissing.isEmpty() ? length : notKnown;
@@ -86,6 +87,7 @@ std::shared_ptr<const RoomLimits> roomLimits(const Case& option) {
   limits->clearance = figure(option, "headroom-clearance");
   limits->headroomMargin = figure(option, "headroom-margin");
   limits->barMetHeight = figure(option, "bar-met-height");
+  limits->chainShorter = figure(option, "length-doubt");
   limits->liftMargin = figure(option, "lift-height-margin");
   limits->angleMargin = figure(option, "angle-margin");
   limits->audience = audienceOf(option);

@@ -36,12 +36,14 @@ struct RoomLimits {
   bool lowSteelKnown = false;
   double closedLength = notKnown;
   double riggingLength = notKnown;
+  std::size_t riggingPieces{}; ///< each of which may be off its length
   QStringList riggingMissing;
   double clearance = notKnown;
   double headroomMargin = notKnown;
 
   double chainLength = notKnown;
   double barMetHeight = notKnown;
+  double chainShorter = notKnown; ///< m, by which the hoist's chain may be shorter than stated
   double liftMargin = notKnown;
 
   double angleMargin = notKnown;

@@ -31,7 +31,7 @@ class RigFold;       // rig_fold.h
 /// leg of its bridle.
 struct Carrier {
   struct From {
-    std::size_t pick = 0;
+    std::size_t pick{};
     int leg = -1; ///< of the pick's bridle, counted from 0; −1: a dead hang
   };
   const venue::Point* point = nullptr;
@@ -52,7 +52,7 @@ struct Case {
   const catalogue::PickArrangement* arrangement = nullptr;
   const catalogue::HoistType* hoist = nullptr;
   const catalogue::ChainType* chain = nullptr; ///< nullptr: none in this stack
-  int held = 0;                                ///< the element that it holds, counted from 1; 0: none
+  int held{};                                  ///< the element that it holds, counted from 1; 0: none
   std::vector<const venue::Point*> points;     ///< one for each pick, in its order; of a bridle the apex
   std::vector<std::shared_ptr<const BridledPick>> bridles; ///< one for each pick; nullptr: a dead hang
   std::vector<Carrier> carriers; ///< the real points, each once; without bridles: as `points`
@@ -68,6 +68,9 @@ struct SettledDoubt {
   hang::Statics statics; ///< as stated
   hang::BuildWorst build;
   hang::Unfavourable worst; ///< its angles and lengths; its loads are the setting's own
+  hang::Doubts figures;     ///< what each figure of the hang may be off by
+  double longer =
+      0.0; ///< m, by which a hoist or a piece of hardware may be off its stated length, either way
 };
 
 /// One setting but for its trim, as numbers. Its loads are those at the unfavourable end of every figure's
@@ -88,6 +91,11 @@ inline double heightDoubt(const Settled& settled) {
   return settled.doubt == nullptr ? 0.0 : settled.doubt->worst.height;
 }
 
+/// m, by which a hoist or a piece of hardware may be off its stated length; 0 where nothing is in doubt.
+inline double pieceDoubt(const Settled& settled) {
+  return settled.doubt == nullptr ? 0.0 : settled.doubt->longer;
+}
+
 /// A rule's answer in numbers.
 struct Use {
   Verdict verdict = Verdict::unproven;
@@ -95,7 +103,7 @@ struct Use {
   double value = notKnown;
   double limit = notKnown;
   int which = -1; ///< the point, hoist, joint, row … that it is about; -1 = none
-  int why = 0;    ///< the rule's own number for what is missing or does not apply
+  int why{};      ///< the rule's own number for what is missing or does not apply
 };
 
 /// Where the trim may lie for a rule to hold; tight where it equals an end.

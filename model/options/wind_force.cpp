@@ -36,6 +36,21 @@ double depthOf(const std::vector<catalogue::Position>& outline) {
   return inMetres(front->x) - inMetres(back->x);
 }
 
+/// The most that an area inside an outline comes to where each coordinate of its corners may be `off`: the
+/// outline moved out by a square of that half side; a rectangle likewise.
+double areaWithin(const std::vector<catalogue::Position>& outline, double off) {
+  double around = 0.0;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const catalogue::Position& a = outline[i];
+    const catalogue::Position& b = outline[(i + 1) % outline.size()];
+    around += std::abs(inMetres(a.x) - inMetres(b.x)) + std::abs(inMetres(a.z) - inMetres(b.z));
+  }
+  return areaOf(outline) + off * around + 4.0 * off * off;
+}
+double areaWithin(double one, double other, double off) {
+  return (one + 2.0 * off) * (other + 2.0 * off);
+}
+
 /// A pair of faces whose normal is `normal`, as far as that is level.
 WindFace faceOf(const hang::Vec3& normal, double area, double coefficient, double below) {
   return {hang::toDegrees(std::atan2(normal.y, normal.x)),
@@ -192,12 +207,17 @@ WindForce forceOn(const Case& option, const Settled& settled) {
       continue;
     }
     const hang::PlacedElement& placed = layout.elements[i];
+    const double off = settled.doubt == nullptr ? 0.0 : settled.doubt->figures.stack[i].place;
+    const double width = inMetres(*cabinet.width);
+    const double height = heightOf(cabinet.outline);
+    // The maker's own face area grows as that of the box around it does.
+    const double front = *cabinet.faceArea + areaWithin(height, width, off) - height * width;
     double middle = 0.0;
     for (const hang::Vec3& corner : placed.outline) {
       middle += corner.z / static_cast<double>(placed.outline.size());
     }
-    addBody(wind, {placed.forward, layout.left, cross(placed.forward, layout.left), *cabinet.faceArea,
-                   areaOf(cabinet.outline), depthOf(cabinet.outline) * inMetres(*cabinet.width),
+    addBody(wind, {placed.forward, layout.left, cross(placed.forward, layout.left), front,
+                   areaWithin(cabinet.outline, off), areaWithin(depthOf(cabinet.outline), width, off),
                    *cabinet.forceCoefficient, picks - middle});
   }
   const catalogue::BarType& bar = *option.bar;
@@ -207,8 +227,10 @@ WindForce forceOn(const Case& option, const Settled& settled) {
         QStringLiteral("outline or width of %1, or the house's force coefficient for it").arg(bar.name));
   } else {
     const double width = inMetres(*bar.width);
-    addBody(wind, {layout.forward, layout.left, layout.up, heightOf(bar.outline) * width, areaOf(bar.outline),
-                   depthOf(bar.outline) * width, coefficient, picks - layout.frameCg.z});
+    const double off = settled.doubt == nullptr ? 0.0 : settled.doubt->figures.frame.place;
+    addBody(wind, {layout.forward, layout.left, layout.up, areaWithin(heightOf(bar.outline), width, off),
+                   areaWithin(bar.outline, off), areaWithin(depthOf(bar.outline), width, off), coefficient,
+                   picks - layout.frameCg.z});
   }
   wind.missing.removeDuplicates();
   return wind;

@@ -59,7 +59,10 @@ InGust::InGust(const Case& option, const Settled& settled, double trimM, const W
   leanDeg_ = hang::toDegrees(std::atan2(force_, leastWeight(settled)));
   if (settled.statics.pickCount == 2) {
     const double lever = settled.doubt == nullptr ? 1.0 : settled.doubt->worst.lever;
-    moved_ = lever * pressure * wind.greatestMomentAlong(pickLineDeg(settled)).value / pickSpacing(settled);
+    // Each face may act lower or higher than stated, all of them with the whole force.
+    const double offHeight = heightDoubt(settled) * wind.greatestForce().value;
+    moved_ = lever * pressure * (wind.greatestMomentAlong(pickLineDeg(settled)).value + offHeight) /
+             pickSpacing(settled);
   }
 }
 
