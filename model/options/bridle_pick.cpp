@@ -242,8 +242,9 @@ private:
       there = hang::settleBridle(legs, down);
       two = hang::worstOfTwo(legs, down);
     } catch (const Error&) { // no figure follows for legs so long
+      pick_.apexLower = unknownFigure;
       for (BridleLeg& leg : pick_.legs) {
-        leg.pullMore = leg.downMore = leg.twoMore = unknownFigure;
+        leg.pullMore = leg.downMore = leg.twoMore = leg.flatterDeg = unknownFigure;
       }
       return;
     }
@@ -252,7 +253,7 @@ private:
       BridleLeg& leg = pick_.legs[i];
       const hang::LegForce& was = settled.legs[i];
       const auto more = [](double& known, double now, double before) {
-        known = now > known * before || std::isnan(known) || std::isnan(now) ? now / before : known;
+        known = std::isnan(known) || now <= known * before ? known : now / before; // unknown once stays so
       };
       more(leg.pullMore, there.legs[i].tension, was.tension);
       more(leg.downMore, there.legs[i].vertical(), was.vertical());

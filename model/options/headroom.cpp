@@ -111,7 +111,8 @@ private:
       const double point = limits_.pointHeight[i];
       const double hoist = pieceDoubt(settled_);
       const double all = hoist * static_cast<double>(1 + limits_.riggingPieces) + apexLower(i);
-      if (!std::isnan(limits_.riggingLength)) {
+      missing(std::isnan(apexLower(i)), QStringLiteral("how low the bridle's apex may hang"));
+      if (!std::isnan(limits_.riggingLength) && !std::isnan(all)) {
         result_.checks.push_back({What::hookToPoint, static_cast<int>(i), -1, rise,
                                   limits_.closedLength + limits_.riggingLength + all, all, point});
       }
