@@ -9,6 +9,7 @@
 #include "desk/frame/picture.h"
 #include "desk/frame/place.h"
 #include "desk/frame/window.h"
+#include "desk/frame/window_state.h"
 #include "desk/style/theme.h"
 #include "quantity/error.h"
 
@@ -53,6 +54,8 @@ int open(const WindowWords& words, const std::shared_ptr<Source>& source) {
     takePicture(window, words.picture);
     return 0;
   }
+  const WindowState state(window, WindowState::usualFile(),
+                          {.size = words.sized, .place = !place.isEmpty() || !words.show.isEmpty()});
   window.show();
   return QApplication::exec();
 }

@@ -25,7 +25,8 @@ struct WindowWords {
   bool dark = false;
   bool us = false;
   QSize size{1440, 900};
-  QDate asOf{}; ///< the day that counts as today; null: today
+  bool sized = false; ///< the size was told, not left out
+  QDate asOf{};       ///< the day that counts as today; null: today
 };
 
 /// Whether these words are for the window: none at all, or the first is one of the window's own options.

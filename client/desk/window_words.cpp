@@ -51,6 +51,7 @@ void take(WindowWords& words, const std::string& word, const QString& text) {
     }
   } else {
     words.size = readSize(text);
+    words.sized = true;
   }
 }
 

@@ -78,6 +78,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   inLists->addWidget(hidden_);
   inLists->addWidget(page_, 1);
   auto* left = new QSplitter(Qt::Vertical, this);
+  left->setObjectName(QStringLiteral("examinationsLeft"));
   left->setChildrenCollapsible(false);
   left->addWidget(chart_);
   left->addWidget(lists);
@@ -85,6 +86,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   left->setStretchFactor(1, 1);
   left->setSizes({190, 600});
   auto* both = new QSplitter(Qt::Horizontal, this);
+  both->setObjectName(QStringLiteral("examinationsHalves"));
   both->setChildrenCollapsible(false);
   both->setHandleWidth(space::wide);
   both->addWidget(left);

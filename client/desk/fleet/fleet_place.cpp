@@ -76,6 +76,7 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
   page_->addControl(labels_);
   quiet_.setSingleShot(true);
   auto* left = new QSplitter(Qt::Vertical, this);
+  left->setObjectName(QStringLiteral("fleetLeft"));
   left->setChildrenCollapsible(false);
   left->setContentsMargins(0, space::step, 0, 0);
   left->addWidget(page_);

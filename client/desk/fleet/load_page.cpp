@@ -86,6 +86,7 @@ LoadPage::LoadPage(Session& session, QWidget* parent)
       floorSays_(new QLabel(this)) {
   setObjectName(QStringLiteral("loadPage"));
   auto* both = new QSplitter(Qt::Vertical, this);
+  both->setObjectName(QStringLiteral("loadHalves"));
   both->setChildrenCollapsible(false);
   both->setHandleWidth(space::wide);
   both->addWidget(cartPart());

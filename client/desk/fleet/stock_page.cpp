@@ -52,6 +52,7 @@ StockPage::StockPage(Session& session, QWidget* parent)
   inLower->addWidget(lacksText_);
   inLower->addWidget(lacksTable_, 1);
   auto* both = new QSplitter(Qt::Vertical, this);
+  both->setObjectName(QStringLiteral("stockHalves"));
   both->setChildrenCollapsible(false);
   both->addWidget(upper);
   both->addWidget(chart_);

@@ -32,6 +32,8 @@ BOOST_AUTO_TEST_CASE(options_are_read) {
   BOOST_TEST(read.show.toStdString() == "Night one");
   BOOST_TEST(read.hang.toStdString() == "left");
   BOOST_TEST((read.size == QSize(1280, 720)));
+  BOOST_TEST(read.sized);
+  BOOST_TEST(!readWindowWords({"--dark"}).sized);
   BOOST_TEST((read.asOf == QDate(2027, 4, 2)));
 }
 
