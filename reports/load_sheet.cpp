@@ -57,8 +57,7 @@ struct Loads {
 
 Table::Row totalRow(const QString& of, const Loads& loads, const Figures& figures) {
   Table::Row row;
-  row.cells =
-      QStringList{QStringLiteral("total"), of, {}, {}, {}} + loads.cells(figures) + QStringList{{}, {}};
+  row.cells = QStringList{QStringLiteral("total"), of} + loads.cells(figures) + QStringList{{}, {}};
   row.strong = true;
   return row;
 }
@@ -66,17 +65,10 @@ Table::Row totalRow(const QString& of, const Loads& loads, const Figures& figure
 Table pointsTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("points");
-  table.columns = {{QStringLiteral("Point"), 0.8, false},
-                   {QStringLiteral("Hang"), 0.75, false},
-                   {QStringLiteral("x"), 1.0, true},
-                   {QStringLiteral("y"), 1.05, true},
-                   {QStringLiteral("Height"), 1.1, true},
-                   {QStringLiteral("At rest"), 1.2, true},
-                   {QStringLiteral("At rest, worst"), 1.2, true},
-                   {QStringLiteral("Dynamic"), 1.2, true},
-                   {QStringLiteral("Dynamic, worst"), 1.2, true},
-                   {QStringLiteral("Sideways"), 1.2, true},
-                   {QStringLiteral("Capacity"), 1.2, true}};
+  table.columns = {{QStringLiteral("Point"), 0.9, false},   {QStringLiteral("Hang"), 0.9, false},
+                   {QStringLiteral("At rest"), 1.1, true},  {QStringLiteral("At rest, worst"), 1.1, true},
+                   {QStringLiteral("Dynamic"), 1.1, true},  {QStringLiteral("Dynamic, worst"), 1.15, true},
+                   {QStringLiteral("Sideways"), 1.2, true}, {QStringLiteral("Capacity"), 2.0, true}};
   Loads total;
   for (const HangAsIs& hang : show.hangs) {
     if (!hang.now) {
@@ -86,17 +78,11 @@ Table pointsTable(const ShowAsIs& show, const Figures& figures) {
     const bool follows = worstFollows(*hang.now);
     for (const options::PointResult& result : hang.now->points) {
       const venue::Point* point = pointNamed(show, result.point);
-      const auto metres = [point](Length venue::Point::*of) {
-        return point != nullptr ? std::optional(inMetres(point->*of)) : std::nullopt;
-      };
       const Loads loads{result.staticKn, result.dynamicKn, follows ? result.worstStaticKn : std::nullopt,
                         follows ? result.worstDynamicKn : std::nullopt};
       Table::Row row;
-      row.cells =
-          QStringList{result.point, hang.hang, figures.length(metres(&venue::Point::x)),
-                      figures.length(metres(&venue::Point::y)), figures.length(metres(&venue::Point::z))} +
-          loads.cells(figures) +
-          QStringList{figures.force(result.horizontalKn), capacityText(point, figures)};
+      row.cells = QStringList{result.point, hang.hang} + loads.cells(figures) +
+                  QStringList{figures.force(result.horizontalKn), capacityText(point, figures)};
       row.warn = point == nullptr || !point->capacity || !loads.worstAtRest || !loads.worstDynamic;
       table.rows.push_back(row);
       sum.add(loads);
@@ -105,6 +91,33 @@ Table pointsTable(const ShowAsIs& show, const Figures& figures) {
     total.add(sum);
   }
   table.rows.push_back(totalRow(QStringLiteral("all"), total, figures));
+  return table;
+}
+
+Table placesTable(const ShowAsIs& show, const Figures& figures) {
+  Table table;
+  table.name = QStringLiteral("places");
+  table.columns = {{QStringLiteral("Point"), 0.9, false},
+                   {QStringLiteral("Hang"), 0.9, false},
+                   {QStringLiteral("x, to the audience"), 1.6, true},
+                   {QStringLiteral("y, to stage left"), 1.6, true},
+                   {QStringLiteral("Height"), 1.6, true}};
+  for (const HangAsIs& hang : show.hangs) {
+    if (!hang.now) {
+      continue;
+    }
+    for (const options::PointResult& result : hang.now->points) {
+      const venue::Point* point = pointNamed(show, result.point);
+      const auto metres = [&](Length venue::Point::*of) {
+        return figures.length(point != nullptr ? std::optional(inMetres(point->*of)) : std::nullopt);
+      };
+      Table::Row row;
+      row.cells = {result.point, hang.hang, metres(&venue::Point::x), metres(&venue::Point::y),
+                   metres(&venue::Point::z)};
+      row.warn = point == nullptr;
+      table.rows.push_back(row);
+    }
+  }
   return table;
 }
 
@@ -123,7 +136,7 @@ Table hoistsTable(const ShowAsIs& show, const Figures& figures) {
                    {QStringLiteral("Pick"), 0.8, false},
                    {QStringLiteral("Point"), 0.9, false},
                    {QStringLiteral("Hoist"), 1.6, false},
-                   {QStringLiteral("On the hook, at rest"), 1.2, true},
+                   {QStringLiteral("On the hook"), 1.2, true},
                    {QStringLiteral("Hoist, worst"), 1.2, true},
                    {QStringLiteral("Its limit"), 1.2, true},
                    {QStringLiteral("Rigging, from the point down"), 2.6, false}};
@@ -272,6 +285,8 @@ Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
                           "by it, so plan with it. Totals add up each point's own worst, which need not "
                           "all come at once.")});
   sheet.blocks.emplace_back(pointsTable(show, figures));
+  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Where the points are")});
+  sheet.blocks.emplace_back(placesTable(show, figures));
   sheet.blocks.emplace_back(planOf(show, figures));
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Hoists")});
   sheet.blocks.emplace_back(
