@@ -3,14 +3,10 @@
 #include <QJsonArray>
 #include <QSaveFile>
 
-#include "actions/fleet_work.h"
 #include "exchange/csv_write.h"
-#include "fleet/due.h"
 #include "reports/code.h"
 #include "reports/pdf.h"
-#include "reports/shows.h"
-#include "store/calendar_store.h"
-#include "store/snapshot_store.h"
+#include "sheets/sheets.h"
 #include "terminal/answers.h"
 #include "terminal/commands.h"
 #include "terminal/facts.h"
@@ -21,69 +17,8 @@
 namespace hangbook::terminal {
 namespace {
 
-const QString loadSheet = QStringLiteral("load-sheet");
-const QString buildSheet = QStringLiteral("build-sheet");
-const QString prepList = QStringLiteral("prep-list");
 const QString examinationRegister = QStringLiteral("examination-register");
 const QString tourSummary = QStringLiteral("tour-summary");
-
-QStringList kinds() {
-  return {loadSheet, buildSheet, prepList, examinationRegister, tourSummary};
-}
-
-/// How far the register looks ahead where no show says it.
-constexpr int registerDays = 365;
-
-reports::ShowAsIs asIs(store::Store& store, const calendar::Show& show, const reports::SheetCode& code) {
-  return reports::showAsIs(store::loadSnapshot(store, show.tour, show.name, code.asOf), code.units);
-}
-
-calendar::Show showOf(store::Store& store, const reports::SheetCode& code) {
-  return findShow(store::loadShows(store), code.show,
-                  code.tour.isEmpty() ? std::nullopt : std::optional(code.tour));
-}
-
-reports::Sheet registerOf(store::Store& store, const reports::SheetCode& code,
-                          const reports::Figures& figures) {
-  reports::Register units;
-  units.tour = code.tour;
-  units.asOf = code.asOf;
-  units.until = code.asOf.addDays(registerDays);
-  units.title = QStringLiteral("the whole fleet");
-  if (!code.show.isEmpty()) {
-    const calendar::Show show = showOf(store, code);
-    units.title = QStringLiteral("%1, away until %2").arg(show.name, show.awayTo.toString(Qt::ISODate));
-    units.until = std::max(code.asOf, show.awayTo);
-  }
-  const options::Stock stock = actions::loadStock(store);
-  units.due = fleet::dueWithin(stock.units, stock.rules, stock.examinations, code.asOf,
-                               static_cast<int>(code.asOf.daysTo(units.until)), stock.occurrences);
-  for (const fleet::Unit& unit : stock.units) {
-    if (unit.state == fleet::UnitState::quarantined || unit.state == fleet::UnitState::inRepair) {
-      units.kept.push_back(unit);
-    }
-  }
-  return reports::examinationRegister(units, figures);
-}
-
-/// The sheet that a code names, from what the store holds now.
-reports::Sheet sheetOf(store::Store& store, const reports::SheetCode& code) {
-  const reports::Figures figures(code.units);
-  if (code.kind == examinationRegister) {
-    return registerOf(store, code, figures);
-  }
-  if (code.kind == tourSummary) {
-    std::vector<reports::ShowAsIs> shows;
-    for (const calendar::Show& show : store::loadShows(store, code.tour)) {
-      shows.push_back(asIs(store, show, code));
-    }
-    return reports::tourSummary(code.tour, shows, figures);
-  }
-  const reports::ShowAsIs show = asIs(store, showOf(store, code), code);
-  return code.kind == loadSheet    ? reports::loadSheet(show, figures)
-         : code.kind == buildSheet ? reports::buildSheet(show, figures)
-                                   : reports::prepList(show, figures);
-}
 
 UnitSystem unitsFrom(const Given& given) {
   const std::string text = given.option("--units").value_or("metric");
@@ -111,11 +46,11 @@ void write(const QString& name, const QByteArray& bytes) {
 
 Ending verify(const Given& given, Context& context) {
   const reports::SheetCode code = reports::readCode(textOf(given, "--verify"));
-  if (!kinds().contains(code.kind)) {
-    throw unknownName(code.kind, QStringLiteral("a kind of sheet"), kinds());
+  if (!sheets::kinds().contains(code.kind)) {
+    throw unknownName(code.kind, QStringLiteral("a kind of sheet"), sheets::kinds());
   }
   const auto store = openStore(context);
-  const QString now = store->reading([&] { return reports::checksumOf(sheetOf(*store, code)); });
+  const QString now = store->reading([&] { return reports::checksumOf(sheets::sheetOf(*store, code)); });
   const bool current = now == code.checksum;
   if (context.json) {
     printJson(context,
@@ -141,8 +76,8 @@ Ending run(const Given& given, Context& context) {
   }
   reports::SheetCode code;
   code.kind = QString::fromStdString(given.operand("KIND").value_or(""));
-  if (!kinds().contains(code.kind)) {
-    throw unknownName(code.kind, QStringLiteral("a kind of sheet"), kinds());
+  if (!sheets::kinds().contains(code.kind)) {
+    throw unknownName(code.kind, QStringLiteral("a kind of sheet"), sheets::kinds());
   }
   if (!given.has("-o")) {
     throw Error(Trouble::badInput, "report needs -o FILE (a name that ends in .pdf or .csv)");
@@ -168,7 +103,7 @@ Ending run(const Given& given, Context& context) {
       code.tour = show.tour;
       code.show = show.name;
     }
-    return sheetOf(*store, code);
+    return sheets::sheetOf(*store, code);
   });
   code.checksum = reports::checksumOf(sheet);
   const reports::Stamp stamp{QStringLiteral(HANGBOOK_VERSION), QDateTime::currentDateTimeUtc(), code.checksum,

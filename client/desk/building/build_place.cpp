@@ -3,6 +3,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTabWidget>
@@ -16,9 +17,9 @@
 #include "desk/frame/place_names.h"
 #include "desk/options/show_chooser.h"
 #include "desk/source/gate_source.h"
+#include "desk/source/sheet_source.h"
 #include "desk/style/scale.h"
 #include "quantity/error.h"
-#include "reports/code.h"
 
 namespace hangbook::desk {
 namespace {
@@ -56,14 +57,7 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
   left_->addWidget(tabs);
   before_->setEmptyTexts(tr("No mark is recorded for this stack, bar and chain."),
                          tr("No mark contains these words."));
-  auto* load = new QPushButton(tr("Load sheet…"), this);
-  load->setObjectName(QStringLiteral("buildLoadSheet"));
-  auto* build = new QPushButton(tr("Build sheet…"), this);
-  build->setObjectName(QStringLiteral("buildBuildSheet"));
-  addToTitle(load);
-  addToTitle(build);
-  connect(load, &QPushButton::clicked, this, [this] { preview(true); });
-  connect(build, &QPushButton::clicked, this, [this] { preview(false); });
+  addToTitle(printButton());
   connect(steps_, &BuildSteps::signAsked, this, &BuildPlace::sign);
   addToTitle(new ShowChooser(QStringLiteral("build"), session_, this));
 
@@ -104,7 +98,9 @@ QString BuildPlace::explanation() const {
       "would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. "
       "Beside it the marks that were used before with the same stack: they are records, not verdicts. Record "
       "below what was really used; a record is never changed, only corrected by a later one. A mark is never "
-      "changed in the air.");
+      "changed in the air. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or "
+      "CSV: "
+      "load sheet, build sheet, prep list, the show's examination register, the tour's summary.");
 }
 
 void BuildPlace::showKey(const QString& key) {
@@ -128,7 +124,6 @@ void BuildPlace::showFacts() {
     planning_.reset();
   }
   results_.reset();
-  asIs_.reset();
   steps_->setPeople(session_.overview().people);
   form_->setPeople(session_.overview().people);
   const options::Choice* choice = findChoice(session_.overview(), session_.show(), session_.hang());
@@ -156,7 +151,6 @@ void BuildPlace::showFacts() {
 }
 
 void BuildPlace::showSteps(const reports::ShowAsIs& show, const std::vector<marks::GateSigned>& gates) {
-  asIs_ = show;
   QStringList names;
   for (const build::Step& step : show.plan.steps) {
     if (step.hang == session_.hang() && !step.gate.isEmpty()) {
@@ -175,7 +169,6 @@ void BuildPlace::plan() {
     planning_->cancel();
     planning_.reset();
   }
-  asIs_.reset();
   if (!choice_) {
     return;
   }
@@ -234,26 +227,62 @@ void BuildPlace::sign(const QString& gate, const QString& by, const QString& ski
       });
 }
 
-void BuildPlace::preview(bool load) {
-  if (!asIs_) {
-    Q_EMIT session_.trouble(
-        tr("There is nothing to print yet: choose an option for this show in Options (Ctrl+2)."));
+QPushButton* BuildPlace::printButton() {
+  auto* button = new QPushButton(tr("Print"), this);
+  button->setObjectName(QStringLiteral("buildPrint"));
+  auto* menu = new QMenu(button);
+  const std::vector<std::pair<QString, QString>> sheets{
+      {QStringLiteral("load-sheet"), tr("Load sheet…")},
+      {QStringLiteral("build-sheet"), tr("Build sheet…")},
+      {QStringLiteral("prep-list"), tr("Prep list…")},
+      {QStringLiteral("examination-register"), tr("Examination register…")},
+      {QStringLiteral("tour-summary"), tr("Tour summary…")}};
+  for (const auto& [kind, words] : sheets) {
+    QAction* action = menu->addAction(words);
+    action->setObjectName(QStringLiteral("print ") + kind);
+    connect(action, &QAction::triggered, this, [this, kind = kind] { print(kind); });
+  }
+  button->setMenu(menu);
+  return button;
+}
+
+void BuildPlace::print(const QString& kind) {
+  const bool ofTour = kind == QLatin1String("tour-summary");
+  if (session_.show().show.isEmpty()) {
+    Q_EMIT session_.trouble(tr("There is nothing to print yet: no show is chosen at the top of this place."));
     return;
   }
-  const reports::Figures figures(session_.figures().system());
-  const reports::Sheet sheet =
-      load ? reports::loadSheet(*asIs_, figures) : reports::buildSheet(*asIs_, figures);
-  reports::SheetCode code{sheet.kind,
-                          session_.show().tour,
-                          session_.show().show,
-                          session_.figures().system(),
-                          session_.overview().today,
-                          reports::checksumOf(sheet)};
-  SheetPreview dialog(sheet,
-                      {QStringLiteral(HANGBOOK_VERSION), QDateTime::currentDateTimeUtc(), code.checksum,
-                       reports::textOf(code)},
-                      this);
-  dialog.exec();
+  const reports::SheetCode code{kind,
+                                session_.show().tour,
+                                ofTour ? QString() : session_.show().show,
+                                session_.figures().system(),
+                                session_.overview().today,
+                                {}};
+  session_.work().start(
+      this,
+      [source = session_.source(), code](Watch&) {
+        auto* printer = dynamic_cast<SheetSource*>(source.get());
+        if (printer == nullptr) {
+          throw Error(Trouble::notPossible, "sheets are not printed here");
+        }
+        return printer->sheet(code);
+      },
+      [this, code](const reports::Sheet& sheet) { preview(sheet, code); },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(
+            wordsFor(what, tr("The sheet was not made. Nothing has changed; try again.")));
+      });
+}
+
+void BuildPlace::preview(const reports::Sheet& sheet, reports::SheetCode code) {
+  code.checksum = reports::checksumOf(sheet);
+  auto* dialog = new SheetPreview(
+      sheet,
+      {QStringLiteral(HANGBOOK_VERSION), QDateTime::currentDateTimeUtc(), code.checksum,
+       reports::textOf(code)},
+      code.units == UnitSystem::usCustomary ? reports::Paper::letter : reports::Paper::a4, this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->open();
 }
 
 void BuildPlace::showResults(const options::Option& results) {

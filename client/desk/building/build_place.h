@@ -6,9 +6,11 @@
 #include "desk/lists/list_page.h"
 #include "desk/source/session.h"
 #include "marks/gate.h"
+#include "reports/code.h"
 #include "reports/shows.h"
 
 class QLabel;
+class QPushButton;
 class QStackedWidget;
 
 namespace hangbook::desk {
@@ -34,14 +36,15 @@ private:
   void plan();
   void showSteps(const reports::ShowAsIs& show, const std::vector<marks::GateSigned>& gates);
   void sign(const QString& gate, const QString& by, const QString& skippedBecause);
-  void preview(bool load);
+  QPushButton* printButton();
+  void print(const QString& kind);
+  void preview(const reports::Sheet& sheet, reports::SheetCode code);
 
   Session& session_;
   MarkModel marks_;
   std::shared_ptr<Watch> watch_;
   std::optional<options::Choice> choice_;
   std::optional<options::Option> results_;
-  std::optional<reports::ShowAsIs> asIs_;
   std::shared_ptr<Watch> planning_;
   BuildSheet* sheet_;
   BuildSteps* steps_;

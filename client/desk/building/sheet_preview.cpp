@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/building/sheet_preview.h"
 
+#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFileDialog>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
@@ -16,50 +18,72 @@
 
 namespace hangbook::desk {
 
-SheetPreview::SheetPreview(reports::Sheet sheet, reports::Stamp stamp, QWidget* parent)
-    : QDialog(parent), sheet_(std::move(sheet)), stamp_(std::move(stamp)) {
+SheetPreview::SheetPreview(reports::Sheet sheet, reports::Stamp stamp, reports::Paper paper, QWidget* parent)
+    : QDialog(parent), sheet_(std::move(sheet)), stamp_(std::move(stamp)), papers_(new QComboBox(this)),
+      scroll_(new QScrollArea(this)) {
   setObjectName(QStringLiteral("sheetPreview"));
   setWindowTitle(QStringLiteral("%1 – %2").arg(sheet_.title, sheet_.show));
-  auto* pages = new QWidget(this);
+  papers_->setObjectName(QStringLiteral("sheetPaper"));
+  papers_->addItem(tr("A4"), static_cast<int>(reports::Paper::a4));
+  papers_->addItem(tr("US Letter"), static_cast<int>(reports::Paper::letter));
+  papers_->setCurrentIndex(papers_->findData(static_cast<int>(paper)));
+  auto* label = new QLabel(tr("&Paper"), this);
+  label->setBuddy(papers_);
+  auto* choose = new QHBoxLayout;
+  choose->addWidget(label);
+  choose->addWidget(papers_);
+  choose->addStretch(1);
+  scroll_->setObjectName(QStringLiteral("sheetPages"));
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Save | QDialogButtonBox::Close, this);
+  auto* all = new QVBoxLayout(this);
+  all->addLayout(choose);
+  all->addWidget(scroll_, 1);
+  all->addWidget(buttons);
+  resize(880, 900);
+  showPages();
+  connect(papers_, &QComboBox::currentIndexChanged, this, &SheetPreview::showPages);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  connect(buttons->button(QDialogButtonBox::Save), &QPushButton::clicked, this, &SheetPreview::askWhere);
+}
+
+reports::Paper SheetPreview::paper() const {
+  return static_cast<reports::Paper>(papers_->currentData().toInt());
+}
+
+void SheetPreview::showPages() {
+  auto* pages = new QWidget;
   auto* column = new QVBoxLayout(pages);
   column->setSpacing(space::wide);
   int number = 0;
-  for (const QImage& page : reports::picturesOf(sheet_, stamp_, reports::Paper::a4, 96)) {
+  for (const QImage& page : reports::picturesOf(sheet_, stamp_, paper(), 96)) {
     auto* label = new QLabel(pages);
     label->setPixmap(QPixmap::fromImage(page));
     label->setFrameShape(QFrame::Box);
     label->setAccessibleName(tr("Page %1 of %2").arg(++number).arg(sheet_.title));
     column->addWidget(label, 0, Qt::AlignHCenter);
   }
-  auto* scroll = new QScrollArea(this);
-  scroll->setObjectName(QStringLiteral("sheetPages"));
-  scroll->setWidget(pages);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Save | QDialogButtonBox::Close, this);
-  auto* all = new QVBoxLayout(this);
-  all->addWidget(scroll, 1);
-  all->addWidget(buttons);
-  resize(880, 900);
-  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-  connect(buttons->button(QDialogButtonBox::Save), &QPushButton::clicked, this, [this] {
-    const QString file =
-        QFileDialog::getSaveFileName(this, tr("Keep the sheet"), sheet_.kind + QStringLiteral(".pdf"),
-                                     tr("PDF (*.pdf);;Spreadsheet (*.csv)"));
-    if (file.isEmpty()) {
-      return;
-    }
-    try {
-      save(file);
-    } catch (const Error& error) {
-      QMessageBox::warning(this, windowTitle(),
-                           tr("It was not written. %1").arg(QString::fromUtf8(error.what())));
-    }
-  });
+  scroll_->setWidget(pages); // the pages before go with it
+}
+
+void SheetPreview::askWhere() {
+  const QString file =
+      QFileDialog::getSaveFileName(this, tr("Keep the sheet"), sheet_.kind + QStringLiteral(".pdf"),
+                                   tr("PDF (*.pdf);;Spreadsheet (*.csv)"));
+  if (file.isEmpty()) {
+    return;
+  }
+  try {
+    save(file);
+  } catch (const Error& error) {
+    QMessageBox::warning(this, windowTitle(),
+                         tr("It was not written. %1").arg(QString::fromUtf8(error.what())));
+  }
 }
 
 void SheetPreview::save(const QString& file) const {
   const QByteArray bytes = file.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)
                                ? exchange::writeCsv(reports::recordsOf(sheet_, stamp_))
-                               : reports::pdfOf(sheet_, stamp_, reports::Paper::a4);
+                               : reports::pdfOf(sheet_, stamp_, paper());
   QSaveFile target(file);
   if (!target.open(QIODevice::WriteOnly) || target.write(bytes) != bytes.size() || !target.commit()) {
     throw Error(Trouble::badInput, "cannot be written: " + target.errorString().toStdString(),

@@ -6,20 +6,30 @@
 #include "reports/pdf.h"
 #include "reports/sheet.h"
 
+class QComboBox;
+class QScrollArea;
+
 namespace hangbook::desk {
 
-/// A sheet's pages as they will be printed, and the way to keep it as a file.
+/// A sheet's pages as they will be printed, on the paper that is chosen here, and the way to keep it as a
+/// file.
 class SheetPreview : public QDialog {
   Q_OBJECT
 public:
-  SheetPreview(reports::Sheet sheet, reports::Stamp stamp, QWidget* parent = nullptr);
+  SheetPreview(reports::Sheet sheet, reports::Stamp stamp, reports::Paper paper, QWidget* parent = nullptr);
 
   /// As PDF or CSV, by the name's ending. Throws Error where it cannot be written.
   void save(const QString& file) const;
 
 private:
+  reports::Paper paper() const;
+  void showPages();
+  void askWhere();
+
   reports::Sheet sheet_;
   reports::Stamp stamp_;
+  QComboBox* papers_;
+  QScrollArea* scroll_;
 };
 
 } // namespace hangbook::desk

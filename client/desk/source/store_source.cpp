@@ -20,9 +20,11 @@
 #include "desk/run.h"
 #include "desk/source/batch_source.h"
 #include "desk/source/gate_source.h"
+#include "desk/source/sheet_source.h"
 #include "desk/source/store_planning.h"
 #include "options/freeze.h"
 #include "quantity/error.h"
+#include "sheets/sheets.h"
 #include "store/calendar_store.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
@@ -83,7 +85,11 @@ std::vector<actions::File> filesNamed(const QStringList& names, fleet::DocumentK
   return files;
 }
 
-class StoreSource : public Source, public GateSource, public BatchSource, public StorePlanning {
+class StoreSource : public Source,
+                    public GateSource,
+                    public BatchSource,
+                    public SheetSource,
+                    public StorePlanning {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
 
@@ -189,6 +195,12 @@ private:
   void signGate(const marks::GateSigned& gate, const QStringList& gates, const QDateTime& chosenAt) override {
     refuseWindowThread("a hold point");
     actions::signGate(opened(), gate, gates, chosenAt, gate.by);
+  }
+
+  reports::Sheet sheet(const reports::SheetCode& code) override {
+    refuseWindowThread("a sheet");
+    store::Store& store = opened();
+    return store.reading([&] { return sheets::sheetOf(store, code); });
   }
 
   UnitStory readStory(const QString& serial) override {

@@ -2,6 +2,9 @@
 // The window on a real store: the demo tour, a search, a choice and a record, and the same store read anew.
 #include <boost/test/unit_test.hpp>
 
+#include <memory>
+
+#include <QAction>
 #include <QComboBox>
 #include <QDir>
 #include <QFile>
@@ -14,6 +17,7 @@
 #include <QTemporaryDir>
 #include <QTextBrowser>
 
+#include "desk/building/sheet_preview.h"
 #include "desk/first/first_page.h"
 #include "desk/frame/window.h"
 #include "desk/importing/import_dialog.h"
@@ -110,6 +114,27 @@ BOOST_AUTO_TEST_CASE(demo_search_choice_record_and_read_anew) {
     BOOST_TEST(on.child<QTextBrowser>("stepsText")
                    ->toPlainText()
                    .contains(QStringLiteral("Hold point: pins 1. signed by Ide Quarrel")));
+    for (const char* kind :
+         {"load-sheet", "build-sheet", "prep-list", "examination-register", "tour-summary"}) {
+      on.child<QAction>((QByteArray("print ") + kind).constData())->trigger();
+      on.settle();
+      const std::unique_ptr<SheetPreview> preview(on.child<SheetPreview>("sheetPreview"));
+      BOOST_TEST(preview->isVisible());
+      BOOST_TEST(!preview->findChildren<QLabel*>().empty());
+      const auto kept = [&](const QString& ending) {
+        const QString name = folder.filePath(QString::fromLatin1(kind) + ending);
+        preview->save(name);
+        QFile saved(name);
+        BOOST_TEST_REQUIRE(saved.open(QIODevice::ReadOnly));
+        return saved.readAll();
+      };
+      BOOST_TEST(kept(QStringLiteral(".pdf")).contains("/MediaBox [0 0 595"), kind);
+      auto* paper = preview->findChild<QComboBox*>(QStringLiteral("sheetPaper"));
+      BOOST_TEST_REQUIRE(paper != nullptr);
+      paper->setCurrentIndex(paper->findText(QStringLiteral("US Letter")));
+      BOOST_TEST(kept(QStringLiteral("-us.pdf")).contains("/MediaBox [0 0 612"), kind);
+      BOOST_TEST(kept(QStringLiteral(".csv")).contains(QByteArray("HANGBOOK1|") + kind + '|'), kind);
+    }
     on.child<QComboBox>("recordBy")->setEditText(QStringLiteral("Ide Quarrel"));
     on.child<QPushButton>("recordButton")->click();
     on.settle();
