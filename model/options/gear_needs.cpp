@@ -22,7 +22,9 @@ void addLegs(const Case& option, const OptionKey& key, Numbers& into) {
     if (bridle == nullptr) {
       continue;
     }
-    for (const BridleLeg& leg : bridledPick(*option.snapshot, *option.house, *bridle)->legs) {
+    const auto pick =
+        bridledPick(*option.snapshot, *option.house, *bridle); // holds the legs while they are read
+    for (const BridleLeg& leg : pick->legs) {
       for (const LegPiece& piece : leg.pieces) {
         into[{UnitKind::hardware, piece.type->name}] += piece.count;
       }
