@@ -39,7 +39,7 @@ void vary(Hang& hang, RandomHangs& by, int number) {
     hang.chain.reset();
     std::erase_if(hang.stack, [](const Element& each) { return std::holds_alternative<Pivot>(each.joint); });
   }
-  if (number % 13 == 4) { // what weighs nothing loads nothing
+  if (number % 13 == 4 && !hang.stack.empty()) { // what weighs nothing loads nothing
     hang.stack.back().mass = 0.0;
   }
   if (number % 4 == 2) {
