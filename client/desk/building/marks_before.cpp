@@ -3,20 +3,15 @@
 
 #include <algorithm>
 
-#include <QCoreApplication>
-
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
-QString words(const char* text) {
-  return QCoreApplication::translate("MarkModel", text);
-}
-
 Cell angleCell(const std::optional<Angle>& angle) {
   if (!angle) {
-    return {.text = QStringLiteral("–"), .missing = true, .toolTip = words("Not measured")};
+    return {.text = QStringLiteral("–"), .missing = true, .toolTip = Words::tr("Not measured")};
   }
   return {.text = Figures().angle(inDegrees(*angle)), .number = inDegrees(*angle)};
 }
@@ -40,22 +35,22 @@ std::vector<marks::MarkUsed> marksBefore(const Overview& overview, const options
 Heading MarkModel::headingOf(MarkColumn column) const {
   switch (column) {
   case MarkColumn::date:
-    return {.title = words("Date"), .characters = 12};
+    return {.title = Words::tr("Date"), .characters = 12};
   case MarkColumn::mark:
-    return {.title = words("Mark"), .figure = true, .characters = 6};
+    return {.title = Words::tr("Mark"), .figure = true, .characters = 6};
   case MarkColumn::measured:
-    return {.title = words("Measured"),
+    return {.title = Words::tr("Measured"),
             .figure = true,
             .characters = 11,
-            .toolTip = words("Angle of the held cabinet's joint, as measured")};
+            .toolTip = Words::tr("Angle of the held cabinet's joint, as measured")};
   case MarkColumn::tilt:
-    return {.title = words("Tilt"), .figure = true, .characters = 7};
+    return {.title = Words::tr("Tilt"), .figure = true, .characters = 7};
   case MarkColumn::place:
-    return {.title = words("Where"), .characters = 20};
+    return {.title = Words::tr("Where"), .characters = 20};
   case MarkColumn::chain:
-    return {.title = words("Chain"), .characters = 10, .toolTip = words("Serial of the chain")};
+    return {.title = Words::tr("Chain"), .characters = 10, .toolTip = Words::tr("Serial of the chain")};
   case MarkColumn::by:
-    return {.title = words("By"), .characters = 14};
+    return {.title = Words::tr("By"), .characters = 14};
   case MarkColumn::count:
     break;
   }

@@ -45,8 +45,12 @@ std::vector<RecordLine> recordsOf(const Overview& overview) {
 }
 
 QString wordOf(RecordKind kind) {
-  static constexpr std::array names{"venue", "cabinet",        "bar",        "hoist", "chain", "hardware",
-                                    "cart",  "stacking table", "house rule", "person"};
+  static constexpr std::array names{
+      QT_TRANSLATE_NOOP("Record", "venue"),      QT_TRANSLATE_NOOP("Record", "cabinet"),
+      QT_TRANSLATE_NOOP("Record", "bar"),        QT_TRANSLATE_NOOP("Record", "hoist"),
+      QT_TRANSLATE_NOOP("Record", "chain"),      QT_TRANSLATE_NOOP("Record", "hardware"),
+      QT_TRANSLATE_NOOP("Record", "cart"),       QT_TRANSLATE_NOOP("Record", "stacking table"),
+      QT_TRANSLATE_NOOP("Record", "house rule"), QT_TRANSLATE_NOOP("Record", "person")};
   return QCoreApplication::translate("Record", names.at(static_cast<std::size_t>(kind)));
 }
 

@@ -1,19 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/data/record_models.h"
 
-#include <QCoreApplication>
-
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
-QString words(const char* text) {
-  return QCoreApplication::translate("Record", text);
-}
-
 Cell sourceCell(const catalogue::Source& source) {
-  return {.text = source.text.isEmpty() ? words("no source") : source.text,
+  return {.text = source.text.isEmpty() ? Words::tr("no source") : source.text,
           .missing = source.text.isEmpty(),
           .toolTip = source.text};
 }
@@ -31,20 +26,20 @@ Cell dayCell(const QDate& date) {
 Heading RecordModel::headingOf(RecordColumn column) const {
   switch (column) {
   case RecordColumn::kind:
-    return {.title = words("Kind"), .characters = 15};
+    return {.title = Words::tr("Kind"), .characters = 15};
   case RecordColumn::name:
-    return {.title = words("Name"), .characters = 20, .wish = 30};
+    return {.title = Words::tr("Name"), .characters = 20, .wish = 30};
   case RecordColumn::belongsTo:
-    return {.title = words("Maker, town, whose"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Maker, town, whose"), .characters = 18, .wish = 24};
   case RecordColumn::unknown:
-    return {.title = words("Not known"),
+    return {.title = Words::tr("Not known"),
             .figure = true,
             .characters = 11,
-            .toolTip = words("Figures without which a rule may stay unproven")};
+            .toolTip = Words::tr("Figures without which a rule may stay unproven")};
   case RecordColumn::source:
-    return {.title = words("Source"), .characters = 16, .wish = 40};
+    return {.title = Words::tr("Source"), .characters = 16, .wish = 40};
   case RecordColumn::date:
-    return {.title = words("Dated"), .characters = 12};
+    return {.title = Words::tr("Dated"), .characters = 12};
   case RecordColumn::count:
     break;
   }
@@ -83,13 +78,13 @@ void FigureModel::setFigures(const Figures& figures) {
 Heading FigureModel::headingOf(FigureColumn column) const {
   switch (column) {
   case FigureColumn::what:
-    return {.title = words("Figure"), .characters = 26, .wish = 40};
+    return {.title = Words::tr("Figure"), .characters = 26, .wish = 40};
   case FigureColumn::value:
-    return {.title = words("Value"), .figure = true, .characters = 16, .wish = 28};
+    return {.title = Words::tr("Value"), .figure = true, .characters = 16, .wish = 28};
   case FigureColumn::source:
-    return {.title = words("Source"), .characters = 16, .wish = 40};
+    return {.title = Words::tr("Source"), .characters = 16, .wish = 40};
   case FigureColumn::date:
-    return {.title = words("Dated"), .characters = 12};
+    return {.title = Words::tr("Dated"), .characters = 12};
   case FigureColumn::count:
     break;
   }
@@ -101,7 +96,7 @@ Cell FigureModel::valueOf(const FigureLine& line) const {
     return {.text = line.text, .toolTip = line.text};
   }
   if (!line.value) {
-    Cell cell{.text = line.optional ? words("none stated") : notKnownText(), .missing = true};
+    Cell cell{.text = line.optional ? Words::tr("none stated") : notKnownText(), .missing = true};
     if (!line.optional) {
       cell.verdict = options::Verdict::unproven;
     }

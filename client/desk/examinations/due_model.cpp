@@ -3,19 +3,14 @@
 
 #include <limits>
 
-#include <QCoreApplication>
-
 #include "desk/style/figures.h"
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
 constexpr int soonDays = 30;
-
-QString words(const char* text) {
-  return QCoreApplication::translate("DueModel", text);
-}
 
 Cell dayCell(const QDate& date) {
   Cell cell{.text = dateText(date)};
@@ -27,9 +22,9 @@ Cell dayCell(const QDate& date) {
 }
 
 QString bestToolTip(const calendar::Planned& line) {
-  const QString days =
-      words("At %1 from %2 to %3.").arg(line.slot.place, dateText(line.slot.from), dateText(line.slot.to));
-  return line.ahead ? days + words(" It falls due while the gear is away: examine it before it leaves.")
+  const QString days = Words::tr("At %1 from %2 to %3.")
+                           .arg(line.slot.place, dateText(line.slot.from), dateText(line.slot.to));
+  return line.ahead ? days + Words::tr(" It falls due while the gear is away: examine it before it leaves.")
                     : days;
 }
 
@@ -41,10 +36,10 @@ bool isOverdue(const fleet::Due& due) {
 
 QString bestInWords(const calendar::Planned& line) {
   if (isOverdue(line.due)) {
-    return words("now, at %1").arg(line.slot.place);
+    return Words::tr("now, at %1").arg(line.slot.place);
   }
-  const QString where = words("%1 by %2").arg(line.slot.place, dateText(line.slot.to));
-  return line.ahead ? words("%1, ahead").arg(where) : where;
+  const QString where = Words::tr("%1 by %2").arg(line.slot.place, dateText(line.slot.to));
+  return line.ahead ? Words::tr("%1, ahead").arg(where) : where;
 }
 
 void DueModel::setLines(std::vector<calendar::Planned> lines, QDate today) {
@@ -55,31 +50,31 @@ void DueModel::setLines(std::vector<calendar::Planned> lines, QDate today) {
 Heading DueModel::headingOf(DueColumn column) const {
   switch (column) {
   case DueColumn::state:
-    return {.title = words("State"), .characters = 16, .wish = 17};
+    return {.title = Words::tr("State"), .characters = 16, .wish = 17};
   case DueColumn::due:
-    return {.title = words("Stands until"),
+    return {.title = Words::tr("Stands until"),
             .characters = 15,
             .wish = 15,
-            .toolTip = words("The last day on which the last examination stands")};
+            .toolTip = Words::tr("The last day on which the last examination stands")};
   case DueColumn::days:
-    return {.title = words("Days"), .figure = true, .characters = 7};
+    return {.title = Words::tr("Days"), .figure = true, .characters = 7};
   case DueColumn::serial:
-    return {.title = words("Serial"), .characters = 13};
+    return {.title = Words::tr("Serial"), .characters = 13};
   case DueColumn::type:
-    return {.title = words("Type"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Type"), .characters = 18, .wish = 24};
   case DueColumn::rule:
-    return {.title = words("Examination"), .characters = 18, .wish = 28};
+    return {.title = Words::tr("Examination"), .characters = 18, .wish = 28};
   case DueColumn::best:
-    return {.title = words("Best examined"),
+    return {.title = Words::tr("Best examined"),
             .characters = 23,
             .wish = 32,
             .toolTip =
-                words("Where the fewest units are away and the interval is used up: the last days at the "
-                      "warehouse before it falls due, else the last stop before")};
+                Words::tr("Where the fewest units are away and the interval is used up: the last days at the "
+                          "warehouse before it falls due, else the last stop before")};
   case DueColumn::last:
-    return {.title = words("Last done"), .characters = 13, .wish = 13};
+    return {.title = Words::tr("Last done"), .characters = 13, .wish = 13};
   case DueColumn::place:
-    return {.title = words("Is at"), .characters = 16, .wish = 24};
+    return {.title = Words::tr("Is at"), .characters = 16, .wish = 24};
   case DueColumn::count:
     break;
   }
@@ -89,27 +84,27 @@ Heading DueModel::headingOf(DueColumn column) const {
 Cell DueModel::stateOf(const calendar::Planned& line) const {
   if (!line.due.due.isValid()) {
     const bool never = !line.due.last.isValid();
-    return {.text = never ? words("none recorded") : words("not met"),
+    return {.text = never ? Words::tr("none recorded") : Words::tr("not met"),
             .number = 0,
             .verdict = never ? options::Verdict::unproven : options::Verdict::fails,
             .toolTip = line.due.note};
   }
   if (line.due.overdue) {
-    return {.text = words("overdue"),
+    return {.text = Words::tr("overdue"),
             .number = 1,
             .verdict = options::Verdict::fails,
-            .toolTip = words("The last examination no longer stands.")};
+            .toolTip = Words::tr("The last examination no longer stands.")};
   }
   if (today_.daysTo(line.due.due) <= soonDays) {
-    return {.text = words("due soon"),
+    return {.text = Words::tr("due soon"),
             .number = 2,
             .verdict = options::Verdict::tight,
-            .toolTip = words("Thirty days or less are left.")};
+            .toolTip = Words::tr("Thirty days or less are left.")};
   }
-  return {.text = words("in order"),
+  return {.text = Words::tr("in order"),
           .number = 3,
           .verdict = options::Verdict::holds,
-          .toolTip = words("The last examination stands.")};
+          .toolTip = Words::tr("The last examination stands.")};
 }
 
 Cell DueModel::cellOf(const calendar::Planned& line, DueColumn column) const {

@@ -1,20 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/fleet/fleet_model.h"
 
-#include <QCoreApplication>
 #include <QHash>
 
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
-namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("FleetModel", text);
-}
-
-} // namespace
-
 void FleetModel::setFacts(const Overview& overview) {
   today_ = overview.today;
   QHash<QString, const fleet::Due*> first;
@@ -40,26 +32,26 @@ void FleetModel::setFigures(const Figures& figures) {
 Heading FleetModel::headingOf(FleetColumn column) const {
   switch (column) {
   case FleetColumn::serial:
-    return {.title = words("Serial"), .characters = 12, .wish = 14};
+    return {.title = Words::tr("Serial"), .characters = 12, .wish = 14};
   case FleetColumn::kind:
-    return {.title = words("Kind"), .characters = 11};
+    return {.title = Words::tr("Kind"), .characters = 11};
   case FleetColumn::type:
-    return {.title = words("Type"), .characters = 20, .wish = 26};
+    return {.title = Words::tr("Type"), .characters = 20, .wish = 26};
   case FleetColumn::state:
-    return {.title = words("State"), .characters = 15, .wish = 16};
+    return {.title = Words::tr("State"), .characters = 15, .wish = 16};
   case FleetColumn::place:
-    return {.title = words("Is at"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Is at"), .characters = 18, .wish = 24};
   case FleetColumn::cart:
-    return {.title = words("On cart"), .characters = 13, .wish = 16};
+    return {.title = Words::tr("On cart"), .characters = 13, .wish = 16};
   case FleetColumn::due:
-    return {.title = words("Next examination"), .characters = 18, .wish = 19};
+    return {.title = Words::tr("Next examination"), .characters = 18, .wish = 19};
   case FleetColumn::weighed:
-    return {.title = words("Weighed"),
+    return {.title = Words::tr("Weighed"),
             .figure = true,
             .characters = 11,
-            .toolTip = words("Mass as weighed by the crew; it stands before the maker's figure")};
+            .toolTip = Words::tr("Mass as weighed by the crew; it stands before the maker's figure")};
   case FleetColumn::owner:
-    return {.title = words("Owner"), .characters = 14, .wish = 24};
+    return {.title = Words::tr("Owner"), .characters = 14, .wish = 24};
   case FleetColumn::count:
     break;
   }
@@ -70,31 +62,33 @@ Cell FleetModel::stateOf(const fleet::Unit& unit) const {
   Cell cell{.text = wordOf(unit.state), .number = static_cast<double>(unit.state)};
   if (unit.state == fleet::UnitState::quarantined || unit.state == fleet::UnitState::writtenOff) {
     cell.verdict = options::Verdict::fails;
-    cell.toolTip = words("Not to be used.");
+    cell.toolTip = Words::tr("Not to be used.");
   } else if (unit.state == fleet::UnitState::inRepair) {
     cell.verdict = options::Verdict::tight;
-    cell.toolTip = words("Not to be used before it is back.");
+    cell.toolTip = Words::tr("Not to be used before it is back.");
   }
   return cell;
 }
 
 Cell FleetModel::dueOf(const FleetLine& line) const {
   if (!line.due) {
-    return {.text = words("no rule"), .missing = true, .toolTip = words("No examination rule speaks of it.")};
+    return {.text = Words::tr("no rule"),
+            .missing = true,
+            .toolTip = Words::tr("No examination rule speaks of it.")};
   }
   if (!line.due->due.isValid()) {
     const bool never = !line.due->last.isValid();
-    return {.text = never ? words("none recorded") : words("not met"),
+    return {.text = never ? Words::tr("none recorded") : Words::tr("not met"),
             .number = 0,
             .verdict = never ? options::Verdict::unproven : options::Verdict::fails,
-            .toolTip = words("%1: %2").arg(line.due->rule, line.due->note)};
+            .toolTip = Words::tr("%1: %2").arg(line.due->rule, line.due->note)};
   }
   Cell cell{.text = dateText(line.due->due),
             .number = static_cast<double>(line.due->due.toJulianDay()),
             .toolTip = line.due->rule};
   if (line.due->overdue) {
     cell.verdict = options::Verdict::fails;
-    cell.toolTip = words("%1, overdue").arg(line.due->rule);
+    cell.toolTip = Words::tr("%1, overdue").arg(line.due->rule);
   }
   return cell;
 }
@@ -116,23 +110,23 @@ Cell FleetModel::cellOf(const FleetLine& line, FleetColumn column) const {
     if (unit.cart.isEmpty()) {
       return {.text = QStringLiteral("–"), .missing = true};
     }
-    return {.text =
-                unit.cartPosition ? words("%1, place %2").arg(unit.cart).arg(*unit.cartPosition) : unit.cart};
+    return {.text = unit.cartPosition ? Words::tr("%1, place %2").arg(unit.cart).arg(*unit.cartPosition)
+                                      : unit.cart};
   case FleetColumn::due:
     return dueOf(line);
   case FleetColumn::weighed:
     if (!unit.weighed) {
       return {.text = QStringLiteral("–"),
               .missing = true,
-              .toolTip = words("Not weighed; the maker's figure counts.")};
+              .toolTip = Words::tr("Not weighed; the maker's figure counts.")};
     }
     return {.text = figures_.mass(inKilograms(*unit.weighed)), .number = inKilograms(*unit.weighed)};
   case FleetColumn::owner:
     if (unit.owner.isEmpty()) {
-      return {.text = words("own"), .missing = false};
+      return {.text = Words::tr("own"), .missing = false};
     }
     return {.text = unit.hiredUntil.isValid()
-                        ? words("%1, until %2").arg(unit.owner, dateText(unit.hiredUntil))
+                        ? Words::tr("%1, until %2").arg(unit.owner, dateText(unit.hiredUntil))
                         : unit.owner};
   case FleetColumn::count:
     break;

@@ -3,16 +3,11 @@
 
 #include <algorithm>
 
-#include <QCoreApplication>
-
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("LoadModels", text);
-}
 
 /// Its place in the list: the rows stand in their order, and a row is told by where it stands.
 template <class Row>
@@ -23,7 +18,8 @@ Cell placeOf(const std::vector<Row>& rows, const Row& row) {
 
 Cell massCell(const Figures& figures, const std::optional<Mass>& mass) {
   if (!mass) {
-    return {.text = words("not known"), .missing = true, .toolTip = words("A mass in it is not known.")};
+    return {
+        .text = Words::tr("not known"), .missing = true, .toolTip = Words::tr("A mass in it is not known.")};
   }
   const double kilograms = inKilograms(*mass);
   return {.text = figures.mass(kilograms), .number = kilograms};
@@ -47,15 +43,15 @@ void CartPlanModel::setFigures(const Figures& figures) {
 Heading CartPlanModel::headingOf(CartColumn column) const {
   switch (column) {
   case CartColumn::number:
-    return {.title = words("No."), .figure = true, .characters = 5};
+    return {.title = Words::tr("No."), .figure = true, .characters = 5};
   case CartColumn::cart:
-    return {.title = words("Cart"), .characters = 16, .wish = 24};
+    return {.title = Words::tr("Cart"), .characters = 16, .wish = 24};
   case CartColumn::riding:
-    return {.title = words("Rides on it"), .characters = 18, .wish = 28};
+    return {.title = Words::tr("Rides on it"), .characters = 18, .wish = 28};
   case CartColumn::hangs:
-    return {.title = words("For the hang"), .characters = 16, .wish = 32};
+    return {.title = Words::tr("For the hang"), .characters = 16, .wish = 32};
   case CartColumn::gross:
-    return {.title = words("Gross"), .figure = true, .characters = 11};
+    return {.title = Words::tr("Gross"), .figure = true, .characters = 11};
   case CartColumn::count:
     break;
   }
@@ -68,17 +64,17 @@ Cell CartPlanModel::cellOf(const options::PlannedCart& line, CartColumn column) 
     return placeOf(all(), line);
   case CartColumn::cart:
     return line.cart.isEmpty()
-               ? Cell{.text = words("no cart known"),
+               ? Cell{.text = Words::tr("no cart known"),
                       .missing = true,
-                      .toolTip = words("No type of cart says that it takes this cabinet, or how many.")}
+                      .toolTip = Words::tr("No type of cart says that it takes this cabinet, or how many.")}
                : Cell{.text = line.cart, .strong = true};
   case CartColumn::riding:
-    return {.text = words("%1 × %2").arg(line.number).arg(line.cabinet)};
+    return {.text = Words::tr("%1 × %2").arg(line.number).arg(line.cabinet)};
   case CartColumn::hangs: {
     const QString hangs = line.hangs.join(QStringLiteral(" + "));
     return line.hangs.size() > 1
-               ? Cell{.text = words("%1, shared").arg(hangs),
-                      .toolTip = words("What is left over on one side is wheeled across to the other.")}
+               ? Cell{.text = Words::tr("%1, shared").arg(hangs),
+                      .toolTip = Words::tr("What is left over on one side is wheeled across to the other.")}
                : Cell{.text = hangs};
   }
   case CartColumn::gross:
@@ -97,20 +93,20 @@ void LoadModel::setFigures(const Figures& figures) {
 Heading LoadModel::headingOf(LoadColumn column) const {
   switch (column) {
   case LoadColumn::number:
-    return {.title = words("Out"),
+    return {.title = Words::tr("Out"),
             .figure = true,
             .characters = 5,
-            .toolTip = words("The order in which it comes out; to load, go from the last to the first")};
+            .toolTip = Words::tr("The order in which it comes out; to load, go from the last to the first")};
   case LoadColumn::unit:
-    return {.title = words("Unit"), .characters = 12, .wish = 14};
+    return {.title = Words::tr("Unit"), .characters = 12, .wish = 14};
   case LoadColumn::type:
-    return {.title = words("Type"), .characters = 16, .wish = 24};
+    return {.title = Words::tr("Type"), .characters = 16, .wish = 24};
   case LoadColumn::riding:
-    return {.title = words("Rides on it"), .characters = 18, .wish = 40};
+    return {.title = Words::tr("Rides on it"), .characters = 18, .wish = 40};
   case LoadColumn::gross:
-    return {.title = words("Gross"), .figure = true, .characters = 11};
+    return {.title = Words::tr("Gross"), .figure = true, .characters = 11};
   case LoadColumn::floor:
-    return {.title = words("On the floor"), .figure = true, .characters = 12};
+    return {.title = Words::tr("On the floor"), .figure = true, .characters = 12};
   case LoadColumn::count:
     break;
   }

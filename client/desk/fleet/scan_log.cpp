@@ -3,22 +3,18 @@
 
 #include <algorithm>
 
-#include <QCoreApplication>
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
 constexpr std::size_t kept = 1000; // lines that anybody would look back at
 
-QString words(const char* text) {
-  return QCoreApplication::translate("ScanLog", text);
-}
-
 } // namespace
 
 int ScanLog::add(const QString& code) {
   std::vector<ScanLine> lines = all();
-  lines.insert(lines.begin(), ScanLine{++count_, code, {}, words("being booked"), {}});
+  lines.insert(lines.begin(), ScanLine{++count_, code, {}, Words::tr("being booked"), {}});
   lines.resize(std::min(lines.size(), kept));
   setRows(std::move(lines));
   return count_;
@@ -38,11 +34,11 @@ void ScanLog::answer(int number, const QString& word, const QString& text, optio
 Heading ScanLog::headingOf(ScanColumn column) const {
   switch (column) {
   case ScanColumn::word:
-    return {.title = words("Answer"), .characters = 15, .wish = 15};
+    return {.title = Words::tr("Answer"), .characters = 15, .wish = 15};
   case ScanColumn::code:
-    return {.title = words("Code"), .characters = 8, .wish = 11};
+    return {.title = Words::tr("Code"), .characters = 8, .wish = 11};
   case ScanColumn::text:
-    return {.title = words("In words"), .characters = 12, .wish = 40};
+    return {.title = Words::tr("In words"), .characters = 12, .wish = 40};
   case ScanColumn::count:
     break;
   }

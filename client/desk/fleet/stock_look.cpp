@@ -4,17 +4,9 @@
 #include <algorithm>
 #include <iterator>
 
-#include <QCoreApplication>
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
-namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("StockLook", text);
-}
-
-} // namespace
-
 std::vector<options::Demand> demandsOf(const Overview& overview, QDate from) {
   std::vector<options::Demand> demands;
   for (const calendar::Show& show : overview.shows) {
@@ -50,13 +42,13 @@ StockLook stockLook(const Overview& overview, QDate day) {
 QString fillsIt(const options::Shortage& lack) {
   QStringList ways;
   if (lack.examine > 0) {
-    ways << words("examine %1").arg(lack.examine);
+    ways << Words::tr("examine %1").arg(lack.examine);
   }
   if (lack.release > 0) {
-    ways << words("release or repair %1").arg(lack.release);
+    ways << Words::tr("release or repair %1").arg(lack.release);
   }
   if (lack.hire > 0) {
-    ways << words("hire in %1").arg(lack.hire);
+    ways << Words::tr("hire in %1").arg(lack.hire);
   }
   return ways.join(QStringLiteral(", "));
 }

@@ -1,16 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/fleet/stock_models.h"
 
-#include <QCoreApplication>
-
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("StockModels", text);
-}
 
 /// Nothing is said by a dash, so that what is there stands out.
 Cell number(int value, const QString& toolTip = {}) {
@@ -22,11 +17,11 @@ Cell number(int value, const QString& toolTip = {}) {
 Cell freeCell(const options::TypeOnDay& line) {
   Cell cell{.text = QString::number(line.free()), .number = static_cast<double>(line.free())};
   if (line.free() < 0) {
-    cell.text = words("short of %1").arg(-line.free());
+    cell.text = Words::tr("short of %1").arg(-line.free());
     cell.verdict = options::Verdict::fails;
-    cell.toolTip = words("The shows that are away on this day want more than are fit.");
+    cell.toolTip = Words::tr("The shows that are away on this day want more than are fit.");
   } else if (line.unruled > 0) {
-    cell.toolTip = words("No rule says how often %1 of these must be examined.").arg(line.unruled);
+    cell.toolTip = Words::tr("No rule says how often %1 of these must be examined.").arg(line.unruled);
   }
   return cell;
 }
@@ -34,7 +29,7 @@ Cell freeCell(const options::TypeOnDay& line) {
 QString takersOf(const options::TypeOnDay& line) {
   QStringList all;
   for (const options::Taker& each : line.takers) {
-    all << words("%1 × %2").arg(each.number).arg(each.show);
+    all << Words::tr("%1 × %2").arg(each.number).arg(each.show);
   }
   return all.isEmpty() ? QStringLiteral("–") : all.join(QStringLiteral(", "));
 }
@@ -44,43 +39,43 @@ QString takersOf(const options::TypeOnDay& line) {
 Heading StockModel::headingOf(StockColumn column) const {
   switch (column) {
   case StockColumn::type:
-    return {.title = words("Type"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Type"), .characters = 18, .wish = 24};
   case StockColumn::kind:
-    return {.title = words("Kind"), .characters = 10};
+    return {.title = Words::tr("Kind"), .characters = 10};
   case StockColumn::owned:
-    return {.title = words("Owned"), .figure = true, .characters = 8};
+    return {.title = Words::tr("Owned"), .figure = true, .characters = 8};
   case StockColumn::hired:
-    return {.title = words("Hired"),
+    return {.title = Words::tr("Hired"),
             .figure = true,
             .characters = 8,
-            .toolTip = words("Of others, and not due back before this day")};
+            .toolTip = Words::tr("Of others, and not due back before this day")};
   case StockColumn::away:
-    return {.title = words("Away now"),
+    return {.title = Words::tr("Away now"),
             .figure = true,
             .characters = 12,
-            .toolTip = words("Recorded as away today, whichever day is looked at")};
+            .toolTip = Words::tr("Recorded as away today, whichever day is looked at")};
   case StockColumn::keptBack:
-    return {.title = words("Kept back"),
+    return {.title = Words::tr("Kept back"),
             .figure = true,
             .characters = 11,
-            .toolTip = words("Quarantined or in repair")};
+            .toolTip = Words::tr("Quarantined or in repair")};
   case StockColumn::due:
-    return {.title = words("Due"),
+    return {.title = Words::tr("Due"),
             .figure = true,
             .characters = 6,
-            .toolTip = words("An examination does not stand on this day")};
+            .toolTip = Words::tr("An examination does not stand on this day")};
   case StockColumn::wanted:
-    return {.title = words("Wanted"),
+    return {.title = Words::tr("Wanted"),
             .figure = true,
             .characters = 8,
-            .toolTip = words("By what is chosen for the shows that are away on this day")};
+            .toolTip = Words::tr("By what is chosen for the shows that are away on this day")};
   case StockColumn::free:
-    return {.title = words("Free"),
+    return {.title = Words::tr("Free"),
             .figure = true,
             .characters = 12,
-            .toolTip = words("Owned and hired, without what is kept back, due or wanted")};
+            .toolTip = Words::tr("Owned and hired, without what is kept back, due or wanted")};
   case StockColumn::takers:
-    return {.title = words("Wanted by"), .characters = 14, .wish = 40};
+    return {.title = Words::tr("Wanted by"), .characters = 14, .wish = 40};
   case StockColumn::count:
     break;
   }
@@ -118,18 +113,18 @@ Cell StockModel::cellOf(const options::TypeOnDay& line, StockColumn column) cons
 Heading ShortageModel::headingOf(ShortageColumn column) const {
   switch (column) {
   case ShortageColumn::show:
-    return {.title = words("Show"), .characters = 16, .wish = 26};
+    return {.title = Words::tr("Show"), .characters = 16, .wish = 26};
   case ShortageColumn::type:
-    return {.title = words("Lacks"), .characters = 16, .wish = 24};
+    return {.title = Words::tr("Lacks"), .characters = 16, .wish = 24};
   case ShortageColumn::lacking:
-    return {.title = words("Short of"), .figure = true, .characters = 10};
+    return {.title = Words::tr("Short of"), .figure = true, .characters = 10};
   case ShortageColumn::day:
-    return {.title = words("On"),
+    return {.title = Words::tr("On"),
             .characters = 12,
-            .toolTip =
-                words("The first of its worst days; all shows that are away then take from the same stock")};
+            .toolTip = Words::tr(
+                "The first of its worst days; all shows that are away then take from the same stock")};
   case ShortageColumn::fill:
-    return {.title = words("What would fill it"), .characters = 20, .wish = 40};
+    return {.title = Words::tr("What would fill it"), .characters = 20, .wish = 40};
   case ShortageColumn::count:
     break;
   }
@@ -139,7 +134,7 @@ Heading ShortageModel::headingOf(ShortageColumn column) const {
 Cell ShortageModel::cellOf(const options::Shortage& line, ShortageColumn column) const {
   switch (column) {
   case ShortageColumn::show:
-    return {.text = line.show, .toolTip = words("Of the tour %1").arg(line.tour), .strong = true};
+    return {.text = line.show, .toolTip = Words::tr("Of the tour %1").arg(line.tour), .strong = true};
   case ShortageColumn::type:
     return {.text = line.type};
   case ShortageColumn::lacking:

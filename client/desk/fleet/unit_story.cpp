@@ -4,17 +4,13 @@
 #include <algorithm>
 #include <set>
 
-#include <QCoreApplication>
 #include <QLocale>
 
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("UnitStory", text);
-}
 
 QString joined(QStringList parts) {
   parts.removeAll(QString());
@@ -24,23 +20,23 @@ QString joined(QStringList parts) {
 QString wordOf(fleet::Act act) {
   switch (act) {
   case fleet::Act::unsaid:
-    return words("moved");
+    return Words::tr("moved");
   case fleet::Act::entered:
-    return words("entered");
+    return Words::tr("entered");
   case fleet::Act::out:
-    return words("out");
+    return Words::tr("out");
   case fleet::Act::in:
-    return words("in");
+    return Words::tr("in");
   case fleet::Act::transfer:
-    return words("moved");
+    return Words::tr("moved");
   case fleet::Act::ontoCart:
-    return words("onto a cart");
+    return Words::tr("onto a cart");
   case fleet::Act::ontoTruck:
-    return words("into a truck");
+    return Words::tr("into a truck");
   case fleet::Act::state:
-    return words("state");
+    return Words::tr("state");
   case fleet::Act::undone:
-    return words("taken back");
+    return Words::tr("taken back");
   }
   return {};
 }
@@ -48,29 +44,29 @@ QString wordOf(fleet::Act act) {
 StoryLine lineOf(const fleet::Movement& each) {
   return {each.happenedAt, false, wordOf(each.act),
           joined({each.toPlace, desk::wordOf(each.toState),
-                  each.toCart.isEmpty() ? QString() : words("on cart %1").arg(each.toCart),
-                  each.show.isEmpty() ? QString() : words("for %1").arg(each.show), each.reason}),
+                  each.toCart.isEmpty() ? QString() : Words::tr("on cart %1").arg(each.toCart),
+                  each.show.isEmpty() ? QString() : Words::tr("for %1").arg(each.show), each.reason}),
           each.by};
 }
 
 StoryLine lineOf(const fleet::Examination& each) {
-  return {QDateTime(each.date, QTime(12, 0), Qt::UTC), true, words("examined"),
-          joined({each.rule, desk::wordOf(each.result), words("by %1").arg(each.examiner), each.certificate,
-                  each.remark}),
+  return {QDateTime(each.date, QTime(12, 0), Qt::UTC), true, Words::tr("examined"),
+          joined({each.rule, desk::wordOf(each.result), Words::tr("by %1").arg(each.examiner),
+                  each.certificate, each.remark}),
           each.by};
 }
 
 StoryLine lineOf(const fleet::Occurrence& each) {
   return {QDateTime(each.date, QTime(12, 0), Qt::UTC), true, desk::wordOf(each.kind),
-          joined({each.uses ? words("%1 times").arg(*each.uses) : QString(),
-                  each.hours ? words("%1 h").arg(QLocale().toString(*each.hours)) : QString(), each.place,
+          joined({each.uses ? Words::tr("%1 times").arg(*each.uses) : QString(),
+                  each.hours ? Words::tr("%1 h").arg(QLocale().toString(*each.hours)) : QString(), each.place,
                   each.remark}),
           each.by};
 }
 
 StoryLine lineOf(const fleet::UnitDocument& each) {
-  return {each.recordedAt, false, words("file"),
-          joined({each.fileName, words("SHA-256 %1…").arg(each.sha256.left(12))}), each.by};
+  return {each.recordedAt, false, Words::tr("file"),
+          joined({each.fileName, Words::tr("SHA-256 %1…").arg(each.sha256.left(12))}), each.by};
 }
 
 template <class Fact>
@@ -103,13 +99,13 @@ std::vector<StoryLine> storyLines(const UnitStory& story) {
 Heading StoryModel::headingOf(StoryColumn column) const {
   switch (column) {
   case StoryColumn::when:
-    return {.title = words("When"), .characters = 17, .wish = 17};
+    return {.title = Words::tr("When"), .characters = 17, .wish = 17};
   case StoryColumn::what:
-    return {.title = words("What"), .characters = 11, .wish = 13};
+    return {.title = Words::tr("What"), .characters = 11, .wish = 13};
   case StoryColumn::words:
-    return {.title = words("In words"), .characters = 20, .wish = 60};
+    return {.title = Words::tr("In words"), .characters = 20, .wish = 60};
   case StoryColumn::by:
-    return {.title = words("Recorded by"), .characters = 12, .wish = 16};
+    return {.title = Words::tr("Recorded by"), .characters = 12, .wish = 16};
   case StoryColumn::count:
     break;
   }
@@ -123,15 +119,15 @@ Cell StoryModel::cellOf(const StoryLine& line, StoryColumn column) const {
     cell.text =
         line.dayOnly
             ? dateText(line.at.date())
-            : words("%1, %2").arg(dateText(line.at.toLocalTime().date()),
-                                  QLocale().toString(line.at.toLocalTime().time(), QLocale::ShortFormat));
+            : Words::tr("%1, %2").arg(dateText(line.at.toLocalTime().date()),
+                                      QLocale().toString(line.at.toLocalTime().time(), QLocale::ShortFormat));
     cell.number = static_cast<double>(line.at.toMSecsSinceEpoch());
     break;
   case StoryColumn::what:
     cell.text = line.what;
     break;
   case StoryColumn::words:
-    cell.text = line.corrected ? words("corrected since: %1").arg(line.words) : line.words;
+    cell.text = line.corrected ? Words::tr("corrected since: %1").arg(line.words) : line.words;
     cell.toolTip = cell.text;
     break;
   case StoryColumn::by:

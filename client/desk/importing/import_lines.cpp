@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/importing/import_lines.h"
 
-#include <QCoreApplication>
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
-QString words(const char* text) {
-  return QCoreApplication::translate("ImportLines", text);
-}
-
 QString known(const QString& text) {
-  return text.isEmpty() ? words("not known") : text;
+  return text.isEmpty() ? Words::tr("not known") : text;
 }
 
 } // namespace
@@ -19,10 +15,10 @@ QString known(const QString& text) {
 void ImportLines::setLook(const ImportLook& look) {
   std::vector<ImportLine> lines;
   for (const exchange::Fault& each : look.faults) {
-    lines.push_back({each.line, words("cannot be read"), each.column, each.read, each.expected, true});
+    lines.push_back({each.line, Words::tr("cannot be read"), each.column, each.read, each.expected, true});
   }
   for (const exchange::Difference& each : look.differences) {
-    lines.push_back({each.line, words("%1 %2").arg(each.sort, each.key), each.heading, known(each.was),
+    lines.push_back({each.line, Words::tr("%1 %2").arg(each.sort, each.key), each.heading, known(each.was),
                      known(each.becomes), false});
   }
   setRows(std::move(lines));
@@ -31,15 +27,15 @@ void ImportLines::setLook(const ImportLook& look) {
 Heading ImportLines::headingOf(ImportColumn column) const {
   switch (column) {
   case ImportColumn::line:
-    return {.title = words("Line"), .figure = true, .characters = 6};
+    return {.title = Words::tr("Line"), .figure = true, .characters = 6};
   case ImportColumn::what:
-    return {.title = words("Record"), .characters = 18, .wish = 26};
+    return {.title = Words::tr("Record"), .characters = 18, .wish = 26};
   case ImportColumn::column:
-    return {.title = words("Column"), .characters = 14, .wish = 20};
+    return {.title = Words::tr("Column"), .characters = 14, .wish = 20};
   case ImportColumn::stands:
-    return {.title = words("Stands / was read"), .characters = 18, .wish = 28};
+    return {.title = Words::tr("Stands / was read"), .characters = 18, .wish = 28};
   case ImportColumn::then:
-    return {.title = words("Becomes / is expected"), .characters = 20, .wish = 48};
+    return {.title = Words::tr("Becomes / is expected"), .characters = 20, .wish = 48};
   case ImportColumn::count:
     break;
   }

@@ -1,18 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
-#include <QCoreApplication>
 #include <QLocale>
 
 #include "desk/options/house_panel.h"
 #include "desk/style/verdict_mark.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("House", text);
-}
 
 /// As people type it, in the rule's own unit, without a last 0.
 QString shown(const std::optional<double>& value, const QString& unit) {
@@ -26,13 +22,13 @@ QString shown(const std::optional<double>& value, const QString& unit) {
 QString directionOf(const options::HouseFigureKind& kind) {
   switch (kind.stricter) {
   case options::Stricter::higher:
-    return words("only higher");
+    return Words::tr("only higher");
   case options::Stricter::lower:
-    return words("only lower");
+    return Words::tr("only lower");
   case options::Stricter::free:
     break;
   }
-  return words("either way, signed");
+  return Words::tr("either way, signed");
 }
 
 } // namespace
@@ -47,13 +43,13 @@ std::vector<HouseLine> houseLines(const options::Snapshot& snapshot) {
                                  [&](const venue::HouseFigure& each) { return each.figure == kind.id; });
     };
     if (states(snapshot.tour.house)) {
-      line.places << words("tour");
+      line.places << Words::tr("tour");
     }
     if (states(snapshot.venue.house)) {
-      line.places << words("venue");
+      line.places << Words::tr("venue");
     }
     if (states(snapshot.show.house)) {
-      line.places << words("show");
+      line.places << Words::tr("show");
     }
     lines.push_back(std::move(line));
   }
@@ -70,19 +66,19 @@ void HouseModel::setFigures(const Figures& figures) {
 Heading HouseModel::headingOf(HouseColumn column) const {
   switch (column) {
   case HouseColumn::figure:
-    return {.title = words("House rule"), .characters = 20, .wish = 22};
+    return {.title = Words::tr("House rule"), .characters = 20, .wish = 22};
   case HouseColumn::value:
-    return {.title = words("Stands at"), .figure = true, .characters = 11};
+    return {.title = Words::tr("Stands at"), .figure = true, .characters = 11};
   case HouseColumn::usual:
-    return {.title = words("Usual"), .figure = true, .characters = 10};
+    return {.title = Words::tr("Usual"), .figure = true, .characters = 10};
   case HouseColumn::direction:
-    return {.title = words("May move"), .characters = 17};
+    return {.title = Words::tr("May move"), .characters = 17};
   case HouseColumn::places:
-    return {.title = words("Set for"), .characters = 12};
+    return {.title = Words::tr("Set for"), .characters = 12};
   case HouseColumn::source:
-    return {.title = words("Where it comes from"), .characters = 30, .wish = 70};
+    return {.title = Words::tr("Where it comes from"), .characters = 30, .wish = 70};
   case HouseColumn::what:
-    return {.title = words("What it is"), .characters = 30, .wish = 70};
+    return {.title = Words::tr("What it is"), .characters = 30, .wish = 70};
   case HouseColumn::count:
     break;
   }
@@ -108,10 +104,10 @@ Cell HouseModel::cellOf(const HouseLine& line, HouseColumn column) const {
   case HouseColumn::direction:
     return {.text = directionOf(line.kind)};
   case HouseColumn::places:
-    return {.text = line.places.isEmpty() ? QStringLiteral("–") : line.places.join(words(", "))};
+    return {.text = line.places.isEmpty() ? QStringLiteral("–") : line.places.join(Words::tr(", "))};
   case HouseColumn::source:
     return {.text = line.stands.unsignedAlone
-                        ? words("%1 (not signed: proves nothing)").arg(line.stands.source)
+                        ? Words::tr("%1 (not signed: proves nothing)").arg(line.stands.source)
                         : line.stands.source,
             .toolTip = line.stands.source};
   case HouseColumn::what:
@@ -124,14 +120,14 @@ Cell HouseModel::cellOf(const HouseLine& line, HouseColumn column) const {
 
 QString effectWords(const options::HouseEffect& effect, bool dryRun) {
   QStringList says;
-  says << (dryRun ? words("Chosen options that it counts for: %1; all would be judged again.")
-                  : words("Chosen options that it counts for, judged again: %1."))
+  says << (dryRun ? Words::tr("Chosen options that it counts for: %1; all would be judged again.")
+                  : Words::tr("Chosen options that it counts for, judged again: %1."))
               .arg(effect.judged);
   if (effect.changed.empty()) {
-    says << (dryRun ? words("None would change its verdict.") : words("None changed its verdict."));
+    says << (dryRun ? Words::tr("None would change its verdict.") : Words::tr("None changed its verdict."));
   }
   for (const options::VerdictChange& each : effect.changed) {
-    says << words("%1, %2: %3 → %4. %5")
+    says << Words::tr("%1, %2: %3 → %4. %5")
                 .arg(each.show, each.hang, verdictWord(each.before), verdictWord(each.now), each.because);
   }
   return says.join(QLatin1Char(' '));

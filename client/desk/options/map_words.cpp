@@ -1,19 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
-#include <QCoreApplication>
-
 #include "desk/options/option_list_model.h"
 #include "desk/options/paint_setting_map.h"
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("SettingMap", text);
-}
 
 bool isOpen(const options::SettingColumn& column) {
   return !column.stretches.empty();
@@ -24,7 +19,7 @@ QString rulesInWords(const QStringList& rules) {
   for (const QString& each : rules) {
     says << ruleWords(each);
   }
-  return says.join(words(", "));
+  return says.join(Words::tr(", "));
 }
 
 } // namespace
@@ -74,7 +69,7 @@ QString sideName(const options::SettingMap& map, bool first) {
     return {};
   }
   if (first ? *end == 0 : *end + 1 == columns.size()) {
-    return words("no further tilt is possible");
+    return Words::tr("no further tilt is possible");
   }
   return rulesInWords(columns[first ? *end - 1 : *end + 1].shutBy);
 }
@@ -82,9 +77,9 @@ QString sideName(const options::SettingMap& map, bool first) {
 QString describeMap(const MapShown& shown, const Figures& figures) {
   const options::SettingMap& map = shown.map;
   QStringList says;
-  says << words("Point at tilt %1, trim %2%3.")
+  says << Words::tr("Point at tilt %1, trim %2%3.")
               .arg(figures.angle(shown.at.tiltDeg), figures.length(shown.at.trimM),
-                   shown.verdict ? words(": %1").arg(verdictWord(*shown.verdict)) : QString());
+                   shown.verdict ? Words::tr(": %1").arg(verdictWord(*shown.verdict)) : QString());
   std::optional<double> first;
   std::optional<double> last;
   for (const auto& column : map.columns) {
@@ -95,7 +90,7 @@ QString describeMap(const MapShown& shown, const Figures& figures) {
     last = column.tiltDeg;
     if (column.tiltDeg == shown.at.tiltDeg) {
       for (const auto& stretch : column.stretches) {
-        says << words("At this tilt the trim may lie at %1 %2: below, %3; above, %4.")
+        says << Words::tr("At this tilt the trim may lie at %1 %2: below, %3; above, %4.")
                     .arg(windowText(stretch.lowM, stretch.highM, figures),
                          QString::fromUtf8(unitOf<Length>(figures.system())), ruleWords(stretch.lowRule),
                          ruleWords(stretch.highRule));
@@ -103,7 +98,7 @@ QString describeMap(const MapShown& shown, const Figures& figures) {
     }
   }
   if (first) {
-    says << words("Tilts %1 to %2 leave a trim. Lower: %3. Higher: %4.")
+    says << Words::tr("Tilts %1 to %2 leave a trim. Lower: %3. Higher: %4.")
                 .arg(figures.angle(*first), figures.angle(*last), sideName(map, true), sideName(map, false));
   } else {
     QStringList rules;
@@ -111,7 +106,7 @@ QString describeMap(const MapShown& shown, const Figures& figures) {
       rules += column.shutBy;
     }
     rules.removeDuplicates();
-    says << words("No tilt of the grid leaves a trim: %1.").arg(rulesInWords(rules));
+    says << Words::tr("No tilt of the grid leaves a trim: %1.").arg(rulesInWords(rules));
   }
   QStringList marks;
   for (const auto& line : map.marks) {
@@ -120,7 +115,7 @@ QString describeMap(const MapShown& shown, const Figures& figures) {
     }
   }
   if (!marks.isEmpty()) {
-    says << words("Marks that leave a trim at some tilt: %1.").arg(marks.join(words(", ")));
+    says << Words::tr("Marks that leave a trim at some tilt: %1.").arg(marks.join(Words::tr(", ")));
   }
   return says.join(QLatin1Char(' '));
 }

@@ -4,19 +4,15 @@
 #include <algorithm>
 #include <cmath>
 
-#include <QCoreApplication>
 #include <QHash>
 
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
 #include "desk/words/stack_text.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("OptionListModel", text);
-}
 
 QString dash() {
   return QStringLiteral("–");
@@ -97,58 +93,58 @@ void OptionListModel::setFigures(const Figures& figures) {
 Heading OptionListModel::headingOf(OptionColumn column) const {
   switch (column) {
   case OptionColumn::verdict:
-    return {.title = words("Verdict"),
+    return {.title = Words::tr("Verdict"),
             .characters = 13,
             .wish = 13,
-            .toolTip = words("Sorted by it, the options stand in the chosen order: what holds first")};
+            .toolTip = Words::tr("Sorted by it, the options stand in the chosen order: what holds first")};
   case OptionColumn::number:
-    return {.title = words("No."),
+    return {.title = Words::tr("No."),
             .figure = true,
             .characters = 5,
             .wish = 5,
-            .toolTip = words("Place in the chosen order")};
+            .toolTip = Words::tr("Place in the chosen order")};
   case OptionColumn::stack:
-    return {.title = words("Stack, from the bar down"), .characters = 18, .wish = 42};
+    return {.title = Words::tr("Stack, from the bar down"), .characters = 18, .wish = 42};
   case OptionColumn::bar:
-    return {.title = words("Bar"), .characters = 7, .wish = 13};
+    return {.title = Words::tr("Bar"), .characters = 7, .wish = 13};
   case OptionColumn::picks:
-    return {.title = words("Picks"), .characters = 9, .wish = 10};
+    return {.title = Words::tr("Picks"), .characters = 9, .wish = 10};
   case OptionColumn::hoist:
-    return {.title = words("Hoist"), .characters = 7, .wish = 16};
+    return {.title = Words::tr("Hoist"), .characters = 7, .wish = 16};
   case OptionColumn::points:
-    return {.title = words("Points"), .characters = 6, .wish = 9};
+    return {.title = Words::tr("Points"), .characters = 6, .wish = 9};
   case OptionColumn::trim:
-    return {.title = words("Trim, %1").arg(QString::fromUtf8(unitOf<Length>(figures_.system()))),
+    return {.title = Words::tr("Trim, %1").arg(QString::fromUtf8(unitOf<Length>(figures_.system()))),
             .figure = true,
             .characters = 12,
             .wish = 13,
-            .toolTip = words("Where the lowest edge may be for every rule to hold")};
+            .toolTip = Words::tr("Where the lowest edge may be for every rule to hold")};
   case OptionColumn::mark:
-    return {.title = words("Mark"),
+    return {.title = Words::tr("Mark"),
             .figure = true,
             .characters = 6,
             .wish = 6,
-            .toolTip = words("Link that the chain is clipped at")};
+            .toolTip = Words::tr("Link that the chain is clipped at")};
   case OptionColumn::heaviest:
-    return {.title = words("Point"),
+    return {.title = Words::tr("Point"),
             .figure = true,
             .characters = 8,
             .wish = 8,
-            .toolTip = words("Heaviest point in % of its limit")};
+            .toolTip = Words::tr("Heaviest point in % of its limit")};
   case OptionColumn::cover:
-    return {.title = words("Cover"),
+    return {.title = Words::tr("Cover"),
             .figure = true,
             .characters = 7,
             .wish = 7,
-            .toolTip = words("Share of the audience that is covered")};
+            .toolTip = Words::tr("Share of the audience that is covered")};
   case OptionColumn::beaten:
-    return {.title = words("Beaten by"),
+    return {.title = Words::tr("Beaten by"),
             .figure = true,
             .characters = 10,
             .wish = 10,
             .toolTip =
-                words("No. of an option that is no worse in verdict, cover, mass, cabinets and hoists, "
-                      "steps of the build and greatest use of a limit, and better in one of them")};
+                Words::tr("No. of an option that is no worse in verdict, cover, mass, cabinets and hoists, "
+                          "steps of the build and greatest use of a limit, and better in one of them")};
   case OptionColumn::count:
     break;
   }
@@ -157,18 +153,19 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
 
 Cell OptionListModel::trimOf(const options::Option& option) const {
   if (!option.trimWindow) {
-    return {.text = dash(), .missing = true, .toolTip = words("There is no trim at which every rule holds.")};
+    return {
+        .text = dash(), .missing = true, .toolTip = Words::tr("There is no trim at which every rule holds.")};
   }
   const options::TrimWindow& window = *option.trimWindow;
   return {.text = windowText(window.lowM, window.highM, figures_), // the unit stands in the heading
           .number = window.highM - window.lowM,
-          .toolTip = words("Not lower: %1. Not higher: %2.")
+          .toolTip = Words::tr("Not lower: %1. Not higher: %2.")
                          .arg(ruleWords(window.lowSetBy), ruleWords(window.highSetBy))};
 }
 
 Cell OptionListModel::heaviestOf(const OptionLine& line) const {
   if (!line.heaviestPercent) {
-    return {.text = line.option.points.empty() ? dash() : words("no limit"), .missing = true};
+    return {.text = line.option.points.empty() ? dash() : Words::tr("no limit"), .missing = true};
   }
   Cell cell{.text = figures_.percent(line.heaviestPercent), .number = line.heaviestPercent};
   const options::Finding* finding = findingOf(line.option, "point-load");
@@ -188,7 +185,7 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
   case OptionColumn::number:
     return {.text = QString::number(line.rank), .number = static_cast<double>(line.rank)};
   case OptionColumn::stack:
-    return {.text = line.chosen ? words("%1 (chosen)").arg(line.stack) : line.stack,
+    return {.text = line.chosen ? Words::tr("%1 (chosen)").arg(line.stack) : line.stack,
             .toolTip = line.stack,
             .strong = line.chosen};
   case OptionColumn::bar:
@@ -205,7 +202,7 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
     if (!option.setting || !option.setting->mark) {
       return {.text = dash(),
               .missing = true,
-              .toolTip = words("No chain in this stack, or no setting possible")};
+              .toolTip = Words::tr("No chain in this stack, or no setting possible")};
     }
     return {.text = QString::number(*option.setting->mark),
             .number = static_cast<double>(*option.setting->mark)};
@@ -215,12 +212,13 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
     return {.text = figures_.percent(option.coveredPercent), .number = option.coveredPercent};
   case OptionColumn::beaten:
     if (line.beatenBy == 0) {
-      return {
-          .text = dash(), .missing = true, .toolTip = words("No other option beats it in every respect.")};
+      return {.text = dash(),
+              .missing = true,
+              .toolTip = Words::tr("No other option beats it in every respect.")};
     }
-    return {.text = words("No. %1").arg(line.beatenBy),
+    return {.text = Words::tr("No. %1").arg(line.beatenBy),
             .number = static_cast<double>(line.beatenBy),
-            .toolTip = words("No. %1 (%2) is no worse in anything and better in something.")
+            .toolTip = Words::tr("No. %1 (%2) is no worse in anything and better in something.")
                            .arg(line.beatenBy)
                            .arg(line.beatenStack)};
   case OptionColumn::count:

@@ -5,11 +5,10 @@
 #include <array>
 #include <cmath>
 
-#include <QCoreApplication>
-
 #include "desk/style/scale.h"
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
@@ -19,10 +18,6 @@ using options::Verdict;
 constexpr double metresPerFoot = 0.3048;
 constexpr double barShare = 0.72;   ///< of the tilt's step: the rest is not claimed
 constexpr double marksShare = 0.32; ///< of the height, at most
-
-QString words(const char* text) {
-  return QCoreApplication::translate("SettingMap", text);
-}
 
 /// Links that leave a trim, and the one that is set; as many as have room, the nearest to that one.
 std::vector<const options::MarkLine*> marksShown(const MapShown& shown, std::size_t most) {
@@ -168,7 +163,7 @@ private:
           painter_.fillRect(box.adjusted(40, 1, 0, -1), colours_.ground);
         }
         painter_.drawText(box, Qt::AlignRight | Qt::AlignVCenter,
-                          own ? words("mark %1").arg(lines[i]->mark) : QString::number(lines[i]->mark));
+                          own ? Words::tr("mark %1").arg(lines[i]->mark) : QString::number(lines[i]->mark));
         lastLabel = y;
       }
     }
@@ -203,7 +198,7 @@ private:
       side(first);
     }
     for (const EdgeName& edge : edgeNames(shown_.map)) {
-      const QString name = edge.rule.isEmpty() ? words("not looked further") : ruleWords(edge.rule);
+      const QString name = edge.rule.isEmpty() ? Words::tr("not looked further") : ruleWords(edge.rule);
       const double middle = 0.5 * (scale_.x(edge.firstTilt) + scale_.x(edge.lastTilt));
       const double width = metrics_.horizontalAdvance(name) + 4;
       const double y = scale_.y(edge.trimM);
@@ -287,7 +282,7 @@ private:
     painter_.setBrush(colours_.sheet);
     painter_.drawRect(QRectF(x, top + 1, 1.6 * side, side - 1));
     x += 1.6 * side + space::small;
-    say(words("fails"));
+    say(Words::tr("fails"));
     QStringList says;
     for (qsizetype i = 0; i < letters_.size(); ++i) {
       says << QChar(QLatin1Char(static_cast<char>('A' + i))) + QStringLiteral(" ") + letters_[i];

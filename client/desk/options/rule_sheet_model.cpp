@@ -3,17 +3,12 @@
 
 #include <algorithm>
 
-#include <QCoreApplication>
-
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("RuleSheetModel", text);
-}
 
 /// What does not apply comes after all that does.
 int trouble(const options::Finding& finding) {
@@ -37,22 +32,22 @@ void RuleSheetModel::setFigures(const Figures& figures) {
 Heading RuleSheetModel::headingOf(RuleColumn column) const {
   switch (column) {
   case RuleColumn::verdict:
-    return {.title = words("Verdict"), .characters = 13};
+    return {.title = Words::tr("Verdict"), .characters = 13};
   case RuleColumn::rule:
-    return {.title = words("Rule"), .characters = 20, .wish = 24};
+    return {.title = Words::tr("Rule"), .characters = 20, .wish = 24};
   case RuleColumn::value:
-    return {.title = words("Value"), .figure = true, .characters = 11, .wish = 12};
+    return {.title = Words::tr("Value"), .figure = true, .characters = 11, .wish = 12};
   case RuleColumn::limit:
-    return {.title = words("Limit"), .figure = true, .characters = 11, .wish = 12};
+    return {.title = Words::tr("Limit"), .figure = true, .characters = 11, .wish = 12};
   case RuleColumn::use:
-    return {.title = words("Use of the limit"),
+    return {.title = Words::tr("Use of the limit"),
             .characters = 17,
             .wish = 20,
-            .toolTip = words("The stroke stands at 100 %")};
+            .toolTip = Words::tr("The stroke stands at 100 %")};
   case RuleColumn::text:
-    return {.title = words("What it says"), .characters = 50, .wish = 100};
+    return {.title = Words::tr("What it says"), .characters = 50, .wish = 100};
   case RuleColumn::source:
-    return {.title = words("Where the limit comes from"), .characters = 24, .wish = 50};
+    return {.title = Words::tr("Where the limit comes from"), .characters = 24, .wish = 50};
   case RuleColumn::count:
     break;
   }
@@ -63,7 +58,7 @@ Cell RuleSheetModel::cellOf(const options::Finding& finding, RuleColumn column) 
   switch (column) {
   case RuleColumn::verdict:
     if (!finding.applies) {
-      return {.text = words("not asked"), .number = -1.0, .toolTip = finding.text};
+      return {.text = Words::tr("not asked"), .number = -1.0, .toolTip = finding.text};
     }
     return {.text = verdictWord(finding.verdict),
             .number = static_cast<double>(finding.verdict),

@@ -4,17 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include <QCoreApplication>
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
 using options::Scene;
 using options::ScenePlace;
-
-QString words(const char* text) {
-  return QCoreApplication::translate("Elevation", text);
-}
 
 QPointF at(const ScenePlace& place) {
   return {place.along, place.height};
@@ -39,7 +35,7 @@ void addRoom(Drawing& drawing, const Scene& scene, const Figures& figures) {
                                          {scene.from.along, low + thick}}),
                               true});
     drawing.labels.push_back({.at = {scene.to.along, low},
-                              .text = words("low steel %1").arg(figures.length(low)),
+                              .text = Words::tr("low steel %1").arg(figures.length(low)),
                               .side = Side::below,
                               .rank = 6});
   }
@@ -80,11 +76,12 @@ void addMissed(Drawing& drawing, const Scene& scene) {
                                 true});
     }
     if (!each.ears.empty()) {
-      drawing.labels.push_back({.at = at(each.ears[each.ears.size() / 2]) + QPointF(0, 0.4),
-                                .text = each.partly ? words("partly not covered") : words("not covered"),
-                                .side = Side::above,
-                                .strong = true,
-                                .rank = 2});
+      drawing.labels.push_back(
+          {.at = at(each.ears[each.ears.size() / 2]) + QPointF(0, 0.4),
+           .text = each.partly ? Words::tr("partly not covered") : Words::tr("not covered"),
+           .side = Side::above,
+           .strong = true,
+           .rank = 2});
     }
   }
 }
@@ -169,7 +166,7 @@ void addStack(Drawing& drawing, const Scene& scene, const Figures& figures) {
   if (scene.chain) {
     drawing.shapes.push_back({Ink::chain, QPolygonF({at(scene.chain->anchor), at(scene.chain->eye)}), false});
     drawing.labels.push_back({.at = (at(scene.chain->anchor) + at(scene.chain->eye)) / 2,
-                              .text = words("mark %1").arg(scene.chain->mark),
+                              .text = Words::tr("mark %1").arg(scene.chain->mark),
                               .side = Side::left,
                               .strong = true,
                               .rank = 0});
@@ -211,15 +208,17 @@ QRectF around(const Scene& scene) {
 
 QString describe(const Scene& scene, const Figures& figures) {
   QStringList says;
-  says << words("Side elevation of the hang %1 with %2 cabinets.").arg(scene.hang).arg(scene.cabinets.size());
+  says << Words::tr("Side elevation of the hang %1 with %2 cabinets.")
+              .arg(scene.hang)
+              .arg(scene.cabinets.size());
   for (const options::SceneDimension& each : scene.dimensions) {
-    says << words("%1: %2.").arg(each.name, figures.length(each.metres));
+    says << Words::tr("%1: %2.").arg(each.name, figures.length(each.metres));
   }
   if (scene.chain) {
-    says << words("Chain at mark %1.").arg(scene.chain->mark);
+    says << Words::tr("Chain at mark %1.").arg(scene.chain->mark);
   }
-  says << (scene.missed.empty() ? words("Every sampled row is covered.")
-                                : words("Some rows are not covered."));
+  says << (scene.missed.empty() ? Words::tr("Every sampled row is covered.")
+                                : Words::tr("Some rows are not covered."));
   return says.join(QLatin1Char(' '));
 }
 

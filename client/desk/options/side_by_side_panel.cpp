@@ -3,7 +3,6 @@
 
 #include <algorithm>
 
-#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -15,13 +14,10 @@
 #include "desk/style/scale.h"
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("SideBySide", text);
-}
 
 options::CompareWords wordsIn(const Figures& figures) {
   options::CompareWords made;
@@ -54,9 +50,9 @@ void CompareModel::setCompared(const std::vector<OptionLine>& compared, const Fi
   names_.clear();
   std::vector<const options::Option*> pointers;
   for (const OptionLine& each : compared) {
-    names_ << words("No. %1 · %2%3")
+    names_ << Words::tr("No. %1 · %2%3")
                   .arg(each.rank)
-                  .arg(each.stack, each.chosen ? words(" (chosen)") : QString());
+                  .arg(each.stack, each.chosen ? Words::tr(" (chosen)") : QString());
     pointers.push_back(&each.option);
   }
   std::vector<CompareLine> lines;
@@ -66,8 +62,10 @@ void CompareModel::setCompared(const std::vector<OptionLine>& compared, const Fi
     for (const options::CompareRow& row : options::sideBySide(pointers, inWords)) {
       if (part != row.differs) {
         part = row.differs;
-        lines.push_back(
-            {row.differs ? words("In what they differ") : words("In what they are alike"), {}, {}, true});
+        lines.push_back({row.differs ? Words::tr("In what they differ") : Words::tr("In what they are alike"),
+                         {},
+                         {},
+                         true});
       }
       CompareLine line{row.what, row.cells, {}, false};
       for (const options::Option* each : pointers) {
@@ -82,7 +80,7 @@ void CompareModel::setCompared(const std::vector<OptionLine>& compared, const Fi
 
 Heading CompareModel::headingOf(CompareColumn column) const {
   if (column == CompareColumn::what) {
-    return {.title = words("What"), .characters = 24};
+    return {.title = Words::tr("What"), .characters = 24};
   }
   const auto place = static_cast<qsizetype>(column) - 1;
   const QString name = names_.value(place);

@@ -5,19 +5,14 @@
 #include <array>
 #include <cmath>
 
-#include <QCoreApplication>
-
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
 using options::Verdict;
-
-QString words(const char* text) {
-  return QCoreApplication::translate("WouldDo", text);
-}
 
 /// How far something may be moved: never more than was proved. A figure on its own step stays as it is; in
 /// other units it is cut off, not rounded.
@@ -41,45 +36,45 @@ struct Way {
   const char* words;
 };
 constexpr std::array ways{
-    Way{"mass", QT_TRANSLATE_NOOP("WouldDo", "%1 more on the bar")},
-    Way{"low-steel", QT_TRANSLATE_NOOP("WouldDo", "%1 less under low steel")},
-    Way{"trim-down", QT_TRANSLATE_NOOP("WouldDo", "%1 lower")},
-    Way{"trim-up", QT_TRANSLATE_NOOP("WouldDo", "%1 higher")},
-    Way{"tilt-down", QT_TRANSLATE_NOOP("WouldDo", "%1 further down")},
-    Way{"tilt-up", QT_TRANSLATE_NOOP("WouldDo", "%1 further up")},
-    Way{"mark-down", QT_TRANSLATE_NOOP("WouldDo", "%1 shorter")},
-    Way{"mark-up", QT_TRANSLATE_NOOP("WouldDo", "%1 longer")},
-    Way{"wind", QT_TRANSLATE_NOOP("WouldDo", "%1 more wind")},
+    Way{"mass", QT_TRANSLATE_NOOP("Words", "%1 more on the bar")},
+    Way{"low-steel", QT_TRANSLATE_NOOP("Words", "%1 less under low steel")},
+    Way{"trim-down", QT_TRANSLATE_NOOP("Words", "%1 lower")},
+    Way{"trim-up", QT_TRANSLATE_NOOP("Words", "%1 higher")},
+    Way{"tilt-down", QT_TRANSLATE_NOOP("Words", "%1 further down")},
+    Way{"tilt-up", QT_TRANSLATE_NOOP("Words", "%1 further up")},
+    Way{"mark-down", QT_TRANSLATE_NOOP("Words", "%1 shorter")},
+    Way{"mark-up", QT_TRANSLATE_NOOP("Words", "%1 longer")},
+    Way{"wind", QT_TRANSLATE_NOOP("Words", "%1 more wind")},
 };
 
 WouldDoLine reserveLine(const options::Reserve& reserve, const Figures& figures) {
   WouldDoLine line;
   line.about = WouldDoLine::About::reserve;
   const int steps = reserve.steps == 0 ? reserve.most : reserve.steps - 1;
-  const QString far = steps == 0 ? words("not even %1").arg(figures.inUnit(reserve.step, reserve.unit))
+  const QString far = steps == 0 ? Words::tr("not even %1").arg(figures.inUnit(reserve.step, reserve.unit))
                                  : within(steps * reserve.step, reserve.unit, figures);
   line.what = reserve.words; // of a kind that is not known here
   for (const Way& way : ways) {
     if (reserve.kind == QLatin1String(way.kind)) {
-      line.what = words(way.words).arg(far);
+      line.what = Words::tr(way.words).arg(far);
     }
   }
-  line.figures = words("%1 → %2").arg(figures.inUnit(reserve.from, reserve.unit),
-                                      figures.inUnit(reserve.last, reserve.unit));
+  line.figures = Words::tr("%1 → %2").arg(figures.inUnit(reserve.from, reserve.unit),
+                                          figures.inUnit(reserve.last, reserve.unit));
   if (reserve.steps == 0) {
-    line.rule = words("none");
-    line.proof = words("Stands at every step of %1; no farther was tried.")
+    line.rule = Words::tr("none");
+    line.proof = Words::tr("Stands at every step of %1; no farther was tried.")
                      .arg(figures.inUnit(reserve.step, reserve.unit));
-    line.whole = words("%1: it still stands, and no farther was tried.").arg(line.what);
+    line.whole = Words::tr("%1: it still stands, and no farther was tried.").arg(line.what);
     return line;
   }
   line.then = reserve.then;
-  line.rule = reserve.rule.isEmpty() ? words("not possible") : ruleWords(reserve.rule);
-  line.proof = words("One step on: %1").arg(reserve.text);
-  line.whole = words("%1 and no farther. One step on (%2) it %3, by %4: %5")
+  line.rule = reserve.rule.isEmpty() ? Words::tr("not possible") : ruleWords(reserve.rule);
+  line.proof = Words::tr("One step on: %1").arg(reserve.text);
+  line.whole = Words::tr("%1 and no farther. One step on (%2) it %3, by %4: %5")
                    .arg(line.what, figures.inUnit(reserve.step, reserve.unit),
-                        reserve.then == Verdict::fails ? words("fails") : words("is unproven"), line.rule,
-                        reserve.text);
+                        reserve.then == Verdict::fails ? Words::tr("fails") : Words::tr("is unproven"),
+                        line.rule, reserve.text);
   return line;
 }
 
@@ -88,8 +83,8 @@ QString figuresOf(const options::Easing& easing, const Figures& figures) {
   for (const options::Change& change : easing.changes) {
     for (const options::ChangedFigure& each : change.figures) {
       if (each.from && each.to) {
-        says << words("%1 → %2").arg(figures.inUnit(each.from, change.unit),
-                                     figures.inUnit(each.to, change.unit));
+        says << Words::tr("%1 → %2").arg(figures.inUnit(each.from, change.unit),
+                                         figures.inUnit(each.to, change.unit));
       }
     }
   }
@@ -103,14 +98,15 @@ QString proofOf(const options::Easing& easing, const Figures& figures) {
     for (const options::ChangedFigure& figure : change.figures) {
       if (figure.from && change.kind != QLatin1String("hire") &&
           change.kind != QLatin1String("examination")) {
-        steps << words("%1 × %2").arg(figure.steps).arg(figures.inUnit(change.step, change.unit));
+        steps << Words::tr("%1 × %2").arg(figure.steps).arg(figures.inUnit(change.step, change.unit));
       }
     }
   }
   const QString then = verdictWord(easing.verdict);
   const QString less = verdictWord(easing.oneStepLess);
-  return steps.isEmpty() ? words("Run again: %1; anything nearer: %2.").arg(then, less)
-                         : words("%1: %2; one step less: %3.").arg(steps.join(words(" and ")), then, less);
+  return steps.isEmpty()
+             ? Words::tr("Run again: %1; anything nearer: %2.").arg(then, less)
+             : Words::tr("%1: %2; one step less: %3.").arg(steps.join(Words::tr(" and ")), then, less);
 }
 
 WouldDoLine changeLine(const options::Easing& easing, const QString& own, const Figures& figures) {
@@ -119,21 +115,21 @@ WouldDoLine changeLine(const options::Easing& easing, const QString& own, const 
   for (const options::Change& change : easing.changes) {
     says << change.words;
   }
-  line.what = says.join(words("; and: "));
+  line.what = says.join(Words::tr("; and: "));
   line.figures = figuresOf(easing, figures);
   line.then = easing.verdict;
   line.rule = QStringLiteral("–");
   line.proof = proofOf(easing, figures);
   QString at;
   if (easing.setting) {
-    at = words(" Then at tilt %1, trim %2%3.")
+    at = Words::tr(" Then at tilt %1, trim %2%3.")
              .arg(figures.angle(easing.setting->tiltDeg), figures.length(easing.setting->trimM),
-                  easing.setting->mark ? words(", mark %1").arg(*easing.setting->mark) : QString());
+                  easing.setting->mark ? Words::tr(", mark %1").arg(*easing.setting->mark) : QString());
   }
   if (!easing.option.isEmpty() && easing.option != own) {
-    at += words(" That is another option of the list.");
+    at += Words::tr(" That is another option of the list.");
   }
-  line.whole = words("%1. %2%3").arg(line.what, line.proof, at);
+  line.whole = Words::tr("%1. %2%3").arg(line.what, line.proof, at);
   return line;
 }
 
@@ -156,8 +152,8 @@ std::vector<WouldDoLine> wouldDoLines(const WhatWouldDo& found, const QString& o
     line.figures = QStringLiteral("–");
     line.then = Verdict::unproven;
     line.rule = ruleWords(each.rule);
-    line.proof = words("Unproven until what it lacks is asked for and entered.");
-    line.whole = words("Not proven, by %1: %2").arg(line.rule, each.text);
+    line.proof = Words::tr("Unproven until what it lacks is asked for and entered.");
+    line.whole = Words::tr("Not proven, by %1: %2").arg(line.rule, each.text);
     lines.push_back(std::move(line));
   }
   return lines;
@@ -168,43 +164,45 @@ QString wouldDoHead(const WhatWouldDo& found) {
   if (easings.verdict == Verdict::fails) {
     const QString runs = QString::number(easings.runs);
     QString text =
-        words("It fails. No single change would do, and no pair of two. All rules were run %1 times.");
+        Words::tr("It fails. No single change would do, and no pair of two. All rules were run %1 times.");
     if (!easings.singles.empty()) {
-      text = words("It fails. Each line would do by itself. All rules were run %1 times.");
+      text = Words::tr("It fails. Each line would do by itself. All rules were run %1 times.");
     } else if (!easings.pairs.empty()) {
-      text = words("It fails, and no single change would do; each line is a pair of two that does. All rules "
-                   "were run %1 times.");
+      text = Words::tr(
+          "It fails, and no single change would do; each line is a pair of two that does. All rules "
+          "were run %1 times.");
     }
     text = text.arg(runs);
     const auto leavesOpen = [](const options::Easing& each) { return each.verdict == Verdict::unproven; };
     if (std::ranges::any_of(easings.singles, leavesOpen) || std::ranges::any_of(easings.pairs, leavesOpen)) {
-      text += words(" With what says unproven it no longer fails, but is not proven either.");
+      text += Words::tr(" With what says unproven it no longer fails, but is not proven either.");
     }
     return text;
   }
   if (easings.verdict == Verdict::unproven) {
-    return words("It is unproven. Nothing here mends that but the figures that are missing.");
+    return Words::tr("It is unproven. Nothing here mends that but the figures that are missing.");
   }
-  return found.reserves.empty() ? words("It stands; there is no direction in which it could be moved.")
-                                : words("It stands. From this setting, each way by itself; what breaks first "
-                                        "in each unit comes first.");
+  return found.reserves.empty()
+             ? Words::tr("It stands; there is no direction in which it could be moved.")
+             : Words::tr("It stands. From this setting, each way by itself; what breaks first "
+                         "in each unit comes first.");
 }
 
 Heading WouldDoModel::headingOf(WouldDoColumn column) const {
   switch (column) {
   case WouldDoColumn::what:
-    return {.title = words("What would do, or how far it may go"), .characters = 36, .wish = 90};
+    return {.title = Words::tr("What would do, or how far it may go"), .characters = 36, .wish = 90};
   case WouldDoColumn::figures:
-    return {.title = words("Now → then"), .characters = 20, .wish = 24};
+    return {.title = Words::tr("Now → then"), .characters = 20, .wish = 24};
   case WouldDoColumn::then:
-    return {.title = words("Verdict then"),
+    return {.title = Words::tr("Verdict then"),
             .characters = 13,
             .wish = 14,
-            .toolTip = words("With the change; of a way to a limit one step beyond it")};
+            .toolTip = Words::tr("With the change; of a way to a limit one step beyond it")};
   case WouldDoColumn::rule:
-    return {.title = words("What breaks first"), .characters = 18, .wish = 26};
+    return {.title = Words::tr("What breaks first"), .characters = 18, .wish = 26};
   case WouldDoColumn::proof:
-    return {.title = words("Proved by running all rules"), .characters = 30, .wish = 90};
+    return {.title = Words::tr("Proved by running all rules"), .characters = 30, .wish = 90};
   case WouldDoColumn::count:
     break;
   }

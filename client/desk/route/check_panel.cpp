@@ -3,7 +3,6 @@
 
 #include <algorithm>
 
-#include <QCoreApplication>
 #include <QHeaderView>
 #include <QPushButton>
 #include <QTableView>
@@ -14,14 +13,11 @@
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
 #include "desk/words/stack_text.h"
+#include "desk/words/words.h"
 #include "desk/words/work_line.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("RouteCheck", text);
-}
 
 Cell countCell(qint64 count) {
   return {.text = QString::number(count), .number = static_cast<double>(count)};
@@ -43,7 +39,7 @@ QString rulesIn(const QString& because) {
   for (const QString& each : because.split(QStringLiteral(", "), Qt::SkipEmptyParts)) {
     says << ruleWords(each);
   }
-  return says.join(words(", "));
+  return says.join(Words::tr(", "));
 }
 
 } // namespace
@@ -51,31 +47,33 @@ QString rulesIn(const QString& because) {
 Heading CheckModel::headingOf(CheckColumn column) const {
   switch (column) {
   case CheckColumn::show:
-    return {.title = words("Show"), .characters = 16, .wish = 20};
+    return {.title = Words::tr("Show"), .characters = 16, .wish = 20};
   case CheckColumn::hang:
-    return {.title = words("Hang"), .characters = 7, .wish = 10};
+    return {.title = Words::tr("Hang"), .characters = 7, .wish = 10};
   case CheckColumn::options:
-    return {.title = words("Options"), .figure = true, .characters = 8};
+    return {.title = Words::tr("Options"), .figure = true, .characters = 8};
   case CheckColumn::holds:
-    return {.title = words("Hold"), .figure = true, .characters = 6};
+    return {.title = Words::tr("Hold"), .figure = true, .characters = 6};
   case CheckColumn::tight:
-    return {.title = words("Tight"), .figure = true, .characters = 6};
+    return {.title = Words::tr("Tight"), .figure = true, .characters = 6};
   case CheckColumn::unproven:
-    return {.title = words("Unproven"), .figure = true, .characters = 10};
+    return {.title = Words::tr("Unproven"), .figure = true, .characters = 10};
   case CheckColumn::fails:
-    return {.title = words("Fail"), .figure = true, .characters = 6};
+    return {.title = Words::tr("Fail"), .figure = true, .characters = 6};
   case CheckColumn::best:
-    return {.title = words("Best"), .characters = 13};
+    return {.title = Words::tr("Best"), .characters = 13};
   case CheckColumn::stack:
-    return {.title = words("Its stack"), .characters = 18, .wish = 40};
+    return {.title = Words::tr("Its stack"), .characters = 18, .wish = 40};
   case CheckColumn::chosen:
-    return {.title = words("Chosen now"), .characters = 13, .toolTip = words("As the rules judge it today")};
+    return {.title = Words::tr("Chosen now"),
+            .characters = 13,
+            .toolTip = Words::tr("As the rules judge it today")};
   case CheckColumn::because:
-    return {.title = words("Because of"), .characters = 16, .wish = 40};
+    return {.title = Words::tr("Because of"), .characters = 16, .wish = 40};
   case CheckColumn::checked:
-    return {.title = words("Checked"),
+    return {.title = Words::tr("Checked"),
             .characters = 9,
-            .toolTip = words("before: nothing that decides it has changed since it was checked")};
+            .toolTip = Words::tr("before: nothing that decides it has changed since it was checked")};
   case CheckColumn::count:
     break;
   }
@@ -99,11 +97,11 @@ Cell CheckModel::cellOf(const CheckedHang& hang, CheckColumn column) const {
   case CheckColumn::fails:
     return countCell(hang.fails);
   case CheckColumn::best:
-    return verdictCell(hang.best, hang.trouble.isEmpty() ? words("none") : words("not decided"), {});
+    return verdictCell(hang.best, hang.trouble.isEmpty() ? Words::tr("none") : Words::tr("not decided"), {});
   case CheckColumn::stack:
     return {.text = hang.bestStack, .toolTip = hang.bestStack};
   case CheckColumn::chosen:
-    return verdictCell(hang.chosen, words("not chosen"), {});
+    return verdictCell(hang.chosen, Words::tr("not chosen"), {});
   case CheckColumn::because: {
     const QString text = !hang.trouble.isEmpty() ? hang.trouble
                          : hang.chosen           ? rulesIn(hang.chosenBecause)
@@ -111,7 +109,7 @@ Cell CheckModel::cellOf(const CheckedHang& hang, CheckColumn column) const {
     return {.text = text, .toolTip = text};
   }
   case CheckColumn::checked:
-    return {.text = hang.kept ? words("before") : words("now")};
+    return {.text = hang.kept ? Words::tr("before") : Words::tr("now")};
   case CheckColumn::count:
     break;
   }
@@ -127,15 +125,16 @@ QString sumOf(const RouteCheck& check) {
     without += each.holds + each.tight == 0 ? 1 : 0;
     chosenOpen += each.chosen && *each.chosen > options::Verdict::tight ? 1 : 0;
   }
-  QString text = words("%1 of %2 shows, %3 settings decided.").arg(check.shows).arg(check.all).arg(settings);
-  text += without == 0 ? words(" Every hang has an option that stands.")
-                       : words(" Hangs without an option that stands: %1.").arg(without);
+  QString text =
+      Words::tr("%1 of %2 shows, %3 settings decided.").arg(check.shows).arg(check.all).arg(settings);
+  text += without == 0 ? Words::tr(" Every hang has an option that stands.")
+                       : Words::tr(" Hangs without an option that stands: %1.").arg(without);
   if (chosenOpen > 0) {
-    text += words(" Chosen options that fail or are unproven today: %1.").arg(chosenOpen);
+    text += Words::tr(" Chosen options that fail or are unproven today: %1.").arg(chosenOpen);
   }
   if (check.stopped) {
-    text +=
-        words(" Stopped before the end; what was checked is kept, and the next check goes on from there.");
+    text += Words::tr(
+        " Stopped before the end; what was checked is kept, and the next check goes on from there.");
   }
   return text;
 }

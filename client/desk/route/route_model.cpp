@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/route/route_model.h"
 
-#include <QCoreApplication>
-
 #include "desk/style/verdict_mark.h"
 #include "desk/words/plain_words.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("RouteModel", text);
-}
 
 Cell dayCell(const QDate& date) {
   Cell cell{.text = dateText(date), .missing = !date.isValid()};
@@ -32,45 +27,48 @@ void RouteModel::setFigures(const Figures& figures) {
 Heading RouteModel::headingOf(RouteColumn column) const {
   switch (column) {
   case RouteColumn::from:
-    return {.title = words("From"), .characters = 12, .wish = 13};
+    return {.title = Words::tr("From"), .characters = 12, .wish = 13};
   case RouteColumn::to:
-    return {.title = words("To"), .characters = 12, .wish = 13};
+    return {.title = Words::tr("To"), .characters = 12, .wish = 13};
   case RouteColumn::gap:
-    return {.title = words("Days on"),
+    return {.title = Words::tr("Days on"),
             .figure = true,
             .characters = 9,
-            .toolTip = words("Days since the stop before")};
+            .toolTip = Words::tr("Days since the stop before")};
   case RouteColumn::way:
-    return {.title = words("Way"),
+    return {.title = Words::tr("Way"),
             .figure = true,
             .characters = 9,
-            .toolTip = words("The shortest way over the ground from the stop before; no road is shorter")};
+            .toolTip =
+                Words::tr("The shortest way over the ground from the stop before; no road is shorter")};
   case RouteColumn::show:
-    return {.title = words("Show"), .characters = 17, .wish = 21};
+    return {.title = Words::tr("Show"), .characters = 17, .wish = 21};
   case RouteColumn::venue:
-    return {.title = words("Venue"), .characters = 19, .wish = 31};
+    return {.title = Words::tr("Venue"), .characters = 19, .wish = 31};
   case RouteColumn::town:
-    return {.title = words("Town"), .characters = 13, .wish = 19};
+    return {.title = Words::tr("Town"), .characters = 13, .wish = 19};
   case RouteColumn::loadIn:
-    return {.title = words("Load-in"),
+    return {.title = Words::tr("Load-in"),
             .characters = 13,
             .wish = 15,
-            .toolTip = words("By the venue's own clock")};
+            .toolTip = Words::tr("By the venue's own clock")};
   case RouteColumn::verdict:
-    return {.title = words("Verdict"), .characters = 14, .toolTip = words("The worst of the chosen options")};
+    return {.title = Words::tr("Verdict"),
+            .characters = 14,
+            .toolTip = Words::tr("The worst of the chosen options")};
   case RouteColumn::chosen:
-    return {.title = words("Chosen"),
+    return {.title = Words::tr("Chosen"),
             .figure = true,
             .characters = 8,
-            .toolTip = words("Hangs that have an option")};
+            .toolTip = Words::tr("Hangs that have an option")};
   case RouteColumn::heaviest:
-    return {.title = words("Heaviest"),
+    return {.title = Words::tr("Heaviest"),
             .figure = true,
             .characters = 14,
             .wish = 17,
-            .toolTip = words("Static load of the heaviest point of the chosen options")};
+            .toolTip = Words::tr("Static load of the heaviest point of the chosen options")};
   case RouteColumn::stacks:
-    return {.title = words("Stacks"), .characters = 20, .wish = 61};
+    return {.title = Words::tr("Stacks"), .characters = 20, .wish = 61};
   case RouteColumn::count:
     break;
   }
@@ -103,13 +101,13 @@ Cell RouteModel::cellOf(const Stop& stop, RouteColumn column) const {
     return {.text = stop.loadIn.isEmpty() ? notKnownText() : stop.loadIn, .missing = stop.loadIn.isEmpty()};
   case RouteColumn::verdict:
     if (!stop.verdict) {
-      return {.text = words("not chosen"), .number = -1};
+      return {.text = Words::tr("not chosen"), .number = -1};
     }
     return {.text = verdictWord(*stop.verdict),
             .number = static_cast<double>(*stop.verdict),
             .verdict = stop.verdict};
   case RouteColumn::chosen:
-    return {.text = words("%1 of %2").arg(stop.chosen).arg(stop.show.hangs.size()),
+    return {.text = Words::tr("%1 of %2").arg(stop.chosen).arg(stop.show.hangs.size()),
             .number = static_cast<double>(stop.chosen)};
   case RouteColumn::heaviest:
     if (!stop.heaviestKn) {
@@ -117,7 +115,7 @@ Cell RouteModel::cellOf(const Stop& stop, RouteColumn column) const {
     }
     return {.text = figures_.force(*stop.heaviestKn),
             .number = *stop.heaviestKn,
-            .toolTip = words("Point %1, load at rest").arg(stop.heaviestPoint)};
+            .toolTip = Words::tr("Point %1, load at rest").arg(stop.heaviestPoint)};
   case RouteColumn::stacks:
     return {.text = stop.stacks, .toolTip = stop.stacks};
   case RouteColumn::count:

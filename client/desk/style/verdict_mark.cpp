@@ -1,14 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/style/verdict_mark.h"
 
-#include <QCoreApplication>
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("Verdict", text);
-}
 
 void drawCrossedSquare(QPainter& painter, const QRectF& box, const QColor& colour, const QColor& ground) {
   const QRectF square =
@@ -58,13 +54,13 @@ void drawVerdict(QPainter& painter, const QRectF& box, options::Verdict verdict,
 QString verdictWord(options::Verdict verdict) {
   switch (verdict) {
   case options::Verdict::holds:
-    return words("holds");
+    return Words::tr("holds");
   case options::Verdict::tight:
-    return words("tight");
+    return Words::tr("tight");
   case options::Verdict::unproven:
-    return words("unproven");
+    return Words::tr("unproven");
   case options::Verdict::fails:
-    return words("fails");
+    return Words::tr("fails");
   }
   return {};
 }
@@ -72,13 +68,13 @@ QString verdictWord(options::Verdict verdict) {
 QString verdictMeaning(options::Verdict verdict) {
   switch (verdict) {
   case options::Verdict::holds:
-    return words("Within every limit entered here. That is not permission to lift.");
+    return Words::tr("Within every limit entered here. That is not permission to lift.");
   case options::Verdict::tight:
-    return words("Within every limit entered here, but close to at least one of them.");
+    return Words::tr("Within every limit entered here, but close to at least one of them.");
   case options::Verdict::unproven:
-    return words("A figure that a rule needs is missing, out of date or of unknown basis.");
+    return Words::tr("A figure that a rule needs is missing, out of date or of unknown basis.");
   case options::Verdict::fails:
-    return words("Beyond at least one limit. It cannot be chosen.");
+    return Words::tr("Beyond at least one limit. It cannot be chosen.");
   }
   return {};
 }

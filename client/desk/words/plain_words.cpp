@@ -4,22 +4,18 @@
 #include <array>
 #include <utility>
 
-#include <QCoreApplication>
 #include <QDate>
 
 #include "desk/style/figures.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
 
-QString words(const char* text) {
-  return QCoreApplication::translate("Words", text);
-}
-
 /// The n-th of the words; the enums count from 0 without gaps.
 template <class Enum, std::size_t size>
 QString nth(Enum value, const std::array<const char*, size>& list) {
-  return words(list.at(static_cast<std::size_t>(value)));
+  return Words::tr(list.at(static_cast<std::size_t>(value)));
 }
 
 constexpr std::array<std::pair<const char*, const char*>, 24> rules{{
@@ -52,41 +48,57 @@ constexpr std::array<std::pair<const char*, const char*>, 24> rules{{
 } // namespace
 
 QString wordOf(fleet::UnitKind kind) {
-  return nth(kind, std::array{"cabinet", "bar", "hoist", "chain", "cart", "hardware", "loom"});
+  return nth(kind, std::array{QT_TRANSLATE_NOOP("Words", "cabinet"), QT_TRANSLATE_NOOP("Words", "bar"),
+                              QT_TRANSLATE_NOOP("Words", "hoist"), QT_TRANSLATE_NOOP("Words", "chain"),
+                              QT_TRANSLATE_NOOP("Words", "cart"), QT_TRANSLATE_NOOP("Words", "hardware"),
+                              QT_TRANSLATE_NOOP("Words", "loom")});
 }
 
 QString wordOf(fleet::UnitState state) {
-  return nth(state, std::array{"ready", "away", "quarantined", "in repair", "written off"});
+  return nth(state,
+             std::array{QT_TRANSLATE_NOOP("Words", "ready"), QT_TRANSLATE_NOOP("Words", "away"),
+                        QT_TRANSLATE_NOOP("Words", "quarantined"), QT_TRANSLATE_NOOP("Words", "in repair"),
+                        QT_TRANSLATE_NOOP("Words", "written off")});
 }
 
 QString wordOf(fleet::ExaminationResult result) {
-  return nth(result, std::array{"pass", "pass with remark", "fail"});
+  return nth(result,
+             std::array{QT_TRANSLATE_NOOP("Words", "pass"), QT_TRANSLATE_NOOP("Words", "pass with remark"),
+                        QT_TRANSLATE_NOOP("Words", "fail")});
 }
 
 QString wordOf(fleet::OccurrenceKind kind) {
-  return nth(kind, std::array{"used", "harmed perhaps", "assembled", "fault found"});
+  return nth(kind,
+             std::array{QT_TRANSLATE_NOOP("Words", "used"), QT_TRANSLATE_NOOP("Words", "harmed perhaps"),
+                        QT_TRANSLATE_NOOP("Words", "assembled"), QT_TRANSLATE_NOOP("Words", "fault found")});
 }
 
 QString wordOf(catalogue::Picks picks) {
-  return nth(picks, std::array{"side pair", "fore-aft", "single"});
+  return nth(picks, std::array{QT_TRANSLATE_NOOP("Words", "side pair"),
+                               QT_TRANSLATE_NOOP("Words", "fore-aft"), QT_TRANSLATE_NOOP("Words", "single")});
 }
 
 QString wordOf(catalogue::Basis basis) {
-  return nth(basis, std::array{"basis not known", "at rest", "with dynamic factor"});
+  return nth(basis,
+             std::array{QT_TRANSLATE_NOOP("Words", "basis not known"), QT_TRANSLATE_NOOP("Words", "at rest"),
+                        QT_TRANSLATE_NOOP("Words", "with dynamic factor")});
 }
 
 QString wordOf(catalogue::JointKind kind) {
-  return nth(kind, std::array{"seated", "pinned", "pivot"});
+  return nth(kind, std::array{QT_TRANSLATE_NOOP("Words", "seated"), QT_TRANSLATE_NOOP("Words", "pinned"),
+                              QT_TRANSLATE_NOOP("Words", "pivot")});
 }
 
 QString wordOf(catalogue::HardwareKind kind) {
-  return nth(kind, std::array{"shackle", "sling", "clip", "pin", "secondary steel"});
+  return nth(kind, std::array{QT_TRANSLATE_NOOP("Words", "shackle"), QT_TRANSLATE_NOOP("Words", "sling"),
+                              QT_TRANSLATE_NOOP("Words", "clip"), QT_TRANSLATE_NOOP("Words", "pin"),
+                              QT_TRANSLATE_NOOP("Words", "secondary steel")});
 }
 
 QString ruleWords(const QString& rule) {
   for (const auto& [id, text] : rules) {
     if (rule == QLatin1String(id)) {
-      return words(text);
+      return Words::tr(text);
     }
   }
   return rule;
