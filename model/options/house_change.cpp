@@ -2,6 +2,7 @@
 #include "options/house_change.h"
 
 #include "options/search.h"
+#include "options/verdict_changes.h"
 #include "quantity/error.h"
 
 namespace hangbook::options {
@@ -67,6 +68,19 @@ std::vector<ChosenNow> chosenNow(const Snapshot& snapshot) {
   return all;
 }
 
+void addChanges(const Snapshot& before, const Snapshot& after, HouseEffect& effect) {
+  const std::vector<ChosenNow> was = chosenNow(before);
+  const std::vector<ChosenNow> is = chosenNow(after);
+  for (std::size_t i = 0; i < was.size(); ++i) {
+    ++effect.judged;
+    if (was[i].verdict() != is[i].verdict()) {
+      const Choice& choice = *was[i].choice;
+      effect.changed.push_back({choice.tour, choice.show, choice.hang, choice.option, was[i].verdict(),
+                                is[i].verdict(), becauseOf(is[i])});
+    }
+  }
+}
+
 HouseEffect effectOf(const std::vector<Snapshot>& shows, const HouseSite& site,
                      const std::vector<venue::HouseFigure>& rules) {
   HouseEffect effect;
@@ -76,15 +90,18 @@ HouseEffect effectOf(const std::vector<Snapshot>& shows, const HouseSite& site,
     }
     Snapshot after = before;
     houseOf(site, after) = rules;
-    const std::vector<ChosenNow> was = chosenNow(before);
-    const std::vector<ChosenNow> is = chosenNow(after);
-    for (std::size_t i = 0; i < was.size(); ++i) {
-      ++effect.judged;
-      if (was[i].verdict() != is[i].verdict()) {
-        const Choice& choice = *was[i].choice;
-        effect.changed.push_back({choice.tour, choice.show, choice.hang, choice.option, was[i].verdict(),
-                                  is[i].verdict(), becauseOf(is[i])});
-      }
+    addChanges(before, after, effect);
+  }
+  return effect;
+}
+
+HouseEffect effectOf(const std::vector<Snapshot>& shows, const venue::Venue& becomes) {
+  HouseEffect effect;
+  for (const Snapshot& before : shows) {
+    if (before.venue.name == becomes.name) {
+      Snapshot after = before;
+      after.venue = becomes;
+      addChanges(before, after, effect);
     }
   }
   return effect;

@@ -6,10 +6,13 @@
 #include "desk/lists/list_page.h"
 #include "desk/source/session.h"
 
+class QLabel;
+class QPushButton;
+
 namespace hangbook::desk {
 
 /// Venues, makers' data, house rules and people; beside them every figure of the selected one with its
-/// source and date.
+/// source and date. A venue is edited here.
 class DataPlace : public Place {
   Q_OBJECT
 public:
@@ -22,12 +25,16 @@ public:
 private:
   void showFacts();
   void showRecord(int row);
+  const venue::Venue* currentVenue() const;
+  void editVenue();
 
   Session& session_;
   RecordModel records_;
   FigureModel figures_;
   ListPage* recordPage_;
   ListPage* figurePage_;
+  QPushButton* edit_;
+  QLabel* effect_; ///< what the last edit did to chosen options
 };
 
 } // namespace hangbook::desk

@@ -9,6 +9,7 @@
 #include <QStandardPaths>
 
 #include "actions/choose.h"
+#include "actions/edit_venue.h"
 #include "actions/facts.h"
 #include "actions/fleet_work.h"
 #include "actions/gates.h"
@@ -22,6 +23,7 @@
 #include "desk/source/gate_source.h"
 #include "desk/source/sheet_source.h"
 #include "desk/source/store_planning.h"
+#include "desk/source/venue_source.h"
 #include "options/freeze.h"
 #include "quantity/error.h"
 #include "sheets/sheets.h"
@@ -89,6 +91,7 @@ class StoreSource : public Source,
                     public GateSource,
                     public BatchSource,
                     public SheetSource,
+                    public VenueSource,
                     public StorePlanning {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
@@ -239,6 +242,11 @@ private:
   void splitBatch(const SplitRequest& request) override {
     refuseWindowThread("a batch");
     actions::splitBatch(opened(), request.serial, request.pieces, request.newSerial, request.by);
+  }
+
+  options::HouseEffect editVenue(const VenueWish& wish) override {
+    refuseWindowThread("a venue");
+    return actions::editVenue(opened(), wish.venue, wish.by, today(), wish.dryRun);
   }
 
   void writeDemo() override {
