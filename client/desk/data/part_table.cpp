@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <map>
 
-#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QPushButton>
@@ -13,42 +12,37 @@
 #include <QVBoxLayout>
 
 #include "desk/data/typing_cells.h"
+#include "desk/lists/flat_header.h"
 #include "desk/lists/list_page.h"
 #include "desk/style/colours.h"
 #include "desk/style/scale.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
-namespace {
-
-QString words(const char* text) {
-  return QCoreApplication::translate("VenueEdit", text);
-}
-
-} // namespace
 
 QString fieldWords(const QString& field) {
-  static const std::map<QString, const char*> titles{{QStringLiteral("town"), "Town"},
-                                                     {QStringLiteral("time zone"), "Time zone"},
-                                                     {QStringLiteral("datum"), "Datum"},
-                                                     {QStringLiteral("outdoors"), "Outdoors"},
-                                                     {QStringLiteral("low steel"), "Low steel"},
-                                                     {QStringLiteral("least trim"), "Least trim"},
-                                                     {QStringLiteral("most trim"), "Most trim"},
-                                                     {QStringLiteral("access"), "Access"},
-                                                     {QStringLiteral("source"), "Source"},
-                                                     {QStringLiteral("source date"), "Dated"},
-                                                     {QStringLiteral("name"), "Name"},
-                                                     {QStringLiteral("x"), "To audience"},
-                                                     {QStringLiteral("y"), "To stage left"},
-                                                     {QStringLiteral("z"), "Height"},
-                                                     {QStringLiteral("capacity"), "Capacity"},
-                                                     {QStringLiteral("basis"), "Basis"},
-                                                     {QStringLiteral("zone"), "Bay"},
-                                                     {QStringLiteral("others' load"), "Others' load"},
-                                                     {QStringLiteral("others' load by"), "Said by"},
-                                                     {QStringLiteral("others' load on"), "Said on"}};
+  static const std::map<QString, QString> titles{{QStringLiteral("town"), Words::tr("Town")},
+                                                 {QStringLiteral("time zone"), Words::tr("Time zone")},
+                                                 {QStringLiteral("datum"), Words::tr("Datum")},
+                                                 {QStringLiteral("outdoors"), Words::tr("Outdoors")},
+                                                 {QStringLiteral("low steel"), Words::tr("Low steel")},
+                                                 {QStringLiteral("least trim"), Words::tr("Least trim")},
+                                                 {QStringLiteral("most trim"), Words::tr("Most trim")},
+                                                 {QStringLiteral("access"), Words::tr("Access")},
+                                                 {QStringLiteral("source"), Words::tr("Source")},
+                                                 {QStringLiteral("source date"), Words::tr("Dated")},
+                                                 {QStringLiteral("name"), Words::tr("Name")},
+                                                 {QStringLiteral("x"), Words::tr("To audience")},
+                                                 {QStringLiteral("y"), Words::tr("To stage left")},
+                                                 {QStringLiteral("z"), Words::tr("Height")},
+                                                 {QStringLiteral("capacity"), Words::tr("Capacity")},
+                                                 {QStringLiteral("basis"), Words::tr("Basis")},
+                                                 {QStringLiteral("zone"), Words::tr("Bay")},
+                                                 {QStringLiteral("others' load"), Words::tr("Others' load")},
+                                                 {QStringLiteral("others' load by"), Words::tr("Said by")},
+                                                 {QStringLiteral("others' load on"), Words::tr("Said on")}};
   const auto found = titles.find(field);
-  return found == titles.end() ? field : words(found->second);
+  return found == titles.end() ? field : found->second;
 }
 
 QString fieldTitle(const exchange::TextField& field, UnitSystem system) {
@@ -58,8 +52,11 @@ QString fieldTitle(const exchange::TextField& field, UnitSystem system) {
 }
 
 QString faultWords(const exchange::VenueFault& fault) {
-  return fault.read.isEmpty() ? words("expected %1").arg(fault.expected)
-                              : words("read “%1”, expected %2").arg(fault.read.left(40), fault.expected);
+  if (!fault.read.isEmpty() && fault.expected.contains(fault.read)) {
+    return fault.expected; // it says itself what was read
+  }
+  return fault.read.isEmpty() ? Words::tr("expected %1").arg(fault.expected)
+                              : Words::tr("read “%1”, expected %2").arg(fault.read.left(40), fault.expected);
 }
 
 PartTable::PartTable(const QString& name, const QString& says, const QString& add,
@@ -83,13 +80,12 @@ PartTable::PartTable(const QString& name, const QString& says, const QString& ad
   table_->setShowGrid(true);
   table_->verticalHeader()->hide();
   table_->verticalHeader()->setDefaultSectionSize(rowHeight(font()));
-  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table_->setHorizontalHeader(new FlatHeader(table_));
   table_->horizontalHeader()->setStretchLastSection(true);
   for (int column = 0; column < table_->columnCount(); ++column) {
-    const int wide = QFontMetrics(font()).horizontalAdvance(titles[column] + QStringLiteral("mm"));
-    table_->setColumnWidth(
-        column, std::max(wide, QFontMetrics(font()).horizontalAdvance(QStringLiteral("2026-10-12mm"))));
+    table_->horizontalHeaderItem(column)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   }
+  table_->setWordWrap(false);
   add_->setObjectName(name + QStringLiteral("Add"));
   add_->setAutoDefault(false);
   remove_->setObjectName(name + QStringLiteral("Remove"));
@@ -128,6 +124,14 @@ void PartTable::putRow(int row, const QStringList& texts) {
   }
 }
 
+void PartTable::fitColumns() {
+  const int most = QFontMetrics(font()).averageCharWidth() * 18; // the whole text stands in the tooltip
+  for (int column = 0; column + 1 < table_->columnCount(); ++column) {
+    table_->resizeColumnToContents(column);
+    table_->setColumnWidth(column, std::min(table_->columnWidth(column) + space::step, most));
+  }
+}
+
 void PartTable::setRows(const std::vector<QStringList>& rows) {
   filling_ = true;
   table_->setRowCount(static_cast<int>(rows.size()));
@@ -135,6 +139,7 @@ void PartTable::setRows(const std::vector<QStringList>& rows) {
     putRow(row, rows[static_cast<std::size_t>(row)]);
   }
   filling_ = false;
+  fitColumns();
   if (!rows.empty()) {
     table_->setCurrentCell(0, 0);
   }
@@ -165,7 +170,7 @@ void PartTable::setFaults(const std::vector<exchange::VenueFault>& faults) {
         }
       }
       QTableWidgetItem& item = *table_->item(row, column);
-      item.setToolTip(here.join(QLatin1Char('\n')));
+      item.setToolTip(here.isEmpty() ? item.text() : here.join(QLatin1Char('\n')));
       item.setForeground(here.isEmpty() ? QBrush() : QBrush(colours.fails));
       QFont bold = table_->font();
       bold.setUnderline(!here.isEmpty()); // told without colour too

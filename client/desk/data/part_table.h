@@ -34,6 +34,7 @@ Q_SIGNALS:
 private:
   void addRow();
   void removeRow();
+  void fitColumns();
   void putRow(int row, const QStringList& texts);
 
   const std::vector<exchange::TextField>& fields_;

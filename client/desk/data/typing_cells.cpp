@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/data/typing_cells.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
+
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
@@ -19,7 +20,7 @@ QWidget* TypingCells::createEditor(QWidget* parent, const QStyleOptionViewItem& 
   line->setFrame(false);
   line->setProperty(stoodBefore, index.data(Qt::EditRole));
   const QString row = index.siblingAtColumn(0).data().toString();
-  line->setAccessibleName(QCoreApplication::translate("VenueEdit", "%1 of %2")
+  line->setAccessibleName(Words::tr("%1 of %2")
                               .arg(index.model()->headerData(index.column(), Qt::Horizontal).toString(),
                                    row.isEmpty() ? QString::number(index.row() + 1) : row));
   auto* self = const_cast<TypingCells*>(this); // Qt makes editors in a const function

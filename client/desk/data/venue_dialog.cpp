@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
+#include <QPointer>
 #include <QPushButton>
 #include <QSplitter>
 #include <QTabWidget>
@@ -61,7 +62,7 @@ VenueDialog::VenueDialog(Session& session, const venue::Venue& venue, QWidget* p
                             exchange::pointFields(), system_, this)),
       zones_(new PartTable(QStringLiteral("venueBays"), tr("Bays, trusses and beams of the venue"),
                            tr("A&dd a bay"), exchange::zoneFields(), system_, this)),
-      plan_(new VenuePlan(this)),
+      plan_(new VenuePlan(system_, this)),
       by_(nameBox(QStringLiteral("venueBy"), tr("Who saves it"), namesOf(session.overview().people),
                   session.overview().atDesk, this)),
       says_(new QLabel(this)), try_(new QPushButton(tr("&What would it change?"), this)),
@@ -236,24 +237,29 @@ void VenueDialog::send(bool dryRun) {
   }
   const VenueWish wish{*read_.venue, by_->currentText().simplified(), dryRun};
   sending_ = true;
+  const QPointer<QWidget> at(focusWidget()); // a disabled dialog loses it
   setEnabled(false);
   says_->setText(tr("Judging every option that is chosen in this venue …"));
+  const auto again = [this, at] {
+    sending_ = false;
+    setEnabled(true);
+    check();
+    if (at != nullptr) {
+      at->setFocus();
+    }
+  };
   session_.work().start(
       this, [source = session_.source(), wish](Watch&) { return venuesOf(*source).editVenue(wish); },
-      [this, dryRun](const options::HouseEffect& effect) {
-        sending_ = false;
-        setEnabled(true);
-        check();
+      [this, again, dryRun](const options::HouseEffect& effect) {
+        again();
         effect_ = effectWords(effect, dryRun);
         says_->setText(effect_);
         if (!dryRun) {
           accept();
         }
       },
-      [this](const std::exception_ptr& what) {
-        sending_ = false;
-        setEnabled(true);
-        check();
+      [this, again](const std::exception_ptr& what) {
+        again();
         says_->setText(wordsFor(what, tr("Nothing was saved; what you typed still stands here.")));
       });
 }

@@ -46,7 +46,7 @@ std::vector<PlanPoint> planPoints(const std::vector<QStringList>& rows, UnitSyst
   return points;
 }
 
-VenuePlan::VenuePlan(QWidget* parent) : QWidget(parent) {
+VenuePlan::VenuePlan(UnitSystem system, QWidget* parent) : QWidget(parent), system_(system) {
   setObjectName(QStringLiteral("venuePlan"));
   setAccessibleName(tr("Plan of the points"));
   setMinimumSize(260, 260);
@@ -135,14 +135,17 @@ void VenuePlan::paintEvent(QPaintEvent* /*event*/) {
   painter.drawText(inner, Qt::AlignTop | Qt::AlignLeft, tr("audience ↑"));
   painter.drawText(inner, Qt::AlignBottom | Qt::AlignLeft, tr("← stage left"));
   painter.drawText(QPointF(datum.x() + space::small, datum.y() + metrics.height()), tr("datum"));
-  // How long a metre is here: a bar of a round number of metres.
-  const double wanted = width() / 4.0 / view().scale;
+  // How long a metre (or foot) is here: a bar of a round number of them.
+  const bool feet = system_ == UnitSystem::usCustomary;
+  const double unit = feet ? 0.3048 : 1.0;
+  const double wanted = width() / 4.0 / view().scale / unit;
   const double power = std::pow(10.0, std::floor(std::log10(wanted)));
   const double bar = wanted >= 5.0 * power ? 5.0 * power : wanted >= 2.0 * power ? 2.0 * power : power;
   const QPointF end(width() - space::step, height() - metrics.height() - space::step);
   painter.setPen(QPen(colours.quiet, 2));
-  painter.drawLine(end, end - QPointF(bar * view().scale, 0));
-  painter.drawText(inner, Qt::AlignBottom | Qt::AlignRight, QStringLiteral("%1 m").arg(bar));
+  painter.drawLine(end, end - QPointF(bar * unit * view().scale, 0));
+  painter.drawText(inner, Qt::AlignBottom | Qt::AlignRight,
+                   QStringLiteral("%1 %2").arg(bar).arg(feet ? QStringLiteral("ft") : QStringLiteral("m")));
   if (points_.empty()) {
     painter.setFont(font());
     painter.drawText(rect(), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,

@@ -27,7 +27,7 @@ std::vector<PlanPoint> planPoints(const std::vector<QStringList>& rows, UnitSyst
 class VenuePlan : public QWidget {
   Q_OBJECT
 public:
-  explicit VenuePlan(QWidget* parent = nullptr);
+  explicit VenuePlan(UnitSystem system, QWidget* parent = nullptr);
 
   void setObstructions(const std::vector<venue::Obstruction>& obstructions);
   void setPoints(std::vector<PlanPoint> points);
@@ -48,6 +48,7 @@ private:
   View view() const;
   void describe();
 
+  UnitSystem system_; ///< of the bar that shows the scale
   std::vector<venue::Obstruction> obstructions_;
   std::vector<PlanPoint> points_;
   int current_ = -1;
