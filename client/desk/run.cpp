@@ -11,6 +11,7 @@
 #include "desk/frame/window.h"
 #include "desk/frame/window_state.h"
 #include "desk/style/theme.h"
+#include "desk/words/language.h"
 #include "quantity/error.h"
 
 namespace hangbook::desk {
@@ -82,6 +83,8 @@ int runWindow(int& argc, char** argv, SourceMaker makeSource) {
       fixLooks(application);
     }
     applyTheme(application, words.picture.isEmpty() ? theme : (words.dark ? Theme::dark : Theme::light));
+    const QString usual = words.picture.isEmpty() ? languageFor(QLocale::system()) : QStringLiteral("en");
+    speak(application, words.language.isEmpty() ? usual : words.language);
     return open(words, makeSource(words));
   } catch (const Error& error) {
     std::cerr << error.what() << '\n';

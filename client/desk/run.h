@@ -26,6 +26,7 @@ struct WindowWords {
   bool us = false;
   QSize size{1440, 900};
   bool sized = false; ///< the size was told, not left out
+  QString language{}; ///< "en", "de"; empty: what the person's settings ask for
   QDate asOf{};       ///< the day that counts as today; null: today
 };
 

@@ -4,13 +4,15 @@
 #include <QStringList>
 
 #include "desk/run.h"
+#include "desk/words/language.h"
 #include "quantity/error.h"
 
 namespace hangbook::desk {
 namespace {
 
 constexpr std::array plainOptions{"--demo", "--dark", "--us"};
-constexpr std::array textOptions{"--store", "--picture", "--place", "--show", "--hang", "--size", "--as-of"};
+constexpr std::array textOptions{"--store", "--picture", "--place", "--show",
+                                 "--hang",  "--size",    "--as-of", "--language"};
 
 template <class List>
 bool contains(const List& list, const std::string& word) {
@@ -49,6 +51,14 @@ void take(WindowWords& words, const std::string& word, const QString& text) {
     if (!words.asOf.isValid()) {
       throw Error(Trouble::badInput, "a date such as 2027-04-02 is expected", word);
     }
+  } else if (word == "--language") {
+    if (!languages().contains(text)) {
+      throw Error(Trouble::badInput,
+                  "one of the window's languages is expected: " +
+                      languages().join(QStringLiteral(", ")).toStdString(),
+                  word);
+    }
+    words.language = text;
   } else {
     words.size = readSize(text);
     words.sized = true;
@@ -74,7 +84,7 @@ WindowWords readWindowWords(const std::vector<std::string>& words) {
     if (!contains(textOptions, word)) {
       throw Error(Trouble::badInput,
                   "the window takes --store, --demo, --dark, --us, --place, --show, --hang, --picture, "
-                  "--size and --as-of; "
+                  "--size, --as-of and --language; "
                   "`hangbook help` lists the words of the terminal",
                   word);
     }

@@ -1,0 +1,4399 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de">
+<context>
+    <name>AdjustPanel</name>
+    <message>
+        <source>As &amp;found</source>
+        <translation>Wie ge&amp;funden</translation>
+    </message>
+    <message>
+        <source>&amp;Choose…</source>
+        <translation>Wäh&amp;len…</translation>
+    </message>
+    <message>
+        <source>Tilt</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Trimmhöhe</translation>
+    </message>
+    <message>
+        <source>Chain mark</source>
+        <translation>Kettenmarke</translation>
+    </message>
+    <message>
+        <source>Back to the setting that the search found</source>
+        <translation>Zurück zu der Einstellung, die die Suche gefunden hat</translation>
+    </message>
+    <message>
+        <source>Choose this option at this setting, with a name</source>
+        <translation>Diese Möglichkeit mit dieser Einstellung wählen, mit Namen</translation>
+    </message>
+    <message>
+        <source>T&amp;ilt</source>
+        <translation>Ne&amp;igung</translation>
+    </message>
+    <message>
+        <source>T&amp;rim</source>
+        <translation>T&amp;rimmhöhe</translation>
+    </message>
+    <message>
+        <source>&amp;Mark</source>
+        <translation>&amp;Marke</translation>
+    </message>
+    <message>
+        <source>A failing option cannot be chosen.</source>
+        <translation>Eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden.</translation>
+    </message>
+    <message>
+        <source>no setting is possible</source>
+        <translation>keine Einstellung ist möglich</translation>
+    </message>
+</context>
+<context>
+    <name>BuildPlace</name>
+    <message>
+        <source>Build</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Marks used before</source>
+        <translation>Früher benutzte Marken</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen for this hang. Go to Options (Ctrl+2) and choose one; what is to be built then stands here.</source>
+        <translation>Für diese Hängung ist nichts gewählt. Unter Möglichkeiten (Strg+2) eine wählen; was aufzubauen ist, steht dann hier.</translation>
+    </message>
+    <message>
+        <source>Mark and angles, or steps</source>
+        <translation>Marke und Winkel, oder Schritte</translation>
+    </message>
+    <message>
+        <source>Mark and angles</source>
+        <translation>Marke und Winkel</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>No mark is recorded for this stack, bar and chain.</source>
+        <translation>Für diesen Stapel, Rahmen und diese Kette ist keine Marke festgehalten.</translation>
+    </message>
+    <message>
+        <source>No mark contains these words.</source>
+        <translation>Keine Marke enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Marks used before – records, not verdicts</source>
+        <translation>Früher benutzte Marken – Aufzeichnungen, keine Urteile</translation>
+    </message>
+    <message>
+        <source>What was used today</source>
+        <translation>Was heute benutzt wurde</translation>
+    </message>
+    <message>
+        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show's examination register, the tour's summary.</source>
+        <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
+    </message>
+    <message>
+        <source>The choice itself still stands. Choose the option again to freeze it anew.</source>
+        <translation>Die Wahl selbst gilt weiter. Die Möglichkeit noch einmal wählen, um sie neu festzuhalten.</translation>
+    </message>
+    <message>
+        <source>The steps are being computed …</source>
+        <translation>Die Schritte werden berechnet …</translation>
+    </message>
+    <message>
+        <source>The steps of this build cannot be computed.</source>
+        <translation>Die Schritte dieses Aufbaus lassen sich nicht berechnen.</translation>
+    </message>
+    <message>
+        <source>The hold point was not signed; it stands open. Try again.</source>
+        <translation>Der Haltepunkt wurde nicht unterschrieben; er ist offen. Noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Load sheet…</source>
+        <translation>Lastblatt…</translation>
+    </message>
+    <message>
+        <source>Build sheet…</source>
+        <translation>Aufbaublatt…</translation>
+    </message>
+    <message>
+        <source>Prep list…</source>
+        <translation>Packliste…</translation>
+    </message>
+    <message>
+        <source>Examination register…</source>
+        <translation>Prüfregister…</translation>
+    </message>
+    <message>
+        <source>Tour summary…</source>
+        <translation>Übersicht der Tour…</translation>
+    </message>
+    <message>
+        <source>There is nothing to print yet: no show is chosen at the top of this place.</source>
+        <translation>Noch ist nichts zu drucken: Oben ist keine Show gewählt.</translation>
+    </message>
+    <message>
+        <source>The sheet was not made. Nothing has changed; try again.</source>
+        <translation>Das Blatt wurde nicht gemacht. Nichts hat sich geändert; noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The mark was not recorded; what you typed is still there. Try again.</source>
+        <translation>Die Marke wurde nicht festgehalten; was eingegeben wurde, steht noch da. Noch einmal versuchen.</translation>
+    </message>
+</context>
+<context>
+    <name>BuildSheet</name>
+    <message>
+        <source>out of travel</source>
+        <translation>außerhalb des Wegs</translation>
+    </message>
+    <message>
+        <source>At this mark the joint stands at %1</source>
+        <translation>Bei dieser Marke steht das Gelenk auf %1</translation>
+    </message>
+    <message>
+        <source>Mark %1: %2</source>
+        <translation>Marke %1: %2</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Cabinet, from the bar down</source>
+        <translation>Box, vom Rahmen abwärts</translation>
+    </message>
+    <message>
+        <source>Inclinometer</source>
+        <translation>Neigungsmesser</translation>
+    </message>
+    <message>
+        <source>What an inclinometer on its side reads; negative looks down</source>
+        <translation>Was ein Neigungsmesser an ihrer Seite zeigt; negativ blickt nach unten</translation>
+    </message>
+    <message>
+        <source>NOT CLEARED TO LIFT</source>
+        <translation>NICHT ZUM HEBEN FREIGEGEBEN</translation>
+    </message>
+    <message>
+        <source>Chain mark</source>
+        <translation>Kettenmarke</translation>
+    </message>
+    <message>
+        <source>Cabinets and their angles</source>
+        <translation>Boxen und ihre Winkel</translation>
+    </message>
+    <message>
+        <source>Chosen by %1 on %2</source>
+        <translation>Gewählt von %1 am %2</translation>
+    </message>
+    <message>
+        <source> – %1</source>
+        <translation> – %1</translation>
+    </message>
+    <message>
+        <source>Chain mark %1</source>
+        <translation>Kettenmarke %1</translation>
+    </message>
+    <message>
+        <source>No chain in this stack</source>
+        <translation>Keine Kette in diesem Stapel</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>Bar and picks</source>
+        <translation>Rahmen und Anschläge</translation>
+    </message>
+    <message>
+        <source>Hoists and points</source>
+        <translation>Kettenzüge und Punkte</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>Tilt and pan</source>
+        <translation>Neigung und Schwenk</translation>
+    </message>
+    <message>
+        <source>Trim, lowest edge</source>
+        <translation>Trimmhöhe, unterste Kante</translation>
+    </message>
+    <message>
+        <source>Tape to the bar's datum</source>
+        <translation>Bandmaß zum Bezugspunkt des Rahmens</translation>
+    </message>
+    <message>
+        <source>Pick loads, at rest</source>
+        <translation>Lasten der Anschläge, in Ruhe</translation>
+    </message>
+</context>
+<context>
+    <name>BuildSteps</name>
+    <message>
+        <source>Sign</source>
+        <translation>Unterschreiben</translation>
+    </message>
+    <message>
+        <source>Skip, with this reason</source>
+        <translation>Übergehen, mit diesem Grund</translation>
+    </message>
+    <message>
+        <source>Up: the build</source>
+        <translation>Auf: der Aufbau</translation>
+    </message>
+    <message>
+        <source>Down: the load-out</source>
+        <translation>Ab: der Abbau</translation>
+    </message>
+    <message>
+        <source>Build or load-out</source>
+        <translation>Aufbau oder Abbau</translation>
+    </message>
+    <message>
+        <source>Steps in order</source>
+        <translation>Schritte der Reihe nach</translation>
+    </message>
+    <message>
+        <source>Who signs</source>
+        <translation>Wer unterschreibt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Reason to skip the hold point</source>
+        <translation>Grund, den Haltepunkt zu übergehen</translation>
+    </message>
+    <message>
+        <source>Reason, to skip it</source>
+        <translation>Grund, ihn zu übergehen</translation>
+    </message>
+    <message>
+        <source>No hold point stands open.</source>
+        <translation>Kein Haltepunkt ist offen.</translation>
+    </message>
+    <message>
+        <source>Next hold point: %1</source>
+        <translation>Nächster Haltepunkt: %1</translation>
+    </message>
+    <message>
+        <source>NOT POSSIBLE:</source>
+        <translation>NICHT MÖGLICH:</translation>
+    </message>
+    <message>
+        <source>UNPROVEN, not known:</source>
+        <translation>UNBELEGT, nicht bekannt:</translation>
+    </message>
+    <message>
+        <source>Left and right as seen from the stage, looking at the audience. Heights above the floor under the hang, after the step.</source>
+        <translation>Links und rechts von der Bühne aus gesehen, mit Blick zum Publikum. Höhen über dem Boden unter der Hängung, nach dem Schritt.</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Hooks by</source>
+        <translation>Haken um</translation>
+    </message>
+    <message>
+        <source>Hooks at</source>
+        <translation>Haken auf</translation>
+    </message>
+    <message>
+        <source>Lowest at</source>
+        <translation>Unterkante auf</translation>
+    </message>
+    <message>
+        <source> (%1 people)</source>
+        <translation> (%1 Personen)</translation>
+    </message>
+    <message>
+        <source>Nobody beneath.</source>
+        <translation>Niemand darunter.</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>skipped by %1, %2: %3</source>
+        <translation>übergangen von %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>unterschrieben von %1, %2</translation>
+    </message>
+    <message>
+        <source>Hold point: %1.</source>
+        <translation>Haltepunkt: %1.</translation>
+    </message>
+    <message>
+        <source>Unproven, not known:</source>
+        <translation>Unbelegt, nicht bekannt:</translation>
+    </message>
+</context>
+<context>
+    <name>CheckPanel</name>
+    <message>
+        <source>&amp;Check the tour</source>
+        <translation>Tour &amp;prüfen</translation>
+    </message>
+    <message>
+        <source>Check all a&amp;fresh</source>
+        <translation>Alles &amp;neu prüfen</translation>
+    </message>
+    <message>
+        <source>Also what was checked before and has not changed since</source>
+        <translation>Auch, was schon geprüft war und sich seither nicht geändert hat</translation>
+    </message>
+    <message>
+        <source>Check of the tour</source>
+        <translation>Prüfung der Tour</translation>
+    </message>
+    <message>
+        <source>No tour yet. Import one to check all of its shows.</source>
+        <translation>Noch keine Tour. Eine einlesen, um alle ihre Shows zu prüfen.</translation>
+    </message>
+    <message>
+        <source>Checks every option of every show of %1, on all cores; what has not changed since it was checked is not checked again.</source>
+        <translation>Prüft jede Möglichkeit jeder Show von %1, auf allen Kernen; was sich seit der letzten Prüfung nicht geändert hat, wird nicht noch einmal geprüft.</translation>
+    </message>
+    <message>
+        <source>What was checked by then is kept.</source>
+        <translation>Was bis dahin geprüft war, bleibt.</translation>
+    </message>
+    <message>
+        <source>Checking every option of every show of %1 …</source>
+        <translation>Jede Möglichkeit jeder Show von %1 wird geprüft …</translation>
+    </message>
+</context>
+<context>
+    <name>ChooseDialog</name>
+    <message>
+        <source>Choose an option</source>
+        <translation>Eine Möglichkeit wählen</translation>
+    </message>
+    <message>
+        <source>Who chooses</source>
+        <translation>Wer wählt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Needed: why it is pencilled in all the same</source>
+        <translation>Nötig: warum sie trotzdem vorgemerkt wird</translation>
+    </message>
+    <message>
+        <source>May be left out</source>
+        <translation>Kann frei bleiben</translation>
+    </message>
+    <message>
+        <source>Because of: %1.</source>
+        <translation>Wegen: %1.</translation>
+    </message>
+    <message>
+        <source>NOT CLEARED TO LIFT</source>
+        <translation>NICHT ZUM HEBEN FREIGEGEBEN</translation>
+    </message>
+    <message>
+        <source>It can be pencilled in with a name and a reason. Every sheet of it says NOT CLEARED TO LIFT until the missing figures are entered and it is chosen again.</source>
+        <translation>Sie kann mit Namen und Grund vorgemerkt werden. Jedes Blatt davon trägt NICHT ZUM HEBEN FREIGEGEBEN, bis die fehlenden Angaben eingetragen sind und sie noch einmal gewählt wird.</translation>
+    </message>
+    <message>
+        <source>&amp;Chosen by</source>
+        <translation>&amp;Gewählt von</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>G&amp;rund</translation>
+    </message>
+    <message>
+        <source>Pencil it in</source>
+        <translation>Vormerken</translation>
+    </message>
+    <message>
+        <source>Choose it</source>
+        <translation>Wählen</translation>
+    </message>
+</context>
+<context>
+    <name>Choosing</name>
+    <message>
+        <source>Nothing was chosen; what was chosen before still stands. Read the store again with F5.</source>
+        <translation>Nichts wurde gewählt; was vorher gewählt war, gilt weiter. Den Bestand mit F5 neu lesen.</translation>
+    </message>
+    <message>
+        <source>Nothing was chosen for this hang at an earlier show of the tour.</source>
+        <translation>Für diese Hängung wurde bei keiner früheren Show der Tour etwas gewählt.</translation>
+    </message>
+    <message>
+        <source>Nothing was chosen for this hang at an earlier show in this venue.</source>
+        <translation>Für diese Hängung wurde bei keiner früheren Show an diesem Ort etwas gewählt.</translation>
+    </message>
+    <message>
+        <source>What hung at %1 (%2) cannot hang here: no way of reaching this venue's points fits, or the makers' data no longer have it.</source>
+        <translation>Was in %1 (%2) hing, kann hier nicht hängen: Keine Art, die Punkte dieses Orts zu erreichen, passt, oder die Daten der Hersteller kennen es nicht mehr.</translation>
+    </message>
+    <message>
+        <source>As at %1, chosen on %2 by %3 (then %4). By today's rules here: %5.</source>
+        <translation>Wie in %1, gewählt am %2 von %3 (damals %4). Nach den heutigen Regeln hier: %5.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The search was cancelled. Nothing was changed.</source>
+        <translation>Die Suche wurde abgebrochen. Nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>ColumnsTable</name>
+    <message>
+        <source>Columns of the file and what they are read as</source>
+        <translation>Spalten der Datei und als was sie gelesen werden</translation>
+    </message>
+    <message>
+        <source>In the file</source>
+        <translation>In der Datei</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Enthält</translation>
+    </message>
+    <message>
+        <source>Is read as</source>
+        <translation>Wird gelesen als</translation>
+    </message>
+    <message>
+        <source>(no heading)</source>
+        <translation>(ohne Überschrift)</translation>
+    </message>
+    <message>
+        <source>What column %1 is read as</source>
+        <translation>Als was Spalte %1 gelesen wird</translation>
+    </message>
+    <message>
+        <source>as it stands</source>
+        <translation>wie sie steht</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+</context>
+<context>
+    <name>DataPlace</name>
+    <message>
+        <source>Data</source>
+        <translation>Daten</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Einträge</translation>
+    </message>
+    <message>
+        <source>Figures of the record</source>
+        <translation>Angaben des Eintrags</translation>
+    </message>
+    <message>
+        <source>No venues, makers' data or people yet. Import them as CSV files.</source>
+        <translation>Noch keine Orte, Herstellerdaten oder Personen. Als CSV-Dateien einlesen.</translation>
+    </message>
+    <message>
+        <source>No record contains these words.</source>
+        <translation>Kein Eintrag enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Select a record to see each of its figures with its source and date.</source>
+        <translation>Einen Eintrag auswählen, um jede seiner Angaben mit Quelle und Datum zu sehen.</translation>
+    </message>
+    <message>
+        <source>No figure contains these words.</source>
+        <translation>Keine Angabe enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Venues, makers' data, house rules and people. Select one to see each of its figures with where it came from and of which date. A figure that is not known is never taken as 0: the rules that need it stay unproven until it is entered.</source>
+        <translation>Orte, Herstellerdaten, Hausregeln und Personen. Einen Eintrag auswählen, um jede seiner Angaben zu sehen, woher sie kommt und von welchem Datum sie ist. Eine unbekannte Angabe gilt nie als 0: Die Regeln, die sie brauchen, bleiben unbelegt, bis sie eingetragen ist.</translation>
+    </message>
+</context>
+<context>
+    <name>DueChart</name>
+    <message>
+        <source>Examinations that fall due week by week, against the route</source>
+        <translation>Prüfungen, die Woche für Woche fällig werden, gegen die Route</translation>
+    </message>
+    <message>
+        <source>%1 overdue or without a record.</source>
+        <translation>%1 überfällig oder ohne Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Week of %1: %2.</source>
+        <translation>Woche vom %1: %2.</translation>
+    </message>
+    <message>
+        <source>gear away</source>
+        <translation>Gerät unterwegs</translation>
+    </message>
+    <message>
+        <source>fall due in the week</source>
+        <translation>werden in der Woche fällig</translation>
+    </message>
+</context>
+<context>
+    <name>Elevation</name>
+    <message>
+        <source>Side elevation</source>
+        <translation>Seitenansicht</translation>
+    </message>
+    <message>
+        <source>Whole room	0</source>
+        <translation>Ganzer Raum	0</translation>
+    </message>
+    <message>
+        <source>Hang alone	H</source>
+        <translation>Hängung allein	H</translation>
+    </message>
+    <message>
+        <source>Copy as picture	Ctrl+C</source>
+        <translation>Als Bild kopieren	Strg+C</translation>
+    </message>
+</context>
+<context>
+    <name>ExaminationsPlace</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Examinations</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>File of the certificate</source>
+        <translation>Datei der Bescheinigung</translation>
+    </message>
+    <message>
+        <source>Calendar file</source>
+        <translation>Kalenderdatei</translation>
+    </message>
+    <message>
+        <source>Calendar (*.ics)</source>
+        <translation>Kalender (*.ics)</translation>
+    </message>
+    <message>
+        <source>No unit owes an examination. Enter units and examination rules, or import them.</source>
+        <translation>Kein Gerät schuldet eine Prüfung. Geräte und Prüfregeln eintragen oder einlesen.</translation>
+    </message>
+    <message>
+        <source>No line contains these words.</source>
+        <translation>Keine Zeile enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Where it is best examined</source>
+        <translation>Wo es am besten geprüft wird</translation>
+    </message>
+    <message>
+        <source>Calen&amp;dar file …</source>
+        <translation>Kalen&amp;derdatei …</translation>
+    </message>
+    <message>
+        <source>What falls due within a year as a file that calendar programs read (iCalendar); a search leaves nothing out of it.</source>
+        <translation>Was binnen eines Jahres fällig wird, als Datei, die Kalenderprogramme lesen (iCalendar); eine Suche lässt darin nichts weg.</translation>
+    </message>
+    <message>
+        <source>Every unit and every examination that it owes, earliest first. “Stands until” is the last day on which the last examination stands: months are counted so that the day is never overshot. “Best examined” names the last days at the warehouse before that, or the last stop of the route, so that the fewest units are missed; “ahead” says that it falls due while the gear is away. The chart shows how many fall due in each week, against the days on which the gear is away.
+
+Select a line, give the result, and record it. A failed examination quarantines the unit at once. What is overdue is never hidden without a word, whatever is searched for.</source>
+        <translation>Jedes Gerät und jede Prüfung, die es schuldet, die früheste zuerst. „Gilt bis“ ist der letzte Tag, an dem die letzte Prüfung gilt: Monate werden so gezählt, dass der Tag nie überschritten wird. „Am besten geprüft“ nennt die letzten Tage im Lager davor oder den letzten Halt der Route, sodass die wenigsten Geräte fehlen; „voraus“ heißt, dass sie fällig wird, während das Gerät unterwegs ist. Das Diagramm zeigt, wie viele in jeder Woche fällig werden, gegen die Tage, an denen das Gerät unterwegs ist.
+
+Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestandene Prüfung sperrt das Gerät sofort. Was überfällig ist, wird nie wortlos verborgen, wonach auch gesucht wird.</translation>
+    </message>
+    <message>
+        <source>%1 overdue · %2 without a record</source>
+        <translation>%1 überfällig · %2 ohne Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Wherever it is best done</source>
+        <translation>Wo auch immer es am besten geschieht</translation>
+    </message>
+    <message>
+        <source>%1 overdue or never examined that this search leaves out.</source>
+        <translation>%1 überfällig oder nie geprüft, die diese Suche weglässt.</translation>
+    </message>
+    <message>
+        <source>%1 examinations due within a year are in %2.</source>
+        <translation>%1 Prüfungen, die binnen eines Jahres fällig werden, stehen in %2.</translation>
+    </message>
+    <message>
+        <source>No calendar was written.</source>
+        <translation>Kein Kalender wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 is recorded.</source>
+        <translation>%1 ist festgehalten.</translation>
+    </message>
+    <message>
+        <source>%1 is recorded. %2</source>
+        <translation>%1 ist festgehalten. %2</translation>
+    </message>
+    <message>
+        <source>The examination was not recorded; what you typed is still there. Try again.</source>
+        <translation>Die Prüfung wurde nicht festgehalten; was eingegeben wurde, steht noch da. Noch einmal versuchen.</translation>
+    </message>
+</context>
+<context>
+    <name>ExamineForm</name>
+    <message>
+        <source>Who examined it</source>
+        <translation>Wer geprüft hat</translation>
+    </message>
+    <message>
+        <source>Whoever records it</source>
+        <translation>Wer es festhält</translation>
+    </message>
+    <message>
+        <source>Number of the certificate</source>
+        <translation>Nummer der Bescheinigung</translation>
+    </message>
+    <message>
+        <source>May be left out</source>
+        <translation>Kann frei bleiben</translation>
+    </message>
+    <message>
+        <source>File of the certificate</source>
+        <translation>Datei der Bescheinigung</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Who records it</source>
+        <translation>Wer es festhält</translation>
+    </message>
+    <message>
+        <source>&amp;Record it</source>
+        <translation>&amp;Festhalten</translation>
+    </message>
+    <message>
+        <source>Day of the examination</source>
+        <translation>Tag der Prüfung</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>choose …</source>
+        <translation>wählen …</translation>
+    </message>
+    <message>
+        <source>Look for the certificate's file</source>
+        <translation>Die Datei der Bescheinigung suchen</translation>
+    </message>
+    <message>
+        <source>What follows from the last record</source>
+        <translation>Was aus der letzten Aufzeichnung folgt</translation>
+    </message>
+    <message>
+        <source>Record an examination</source>
+        <translation>Eine Prüfung festhalten</translation>
+    </message>
+    <message>
+        <source>Da&amp;y</source>
+        <translation>&amp;Tag</translation>
+    </message>
+    <message>
+        <source>Re&amp;sult</source>
+        <translation>E&amp;rgebnis</translation>
+    </message>
+    <message>
+        <source>E&amp;xaminer</source>
+        <translation>&amp;Prüfer</translation>
+    </message>
+    <message>
+        <source>&amp;Certificate</source>
+        <translation>&amp;Bescheinigung</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>Re&amp;mark</source>
+        <translation>Be&amp;merkung</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3, at %4</source>
+        <translation>%1, %2: %3, in %4</translation>
+    </message>
+    <message>
+        <source>Select a line to record its examination.</source>
+        <translation>Eine Zeile auswählen, um ihre Prüfung festzuhalten.</translation>
+    </message>
+    <message>
+        <source>Needed: what was found</source>
+        <translation>Nötig: was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>%1 is quarantined at once, and the shows that counted on it are named.</source>
+        <translation>%1 wird sofort gesperrt, und die Shows, die damit rechneten, werden genannt.</translation>
+    </message>
+</context>
+<context>
+    <name>Figures</name>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+</context>
+<context>
+    <name>Finder</name>
+    <message>
+        <source>show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>venue</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>cabinet type</source>
+        <translation>Boxentyp</translation>
+    </message>
+    <message>
+        <source>bar type</source>
+        <translation>Rahmentyp</translation>
+    </message>
+    <message>
+        <source>hoist type</source>
+        <translation>Kettenzugtyp</translation>
+    </message>
+    <message>
+        <source>chain type</source>
+        <translation>Kettentyp</translation>
+    </message>
+    <message>
+        <source>hardware type</source>
+        <translation>Zubehörtyp</translation>
+    </message>
+    <message>
+        <source>cart type</source>
+        <translation>Wagentyp</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Find a serial, venue, town, show or type</source>
+        <translation>Seriennummer, Ort, Stadt, Show oder Typ finden</translation>
+    </message>
+    <message>
+        <source>Type part of a serial, venue, town, show or type, and press Enter to go there (Ctrl+K)</source>
+        <translation>Einen Teil von Seriennummer, Ort, Stadt, Show oder Typ eingeben und mit der Eingabetaste dorthin gehen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>Find  (Ctrl+K)</source>
+        <translation>Finden  (Strg+K)</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+</context>
+<context>
+    <name>FirstPage</name>
+    <message>
+        <source>Open the &amp;demo tour</source>
+        <translation>Die &amp;Beispieltour öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Import spreadsheets…</source>
+        <translation>Tabellen &amp;einlesen…</translation>
+    </message>
+    <message>
+        <source>Start &amp;blank</source>
+        <translation>&amp;Leer anfangen</translation>
+    </message>
+    <message>
+        <source>How to begin</source>
+        <translation>Wie anfangen</translation>
+    </message>
+    <message>
+        <source>This store is empty. How would you like to begin?</source>
+        <translation>Dieser Bestand ist leer. Wie soll es losgehen?</translation>
+    </message>
+    <message>
+        <source>An invented band on eleven invented stops, with its gear, venues and examinations. Nothing in it is real; use it to look around.</source>
+        <translation>Eine erfundene Band auf elf erfundenen Halten, mit Gerät, Orten und Prüfungen. Nichts darin ist echt; zum Umsehen.</translation>
+    </message>
+    <message>
+        <source>Choose the folder that holds your CSV files. Everything is read, or nothing: a row that cannot be read is named with its file and line.</source>
+        <translation>Den Ordner mit den CSV-Dateien wählen. Alles wird gelesen, oder nichts: Eine Zeile, die sich nicht lesen lässt, wird mit Datei und Zeile genannt.</translation>
+    </message>
+    <message>
+        <source>Go straight to the empty lists.</source>
+        <translation>Geradewegs zu den leeren Listen.</translation>
+    </message>
+    <message>
+        <source>Before you rely on it</source>
+        <translation>Bevor Sie sich darauf verlassen</translation>
+    </message>
+    <message>
+        <source>Folder with CSV files</source>
+        <translation>Ordner mit CSV-Dateien</translation>
+    </message>
+    <message>
+        <source>Writing the demo tour into the store …</source>
+        <translation>Die Beispieltour wird in den Bestand geschrieben …</translation>
+    </message>
+    <message>
+        <source>The store is still empty. Try again, or start blank.</source>
+        <translation>Der Bestand ist noch leer. Noch einmal versuchen oder leer anfangen.</translation>
+    </message>
+    <message>
+        <source>Reading %1 …</source>
+        <translation>%1 wird gelesen …</translation>
+    </message>
+    <message>
+        <source>Nothing of that folder was kept. Mend the file and import again.</source>
+        <translation>Nichts aus diesem Ordner wurde behalten. Die Datei berichtigen und noch einmal einlesen.</translation>
+    </message>
+</context>
+<context>
+    <name>FleetPlace</name>
+    <message>
+        <source>%1 is quarantined.</source>
+        <translation>%1 ist gesperrt.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 now lacks %2</source>
+        <translation>%1 fehlt jetzt %2</translation>
+    </message>
+    <message>
+        <source>%1 has it out; others can stand in</source>
+        <translation>%1 hat es draußen; andere können einspringen</translation>
+    </message>
+    <message>
+        <source>%1: others can stand in</source>
+        <translation>%1: andere können einspringen</translation>
+    </message>
+    <message>
+        <source>Fleet</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>St&amp;ate …</source>
+        <translation>&amp;Zustand …</translation>
+    </message>
+    <message>
+        <source>What happe&amp;ned …</source>
+        <translation>Was &amp;geschah …</translation>
+    </message>
+    <message>
+        <source>S&amp;plit …</source>
+        <translation>&amp;Teilen …</translation>
+    </message>
+    <message>
+        <source>&amp;Labels …</source>
+        <translation>Eti&amp;ketten …</translation>
+    </message>
+    <message>
+        <source>No units yet. Import your gear list as a CSV file, or open the demo tour in a store of its own to see how one looks.</source>
+        <translation>Noch kein Gerät. Die Geräteliste als CSV-Datei einlesen oder die Beispieltour in einem eigenen Bestand öffnen, um zu sehen, wie eine aussieht.</translation>
+    </message>
+    <message>
+        <source>No unit contains these words.</source>
+        <translation>Kein Gerät enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Labels with a QR code, of the selected unit or of all that the list shows, as PDF.</source>
+        <translation>Etiketten mit QR-Code, des ausgewählten Geräts oder aller, die die Liste zeigt, als PDF.</translation>
+    </message>
+    <message>
+        <source>Parts of the fleet</source>
+        <translation>Teile des Geräteparks</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Geräte</translation>
+    </message>
+    <message>
+        <source>Stoc&amp;k against demand</source>
+        <translation>Be&amp;stand gegen Bedarf</translation>
+    </message>
+    <message>
+        <source>Carts and t&amp;rucks</source>
+        <translation>&amp;Wagen und Lkw</translation>
+    </message>
+    <message>
+        <source>What follows from the last record</source>
+        <translation>Was aus der letzten Aufzeichnung folgt</translation>
+    </message>
+    <message>
+        <source>Some pieces of a counted batch become a batch of their own.</source>
+        <translation>Einige Stücke einer gezählten Menge werden eine eigene Menge.</translation>
+    </message>
+    <message>
+        <source>All that is recorded of this unit, the newest first</source>
+        <translation>Alles, was von diesem Gerät festgehalten ist, das Neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Every serial-numbered unit and counted batch: where it is, which cart it rides on, its state and the examination that it owes next; below, all that is recorded of the selected one. Click a heading to sort; serials sort by their numbers. Type words into the search field to narrow the list: all of them must occur in a line.
+
+Stock against demand: for any day what there is of each type, what is kept back or due, what the shows that are away then want, and below what any show to come lacks, with what would fill it. Carts and trucks: which carts a show needs, and what is in a truck in the order in which it comes out.
+
+Scanning: set what a scan does and scan. It does not matter where the keyboard is: what a scanner types comes to its field. A cart's code moves the cart and everything on it. A scan is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.</source>
+        <translation>Jedes Gerät mit Seriennummer und jede gezählte Menge: wo es ist, auf welchem Wagen es steht, sein Zustand und die Prüfung, die es als nächste schuldet; darunter alles, was vom ausgewählten festgehalten ist. Ein Klick auf eine Überschrift sortiert; Seriennummern nach ihren Zahlen. Wörter im Suchfeld machen die Liste kürzer: Alle müssen in einer Zeile stehen.
+
+Bestand gegen Bedarf: für jeden Tag, was von jedem Typ da ist, was zurückgehalten oder fällig ist, was die Shows dann wollen, die unterwegs sind, und darunter, was irgendeiner kommenden Show fehlt und was es füllen würde. Wagen und Lkw: welche Wagen eine Show braucht und was in einem Lkw steht, in der Reihenfolge, in der es herauskommt.
+
+Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, ist gleich: Was ein Scanner tippt, kommt in sein Feld. Der Code eines Wagens bewegt den Wagen und alles darauf. Ein Scan ist im Bestand, wenn seine Antwort zu sehen ist. „Letzten zurücknehmen“ berichtigt ihn; nichts wird gelöscht.</translation>
+    </message>
+    <message>
+        <source>%1 away · %2 not to be used</source>
+        <translation>%1 unterwegs · %2 nicht zu benutzen</translation>
+    </message>
+    <message>
+        <source>Select a unit to see all that is recorded of it</source>
+        <translation>Ein Gerät auswählen, um alles zu sehen, was davon festgehalten ist</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3 at %4</source>
+        <translation>%1 · %2 · %3 in %4</translation>
+    </message>
+    <message>
+        <source>The list itself still stands. Select the unit again.</source>
+        <translation>Die Liste selbst gilt weiter. Das Gerät noch einmal auswählen.</translation>
+    </message>
+    <message>
+        <source>%1 labels are in %2.</source>
+        <translation>%1 Etiketten stehen in %2.</translation>
+    </message>
+    <message>
+        <source>No labels were written.</source>
+        <translation>Keine Etiketten wurden geschrieben.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded.</source>
+        <translation>Nichts wurde festgehalten.</translation>
+    </message>
+</context>
+<context>
+    <name>HappenedDialog</name>
+    <message>
+        <source>Who records it</source>
+        <translation>Wer es festhält</translation>
+    </message>
+    <message>
+        <source>Photograph or other file</source>
+        <translation>Foto oder andere Datei</translation>
+    </message>
+    <message>
+        <source>What happened to %1</source>
+        <translation>Was mit %1 geschah</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Wie oft</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Wie lange</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>In Worten</translation>
+    </message>
+    <message>
+        <source>May be left out</source>
+        <translation>Kann frei bleiben</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Look for the file</source>
+        <translation>Die Datei suchen</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>&amp;Tag</translation>
+    </message>
+    <message>
+        <source>&amp;Times used</source>
+        <translation>Mal be&amp;nutzt</translation>
+    </message>
+    <message>
+        <source>&amp;Hours used</source>
+        <translation>&amp;Stunden benutzt</translation>
+    </message>
+    <message>
+        <source>&amp;In words</source>
+        <translation>&amp;In Worten</translation>
+    </message>
+    <message>
+        <source>&amp;Photograph</source>
+        <translation>&amp;Foto</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation>Festhalten</translation>
+    </message>
+    <message>
+        <source>Needed: what was seen</source>
+        <translation>Nötig: was zu sehen war</translation>
+    </message>
+    <message>
+        <source>%1 is quarantined at once, and the shows that counted on it are named.</source>
+        <translation>%1 wird sofort gesperrt, und die Shows, die damit rechneten, werden genannt.</translation>
+    </message>
+    <message>
+        <source>Where a rule asks for an examination after such an event, one is due now.</source>
+        <translation>Wo eine Regel nach so einem Ereignis eine Prüfung verlangt, ist jetzt eine fällig.</translation>
+    </message>
+    <message>
+        <source>Counts towards rules that count uses or hours.</source>
+        <translation>Zählt für Regeln, die Einsätze oder Stunden zählen.</translation>
+    </message>
+    <message>
+        <source>Where a rule asks for an examination after assembly at a new site, one is due now.</source>
+        <translation>Wo eine Regel nach dem Aufbau an neuem Ort eine Prüfung verlangt, ist jetzt eine fällig.</translation>
+    </message>
+</context>
+<context>
+    <name>HousePanel</name>
+    <message>
+        <source>Who signs</source>
+        <translation>Wer unterschreibt</translation>
+    </message>
+    <message>
+        <source>What would it change?</source>
+        <translation>Was würde es ändern?</translation>
+    </message>
+    <message>
+        <source>Si&amp;gn it</source>
+        <translation>Unters&amp;chreiben</translation>
+    </message>
+    <message>
+        <source>Withdraw it</source>
+        <translation>Zurückziehen</translation>
+    </message>
+    <message>
+        <source>House rules as they stand for this show</source>
+        <translation>Hausregeln, wie sie für diese Show gelten</translation>
+    </message>
+    <message>
+        <source>For which it counts</source>
+        <translation>Wofür sie zählt</translation>
+    </message>
+    <message>
+        <source>this tour</source>
+        <translation>diese Tour</translation>
+    </message>
+    <message>
+        <source>this venue</source>
+        <translation>dieser Ort</translation>
+    </message>
+    <message>
+        <source>this show</source>
+        <translation>diese Show</translation>
+    </message>
+    <message>
+        <source>Its value</source>
+        <translation>Ihr Wert</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Needed: why</source>
+        <translation>Nötig: warum</translation>
+    </message>
+    <message>
+        <source>Takes every statement of this figure off that place's list</source>
+        <translation>Nimmt jede Festlegung dieser Angabe dort von der Liste</translation>
+    </message>
+    <message>
+        <source>What it changes</source>
+        <translation>Was es ändert</translation>
+    </message>
+    <message>
+        <source>Judging every chosen option that it counts for …</source>
+        <translation>Jede gewählte Möglichkeit, für die sie zählt, wird beurteilt …</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>ImportDialog</name>
+    <message>
+        <source>%1: %2 new, %3 changed, %4 the same already</source>
+        <translation>%1: %2 neu, %3 geändert, %4 schon gleich</translation>
+    </message>
+    <message>
+        <source>&amp;Browse …</source>
+        <translation>&amp;Suchen …</translation>
+    </message>
+    <message>
+        <source>Who takes it in</source>
+        <translation>Wer sie einliest</translation>
+    </message>
+    <message>
+        <source>Spreadsheet</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Spreadsheets as text (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tabellen als Text (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Take a spreadsheet in</source>
+        <translation>Eine Tabelle einlesen</translation>
+    </message>
+    <message>
+        <source>What the look at the file says</source>
+        <translation>Was der Blick in die Datei ergibt</translation>
+    </message>
+    <message>
+        <source>What would change, and what cannot be read</source>
+        <translation>Was sich ändern würde und was sich nicht lesen lässt</translation>
+    </message>
+    <message>
+        <source>&amp;Take it in</source>
+        <translation>&amp;Einlesen</translation>
+    </message>
+    <message>
+        <source>Name a file to see what it holds. Nothing is written before you take it in.</source>
+        <translation>Eine Datei nennen, um zu sehen, was sie enthält. Nichts wird geschrieben, bevor sie eingelesen wird.</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>What the file holds</source>
+        <translation>Was die Datei enthält</translation>
+    </message>
+    <message>
+        <source>Line of the headings</source>
+        <translation>Zeile der Überschriften</translation>
+    </message>
+    <message>
+        <source>the first</source>
+        <translation>die erste</translation>
+    </message>
+    <message>
+        <source>How dates are written</source>
+        <translation>Wie Daten geschrieben sind</translation>
+    </message>
+    <message>
+        <source>2027-04-02; others such as dd.MM.yyyy; MM/dd/yyyy</source>
+        <translation>2027-04-02; andere wie dd.MM.yyyy; MM/dd/yyyy</translation>
+    </message>
+    <message>
+        <source>The same on every line</source>
+        <translation>In jeder Zeile gleich</translation>
+    </message>
+    <message>
+        <source>such as kind=hoist; owner=North Yard</source>
+        <translation>etwa kind=hoist; owner=North Yard</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Holds</source>
+        <translation>Ent&amp;hält</translation>
+    </message>
+    <message>
+        <source>Headings on &amp;line</source>
+        <translation>Überschriften in &amp;Zeile</translation>
+    </message>
+    <message>
+        <source>&amp;Dates as</source>
+        <translation>D&amp;aten als</translation>
+    </message>
+    <message>
+        <source>On &amp;every line</source>
+        <translation>&amp;In jeder Zeile</translation>
+    </message>
+    <message>
+        <source>B&amp;y</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>Looking at the file …</source>
+        <translation>Die Datei wird angesehen …</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Columns as %1 read them.</source>
+        <translation>Spalten, wie %1 sie gelesen hat.</translation>
+    </message>
+    <message>
+        <source>%1. Read as %2.</source>
+        <translation>%1. Gelesen als %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as it stands. Nothing of the file is taken in before it can.</source>
+        <translation>%1 lässt sich nicht lesen, wie es steht. Solange wird nichts aus der Datei eingelesen.</translation>
+    </message>
+    <message>
+        <source>One thing</source>
+        <translation>Eines</translation>
+    </message>
+    <message>
+        <source>%1 things</source>
+        <translation>%1 Dinge</translation>
+    </message>
+    <message>
+        <source>Taking it in …</source>
+        <translation>Sie wird eingelesen …</translation>
+    </message>
+    <message>
+        <source>Nothing of the file was kept.</source>
+        <translation>Nichts aus der Datei wurde behalten.</translation>
+    </message>
+</context>
+<context>
+    <name>LabelsDialog</name>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>Label roll</source>
+        <translation>Etikettenrolle</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3 labels</source>
+        <translation>%1, %2 × %3 Etiketten</translation>
+    </message>
+    <message>
+        <source>%1, one a page</source>
+        <translation>%1, eines je Seite</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Print labels</source>
+        <translation>Etiketten drucken</translation>
+    </message>
+    <message>
+        <source>Which units</source>
+        <translation>Welche Geräte</translation>
+    </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 allein</translation>
+    </message>
+    <message>
+        <source>All %1 that the list shows</source>
+        <translation>Alle %1, die die Liste zeigt</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <source>Places of the first sheet that are used already</source>
+        <translation>Plätze des ersten Bogens, die schon benutzt sind</translation>
+    </message>
+    <message>
+        <source>The PDF to write</source>
+        <translation>Das PDF, das geschrieben wird</translation>
+    </message>
+    <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>Die Datei wählen</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Geräte</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet</source>
+        <translation>&amp;Bogen</translation>
+    </message>
+    <message>
+        <source>&amp;Leave free</source>
+        <translation>Frei &amp;lassen</translation>
+    </message>
+    <message>
+        <source>&amp;PDF</source>
+        <translation>&amp;PDF</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>ListPage</name>
+    <message>
+        <source>Search in %1</source>
+        <translation>In %1 suchen</translation>
+    </message>
+    <message>
+        <source>Words to look for</source>
+        <translation>Wörter, nach denen gesucht wird</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 Zeile</translation>
+    </message>
+    <message>
+        <source>%1 rows</source>
+        <translation>%1 Zeilen</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>LoadChart</name>
+    <message>
+        <source>%1: point %2 carries %3 of %4.</source>
+        <translation>%1: Punkt %2 trägt %3 von %4.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen yet, so there are no loads to show.</source>
+        <translation>Noch ist nichts gewählt, also gibt es keine Lasten zu zeigen.</translation>
+    </message>
+    <message>
+        <source>Heaviest point of each stop</source>
+        <translation>Schwerster Punkt jedes Halts</translation>
+    </message>
+    <message>
+        <source>heaviest point, at rest</source>
+        <translation>schwerster Punkt, in Ruhe</translation>
+    </message>
+    <message>
+        <source>what it may carry</source>
+        <translation>was er tragen darf</translation>
+    </message>
+</context>
+<context>
+    <name>LoadPage</name>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>Truck or place</source>
+        <translation>Lkw oder Platz</translation>
+    </message>
+    <message>
+        <source>Carts that the show needs, in the order in which they are needed</source>
+        <translation>Wagen, die die Show braucht, in der Reihenfolge, in der sie gebraucht werden</translation>
+    </message>
+    <message>
+        <source>&amp;Carts for the show</source>
+        <translation>&amp;Wagen für die Show</translation>
+    </message>
+    <message>
+        <source>What is in the truck, in the order in which it comes out</source>
+        <translation>Was im Lkw steht, in der Reihenfolge, in der es herauskommt</translation>
+    </message>
+    <message>
+        <source>&amp;Loaded in</source>
+        <translation>&amp;Geladen in</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No shows yet. Import them as a CSV file.</source>
+        <translation>Noch keine Shows. Als CSV-Datei einlesen.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen for this show yet: which cabinets travel is not known. Choose an option for each hang in Options.</source>
+        <translation>Für diese Show ist noch nichts gewählt: Welche Boxen reisen, ist nicht bekannt. Unter Möglichkeiten für jede Hängung eine wählen.</translation>
+    </message>
+    <message>
+        <source>%1 carts for what is chosen, in the order in which they are needed under the hangs.</source>
+        <translation>%1 Wagen für das Gewählte, in der Reihenfolge, in der sie unter den Hängungen gebraucht werden.</translation>
+    </message>
+    <message>
+        <source>First comes out what goes up first%1. To load, go from the last to the first.</source>
+        <translation>Zuerst kommt heraus, was zuerst hinaufgeht%1. Geladen wird vom Letzten zum Ersten.</translation>
+    </message>
+    <message>
+        <source> at the show above</source>
+        <translation> bei der Show oben</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded anywhere yet.</source>
+        <translation>Noch ist nirgends etwas festgehalten.</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded in %1. Set the scanner to “Into a truck” and scan.</source>
+        <translation>In %1 ist nichts festgehalten. Den Scanner auf „In einen Lkw“ stellen und scannen.</translation>
+    </message>
+    <message>
+        <source>payload: %1 of %2</source>
+        <translation>Zuladung: %1 von %2</translation>
+    </message>
+    <message>
+        <source>payload: %1; what it may carry is not stated</source>
+        <translation>Zuladung: %1; was er tragen darf, ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>; without a known mass: %1</source>
+        <translation>; ohne bekannte Masse: %1</translation>
+    </message>
+    <message>
+        <source>floor: %1 of %2 of its length</source>
+        <translation>Boden: %1 von %2 seiner Länge</translation>
+    </message>
+    <message>
+        <source>floor: %1 of its length; how long it is is not stated</source>
+        <translation>Boden: %1 seiner Länge; wie lang er ist, ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>; without a known size: %1</source>
+        <translation>; ohne bekannte Größe: %1</translation>
+    </message>
+</context>
+<context>
+    <name>NameBox</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+</context>
+<context>
+    <name>OptionSearch</name>
+    <message>
+        <source>Nothing was changed. Mend what it names, then search again.</source>
+        <translation>Nichts wurde geändert. Berichtigen, was genannt ist, dann noch einmal suchen.</translation>
+    </message>
+    <message>
+        <source>The order is as it was.</source>
+        <translation>Die Reihenfolge ist, wie sie war.</translation>
+    </message>
+    <message>
+        <source>The search was cancelled. Nothing was changed.</source>
+        <translation>Die Suche wurde abgebrochen. Nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>OptionsPlace</name>
+    <message>
+        <source>Order among options of like verdict</source>
+        <translation>Reihenfolge unter Möglichkeiten mit gleichem Urteil</translation>
+    </message>
+    <message>
+        <source>cover first</source>
+        <translation>Abdeckung zuerst</translation>
+    </message>
+    <message>
+        <source>lightest first</source>
+        <translation>leichteste zuerst</translation>
+    </message>
+    <message>
+        <source>least gear first</source>
+        <translation>wenigstes Gerät zuerst</translation>
+    </message>
+    <message>
+        <source>fewest changes first</source>
+        <translation>wenigste Änderungen zuerst</translation>
+    </message>
+    <message>
+        <source>shortest build first</source>
+        <translation>kürzester Aufbau zuerst</translation>
+    </message>
+    <message>
+        <source>Rules, what would do, side by side, house rules</source>
+        <translation>Regeln, was genügen würde, Vergleich, Hausregeln</translation>
+    </message>
+    <message>
+        <source>R&amp;ules</source>
+        <translation>R&amp;egeln</translation>
+    </message>
+    <message>
+        <source>&amp;What would do</source>
+        <translation>&amp;Was genügen würde</translation>
+    </message>
+    <message>
+        <source>Si&amp;de by side</source>
+        <translation>&amp;Nebeneinander</translation>
+    </message>
+    <message>
+        <source>House rules</source>
+        <translation>Hausregeln</translation>
+    </message>
+    <message>
+        <source>Find what was chosen for this hang at the show before, by today's rules here</source>
+        <translation>Finden, was für diese Hängung bei der Show davor gewählt war, nach den heutigen Regeln hier</translation>
+    </message>
+    <message>
+        <source>Find what was chosen for this hang the last time in this venue</source>
+        <translation>Finden, was für diese Hängung das letzte Mal an diesem Ort gewählt war</translation>
+    </message>
+    <message>
+        <source>How far the search is</source>
+        <translation>Wie weit die Suche ist</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>every verdict</source>
+        <translation>jedes Urteil</translation>
+    </message>
+    <message>
+        <source>Rule sheet</source>
+        <translation>Regelblatt</translation>
+    </message>
+    <message>
+        <source>The selected rule in full</source>
+        <translation>Die ausgewählte Regel im Ganzen</translation>
+    </message>
+    <message>
+        <source>In the room, or the window of settings</source>
+        <translation>Im Raum, oder das Feld der Einstellungen</translation>
+    </message>
+    <message>
+        <source>In the r&amp;oom</source>
+        <translation>Im Ra&amp;um</translation>
+    </message>
+    <message>
+        <source>Se&amp;ttings</source>
+        <translation>Eins&amp;tellungen</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Möglichkeiten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Same as &amp;yesterday…</source>
+        <translation>Wie &amp;gestern…</translation>
+    </message>
+    <message>
+        <source>Same as last time her&amp;e…</source>
+        <translation>Wie letztes Mal &amp;hier…</translation>
+    </message>
+    <message>
+        <source>Looking at every stack that the makers' tables allow …</source>
+        <translation>Jeder Stapel, den die Tabellen der Hersteller erlauben, wird angesehen …</translation>
+    </message>
+    <message>
+        <source>Every option that makers' data, venue and fleet allow for this hang, each with its verdict at its best setting. Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: everything is judged again while you do. Choosing asks for a name; an option that fails cannot be chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.
+
+In the drawing: take hold of the hang to move it up or down; wheel or + and − zoom, drag or arrow keys move, 0 shows the room, H the hang, Ctrl+C copies the picture. Beside it the window of settings: at which tilts and trims the option stands, which rule ends it where, and at which tilts each link of the chain leaves a trim; arrow keys move the point, page up and down the mark, and the rules follow.
+
+Under it: the rules; what would do where it fails, or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the selected one there). Same as yesterday, or as last time here, finds what hung then by today's rules and offers to choose it. House rules say what stands for this show and who set it where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells which chosen options change their verdict. The order is remembered; an option that another one beats in every respect says by which.</source>
+        <translation>Jede Möglichkeit, die Herstellerdaten, Ort und Gerät für diese Hängung zulassen, jede mit ihrem Urteil bei ihrer besten Einstellung. Eine auswählen, um sie maßstäblich im Raum zu sehen und zu lesen, was jede Regel sagt. Neigung, Trimmhöhe oder Marke ändern: Alles wird dabei neu beurteilt. Wählen verlangt einen Namen; eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden, und eine unbelegte braucht einen Grund und ist NICHT ZUM HEBEN FREIGEGEBEN.
+
+In der Zeichnung: die Hängung anfassen und auf oder ab bewegen; Rad oder + und − vergrößern und verkleinern, Ziehen oder Pfeiltasten verschieben, 0 zeigt den Raum, H die Hängung, Strg+C kopiert das Bild. Daneben das Feld der Einstellungen: bei welchen Neigungen und Trimmhöhen die Möglichkeit besteht, welche Regel sie wo beendet und bei welchen Neigungen jedes Glied der Kette eine Trimmhöhe lässt; Pfeiltasten bewegen den Punkt, Bild auf und ab die Marke, und die Regeln folgen.
+
+Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst bricht und wie weit das weg ist; und zwei bis vier Möglichkeiten nebeneinander (Strg+B stellt die ausgewählte dazu). Wie gestern, oder wie letztes Mal hier, findet nach den heutigen Regeln, was damals hing, und bietet an, es zu wählen. Hausregeln sagen, was für diese Show gilt und wer es wo festgelegt hat; eine festgelegte ist unterschrieben, macht nur strenger, wo Hersteller, Ort oder Gesetz mitreden, und sagt, welche gewählten Möglichkeiten ihr Urteil ändern. Die Reihenfolge wird behalten; eine Möglichkeit, die eine andere in jeder Hinsicht übertrifft, sagt, welche.</translation>
+    </message>
+    <message>
+        <source>No option at all: no maker's stacking table, bar and hoist fit the points that this hang may use. Enter them in Data.</source>
+        <translation>Gar keine Möglichkeit: Keine Stapeltabelle, kein Rahmen und kein Kettenzug passen zu den Punkten, die diese Hängung benutzen darf. Unter Daten eintragen.</translation>
+    </message>
+    <message>
+        <source>No option fits these words and this verdict.</source>
+        <translation>Keine Möglichkeit passt zu diesen Wörtern und diesem Urteil.</translation>
+    </message>
+    <message>
+        <source>Order among options of like verdict; it is remembered.</source>
+        <translation>Reihenfolge unter Möglichkeiten mit gleichem Urteil; sie wird behalten.</translation>
+    </message>
+    <message>
+        <source>Counted from what was chosen at %1; it is remembered.</source>
+        <translation>Gezählt von dem, was in %1 gewählt war; sie wird behalten.</translation>
+    </message>
+    <message>
+        <source>Nothing was chosen at the show before, so there is nothing to count from: what covers most comes first.</source>
+        <translation>Bei der Show davor war nichts gewählt, also gibt es nichts, wovon zu zählen wäre: Was am meisten abdeckt, kommt zuerst.</translation>
+    </message>
+    <message>
+        <source>%1 options: %2 hold, %3 tight, %4 unproven, %5 fail · %6 settings decided</source>
+        <translation>%1 Möglichkeiten: %2 halten, %3 knapp, %4 unbelegt, %5 verletzt · %6 Einstellungen entschieden</translation>
+    </message>
+    <message>
+        <source>No show with a hang is chosen. Enter a show with its hangs, or import a tour.</source>
+        <translation>Keine Show mit einer Hängung ist gewählt. Eine Show mit ihren Hängungen eintragen oder eine Tour einlesen.</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>Select an option to see it in the room.</source>
+        <translation>Eine Möglichkeit auswählen, um sie im Raum zu sehen.</translation>
+    </message>
+    <message>
+        <source>%1 Limit from: %2</source>
+        <translation>%1 Grenze aus: %2</translation>
+    </message>
+    <message>
+        <source>tilt %1, trim %2</source>
+        <translation>Neigung %1, Trimmhöhe %2</translation>
+    </message>
+    <message>
+        <source>%1, mark %2</source>
+        <translation>%1, Marke %2</translation>
+    </message>
+    <message>
+        <source>points %1</source>
+        <translation>Punkte %1</translation>
+    </message>
+    <message>
+        <source>%1 below the hooks</source>
+        <translation>%1 unter den Haken</translation>
+    </message>
+    <message>
+        <source>%1 It is not in this list: read the store again with F5.</source>
+        <translation>%1 Sie ist nicht in dieser Liste: den Bestand mit F5 neu lesen.</translation>
+    </message>
+    <message>
+        <source>%1 A failing option cannot be chosen; what would do stands below.</source>
+        <translation>%1 Eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden; was genügen würde, steht unten.</translation>
+    </message>
+</context>
+<context>
+    <name>PlacesList</name>
+    <message>
+        <source>Places</source>
+        <translation>Bereiche</translation>
+    </message>
+</context>
+<context>
+    <name>Record</name>
+    <message>
+        <source>%1, from</source>
+        <translation>%1, von</translation>
+    </message>
+    <message>
+        <source>%1, to</source>
+        <translation>%1, bis</translation>
+    </message>
+    <message>
+        <source>%1, forward</source>
+        <translation>%1, nach vorn</translation>
+    </message>
+    <message>
+        <source>%1, up</source>
+        <translation>%1, nach oben</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>venue</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>cabinet</source>
+        <translation>Box</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>hoist</source>
+        <translation>Kettenzug</translation>
+    </message>
+    <message>
+        <source>chain</source>
+        <translation>Kette</translation>
+    </message>
+    <message>
+        <source>hardware</source>
+        <translation>Zubehör</translation>
+    </message>
+    <message>
+        <source>cart</source>
+        <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>stacking table</source>
+        <translation>Stapeltabelle</translation>
+    </message>
+    <message>
+        <source>house rule</source>
+        <translation>Hausregel</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>Person</translation>
+    </message>
+</context>
+<context>
+    <name>RecordForm</name>
+    <message>
+        <source>Who used it</source>
+        <translation>Wer sie benutzt hat</translation>
+    </message>
+    <message>
+        <source>&amp;Record it</source>
+        <translation>&amp;Festhalten</translation>
+    </message>
+    <message>
+        <source>Mark that was used</source>
+        <translation>Marke, die benutzt wurde</translation>
+    </message>
+    <message>
+        <source>Measured angle</source>
+        <translation>Gemessener Winkel</translation>
+    </message>
+    <message>
+        <source>Serial of the chain</source>
+        <translation>Seriennummer der Kette</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keine</translation>
+    </message>
+    <message>
+        <source>May be left out, such as -7.5°</source>
+        <translation>Kann frei bleiben, etwa -7.5°</translation>
+    </message>
+    <message>
+        <source>May be left out</source>
+        <translation>Kann frei bleiben</translation>
+    </message>
+    <message>
+        <source>Mar&amp;k used</source>
+        <translation>Mar&amp;ke</translation>
+    </message>
+    <message>
+        <source>&amp;Joint angle measured</source>
+        <translation>Gelenkwinkel &amp;gemessen</translation>
+    </message>
+    <message>
+        <source>&amp;Chain serial</source>
+        <translation>&amp;Seriennummer der Kette</translation>
+    </message>
+    <message>
+        <source>&amp;Weather</source>
+        <translation>&amp;Wetter</translation>
+    </message>
+    <message>
+        <source>B&amp;y</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>There is no chain mark to record here.</source>
+        <translation>Hier ist keine Kettenmarke festzuhalten.</translation>
+    </message>
+</context>
+<context>
+    <name>RoutePlace</name>
+    <message>
+        <source>Route</source>
+        <translation>Route</translation>
+    </message>
+    <message>
+        <source>Shows</source>
+        <translation>Shows</translation>
+    </message>
+    <message>
+        <source>No shows yet. Import a tour as a CSV file to see its stops here.</source>
+        <translation>Noch keine Shows. Eine Tour als CSV-Datei einlesen, um ihre Halte hier zu sehen.</translation>
+    </message>
+    <message>
+        <source>No stop contains these words.</source>
+        <translation>Kein Halt enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Loads through the tour, or the check of all its shows</source>
+        <translation>Lasten durch die Tour, oder die Prüfung aller ihrer Shows</translation>
+    </message>
+    <message>
+        <source>&amp;Loads</source>
+        <translation>&amp;Lasten</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k</source>
+        <translation>&amp;Prüfung</translation>
+    </message>
+    <message>
+        <source>The stops in order of date, with the verdict of what has been chosen for them: the worst of all their hangs. Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.
+
+The check decides every option of every show of the tour on all cores and judges what is chosen by today's rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.</source>
+        <translation>Die Halte nach Datum, mit dem Urteil über das, was für sie gewählt ist: das schlechteste aller ihrer Hängungen. Eingabetaste auf einem Halt zeigt seine Möglichkeiten. Lasten sind in Ruhe, wie mit der Wahl festgehalten.
+
+Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen und beurteilt das Gewählte nach den heutigen Regeln und Daten. Sie kann angehalten werden: Was getan ist, bleibt, und nur was eine Änderung berührt hat, wird noch einmal geprüft.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stops chosen</source>
+        <translation>%1 von %2 Halten gewählt</translation>
+    </message>
+</context>
+<context>
+    <name>ScanBench</name>
+    <message>
+        <source>booked</source>
+        <translation>gebucht</translation>
+    </message>
+    <message>
+        <source>there already</source>
+        <translation>schon dort</translation>
+    </message>
+    <message>
+        <source>unknown code</source>
+        <translation>unbekannter Code</translation>
+    </message>
+    <message>
+        <source>wrong place</source>
+        <translation>falscher Platz</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>abgelehnt</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Take last &amp;one back</source>
+        <translation>&amp;Letzten zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Code to be booked</source>
+        <translation>Code, der gebucht wird</translation>
+    </message>
+    <message>
+        <source>Scan or type a serial</source>
+        <translation>Seriennummer scannen oder tippen</translation>
+    </message>
+    <message>
+        <source>Answer to the last scan</source>
+        <translation>Antwort auf den letzten Scan</translation>
+    </message>
+    <message>
+        <source>The answer in words</source>
+        <translation>Die Antwort in Worten</translation>
+    </message>
+    <message>
+        <source>Each thing of the last booked scan is where it was before.</source>
+        <translation>Alles vom letzten gebuchten Scan ist wieder, wo es war.</translation>
+    </message>
+    <message>
+        <source>Scans so far, the newest first</source>
+        <translation>Bisherige Scans, der neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Scanning</source>
+        <translation>Scannen</translation>
+    </message>
+    <message>
+        <source>Nothing was scanned yet. Whatever a scanner types while this place is open comes here.</source>
+        <translation>Noch nichts gescannt. Was ein Scanner tippt, solange dieser Bereich offen ist, kommt hierher.</translation>
+    </message>
+    <message>
+        <source>%1 booked · %2 not</source>
+        <translation>%1 gebucht · %2 nicht</translation>
+    </message>
+    <message>
+        <source>not booked</source>
+        <translation>nicht gebucht</translation>
+    </message>
+    <message>
+        <source>Nothing was booked. Scan it once more.</source>
+        <translation>Nichts wurde gebucht. Noch einmal scannen.</translation>
+    </message>
+    <message>
+        <source>last one</source>
+        <translation>letzter</translation>
+    </message>
+    <message>
+        <source>not taken back</source>
+        <translation>nicht zurückgenommen</translation>
+    </message>
+    <message>
+        <source>What was booked still stands. Try again.</source>
+        <translation>Das Gebuchte gilt weiter. Noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1; then scan %2 once more.</source>
+        <translation>%1; dann %2 noch einmal scannen.</translation>
+    </message>
+</context>
+<context>
+    <name>ScanTaskForm</name>
+    <message>
+        <source>Truck</source>
+        <translation>Lkw</translation>
+    </message>
+    <message>
+        <source>May be left out</source>
+        <translation>Kann frei bleiben</translation>
+    </message>
+    <message>
+        <source>Where you stand</source>
+        <translation>Wo Sie stehen</translation>
+    </message>
+    <message>
+        <source>Where you stand; anywhere</source>
+        <translation>Wo Sie stehen; irgendwo</translation>
+    </message>
+    <message>
+        <source>Who scans</source>
+        <translation>Wer scannt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What a scan does</source>
+        <translation>Was ein Scan tut</translation>
+    </message>
+    <message>
+        <source>Back into a place</source>
+        <translation>Zurück an einen Platz</translation>
+    </message>
+    <message>
+        <source>Out to a show</source>
+        <translation>Hinaus zu einer Show</translation>
+    </message>
+    <message>
+        <source>Onto a cart</source>
+        <translation>Auf einen Wagen</translation>
+    </message>
+    <message>
+        <source>Into a truck</source>
+        <translation>In einen Lkw</translation>
+    </message>
+    <message>
+        <source>To another place</source>
+        <translation>An einen anderen Platz</translation>
+    </message>
+    <message>
+        <source>What is recorded somewhere else is then answered as a wrong place, and stays.</source>
+        <translation>Was anderswo festgehalten ist, wird dann als falscher Platz beantwortet und bleibt.</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>Wh&amp;ere to</source>
+        <translation>W&amp;ohin</translation>
+    </message>
+    <message>
+        <source>&amp;Truck</source>
+        <translation>&amp;Lkw</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>V&amp;on</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>Cart</source>
+        <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Serial of the cart</source>
+        <translation>Seriennummer des Wagens</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Sein Name</translation>
+    </message>
+    <message>
+        <source>Say who scans first</source>
+        <translation>Zuerst sagen, wer scannt</translation>
+    </message>
+    <message>
+        <source>Choose the show first</source>
+        <translation>Zuerst die Show wählen</translation>
+    </message>
+    <message>
+        <source>Say which cart first</source>
+        <translation>Zuerst sagen, welcher Wagen</translation>
+    </message>
+    <message>
+        <source>Say where to first</source>
+        <translation>Zuerst sagen, wohin</translation>
+    </message>
+</context>
+<context>
+    <name>Session</name>
+    <message>
+        <source>What is shown is what was read before. Try again with F5.</source>
+        <translation>Zu sehen ist, was vorher gelesen wurde. Mit F5 noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Mend what it names and try again with F5, or start with --store and another place.</source>
+        <translation>Nichts wurde geändert. Berichtigen, was genannt ist, und mit F5 noch einmal versuchen, oder mit --store und einem anderen Platz starten.</translation>
+    </message>
+    <message>
+        <source>The program met something that it did not expect (%1).</source>
+        <translation>Das Programm traf auf etwas Unerwartetes (%1).</translation>
+    </message>
+    <message>
+        <source>The program met something that it did not expect.</source>
+        <translation>Das Programm traf auf etwas Unerwartetes.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingJudge</name>
+    <message>
+        <source>What is shown is the last setting that could be judged.</source>
+        <translation>Zu sehen ist die letzte Einstellung, die sich beurteilen ließ.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingMapPanel</name>
+    <message>
+        <source>Work it out</source>
+        <translation>Ausrechnen</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Angehalten. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Select an option to see at which tilts and trims it stands.</source>
+        <translation>Eine Möglichkeit auswählen, um zu sehen, bei welchen Neigungen und Trimmhöhen sie besteht.</translation>
+    </message>
+    <message>
+        <source>Running all rules at every tilt and trim …</source>
+        <translation>Alle Regeln werden bei jeder Neigung und Trimmhöhe angewandt …</translation>
+    </message>
+    <message>
+        <source>There is no map.</source>
+        <translation>Es gibt kein Feld.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Wird ausgerechnet …</translation>
+    </message>
+    <message>
+        <source>No setting is possible: %1.</source>
+        <translation>Keine Einstellung ist möglich: %1.</translation>
+    </message>
+    <message>
+        <source>Mark %1: </source>
+        <translation>Marke %1: </translation>
+    </message>
+    <message>
+        <source>%1each bar is one tilt of the %2 grid, run at every cm of trim (%3 settings). Nothing is said between bars.</source>
+        <translation>%1jeder Balken ist eine Neigung des Rasters von %2, bei jedem cm Trimmhöhe angewandt (%3 Einstellungen). Zwischen den Balken wird nichts behauptet.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingMapView</name>
+    <message>
+        <source>Tilts and trims at which it stands</source>
+        <translation>Neigungen und Trimmhöhen, bei denen sie besteht</translation>
+    </message>
+    <message>
+        <source>Left and right: one tilt. Up and down: one centimetre of trim, with Shift ten. Page up and down: one link of the chain. Ctrl+C copies the picture.</source>
+        <translation>Links und rechts: eine Neigung. Auf und ab: ein Zentimeter Trimmhöhe, mit Umschalt zehn. Bild auf und ab: ein Glied der Kette. Strg+C kopiert das Bild.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetPreview</name>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>&amp;Paper</source>
+        <translation>&amp;Papier</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Keep the sheet</source>
+        <translation>Das Blatt behalten</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Spreadsheet (*.csv)</source>
+        <translation>PDF (*.pdf);;Tabelle (*.csv)</translation>
+    </message>
+    <message>
+        <source>It was not written. %1</source>
+        <translation>Es wurde nicht geschrieben. %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShowChooser</name>
+    <message>
+        <source>Show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>Hang</source>
+        <translation>Hängung</translation>
+    </message>
+    <message>
+        <source>&amp;Show</source>
+        <translation>&amp;Show</translation>
+    </message>
+    <message>
+        <source>Han&amp;g</source>
+        <translation>Hän&amp;gung</translation>
+    </message>
+</context>
+<context>
+    <name>SideBySidePanel</name>
+    <message>
+        <source>Take all away</source>
+        <translation>Alle wegnehmen</translation>
+    </message>
+    <message>
+        <source>Options side by side</source>
+        <translation>Möglichkeiten nebeneinander</translation>
+    </message>
+    <message>
+        <source>Ctrl+B, also from the list</source>
+        <translation>Strg+B, auch aus der Liste</translation>
+    </message>
+    <message>
+        <source>Take the selected one &amp;away</source>
+        <translation>&amp;Die ausgewählte wegnehmen</translation>
+    </message>
+    <message>
+        <source>Put the selected one &amp;beside</source>
+        <translation>Die ausgewählte dazu&amp;stellen</translation>
+    </message>
+    <message>
+        <source>Put two to four options beside one another: select each in the list and press Ctrl+B.</source>
+        <translation>Zwei bis vier Möglichkeiten nebeneinanderstellen: jede in der Liste auswählen und Strg+B drücken.</translation>
+    </message>
+    <message>
+        <source>No. %1 stands alone. Select another one and press Ctrl+B.</source>
+        <translation>Nr. %1 steht allein. Eine andere auswählen und Strg+B drücken.</translation>
+    </message>
+    <message>
+        <source>%1 options; what they differ in comes first. A verdict stands at each rule.</source>
+        <translation>%1 Möglichkeiten; worin sie sich unterscheiden, kommt zuerst. Bei jeder Regel steht ein Urteil.</translation>
+    </message>
+</context>
+<context>
+    <name>SplitDialog</name>
+    <message>
+        <source>Who splits it</source>
+        <translation>Wer sie teilt</translation>
+    </message>
+    <message>
+        <source>Split %1</source>
+        <translation>%1 teilen</translation>
+    </message>
+    <message>
+        <source>How many pieces</source>
+        <translation>Wie viele Stücke</translation>
+    </message>
+    <message>
+        <source>Serial of the new batch</source>
+        <translation>Seriennummer der neuen Menge</translation>
+    </message>
+    <message>
+        <source>Needed: its own serial</source>
+        <translation>Nötig: eine eigene Seriennummer</translation>
+    </message>
+    <message>
+        <source>%1 has %2 pieces of %3 at %4. What is split off has the same history: nothing falls due later than before. Print a label for it.</source>
+        <translation>%1 hat %2 Stück von %3 in %4. Was abgeteilt wird, hat dieselbe Geschichte: Nichts wird später fällig als vorher. Ein Etikett dafür drucken.</translation>
+    </message>
+    <message>
+        <source>&amp;Pieces</source>
+        <translation>&amp;Stücke</translation>
+    </message>
+    <message>
+        <source>&amp;New serial</source>
+        <translation>&amp;Neue Seriennummer</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>Split it</source>
+        <translation>Teilen</translation>
+    </message>
+</context>
+<context>
+    <name>StateDialog</name>
+    <message>
+        <source>Who changes it</source>
+        <translation>Wer ihn ändert</translation>
+    </message>
+    <message>
+        <source>State of %1</source>
+        <translation>Zustand von %1</translation>
+    </message>
+    <message>
+        <source>New state</source>
+        <translation>Neuer Zustand</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Needed: what was found or done</source>
+        <translation>Nötig: was gefunden oder getan wurde</translation>
+    </message>
+    <message>
+        <source>%1, %2, is %3 at %4. What it is set to stands until somebody changes it again; a released unit still owes every examination that is due.</source>
+        <translation>%1, %2, ist %3 in %4. Der neue Zustand gilt, bis ihn jemand wieder ändert; ein freigegebenes Gerät schuldet weiter jede fällige Prüfung.</translation>
+    </message>
+    <message>
+        <source>&amp;New state</source>
+        <translation>&amp;Neuer Zustand</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>G&amp;rund</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Ändern</translation>
+    </message>
+</context>
+<context>
+    <name>StockChart</name>
+    <message>
+        <source>%1: short for the first time on %2, %3 wanted and %4 fit.</source>
+        <translation>%1: zum ersten Mal zu wenig am %2, %3 gebraucht und %4 brauchbar.</translation>
+    </message>
+    <message>
+        <source>%1: never short within a year.</source>
+        <translation>%1: binnen eines Jahres nie zu wenig.</translation>
+    </message>
+    <message>
+        <source>Stock of the selected type against demand</source>
+        <translation>Bestand des ausgewählten Typs gegen den Bedarf</translation>
+    </message>
+    <message>
+        <source>wanted by shows</source>
+        <translation>von Shows gebraucht</translation>
+    </message>
+    <message>
+        <source>%1 that are fit</source>
+        <translation>%1, die brauchbar sind</translation>
+    </message>
+</context>
+<context>
+    <name>StockPage</name>
+    <message>
+        <source>Stock</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>No units and no demand yet. Import your gear list as a CSV file.</source>
+        <translation>Noch kein Gerät und kein Bedarf. Die Geräteliste als CSV-Datei einlesen.</translation>
+    </message>
+    <message>
+        <source>No type contains these words.</source>
+        <translation>Kein Typ enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>The day that is looked at</source>
+        <translation>Der Tag, der angesehen wird</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>&amp;Tag</translation>
+    </message>
+    <message>
+        <source>What shows to come lack</source>
+        <translation>Was kommenden Shows fehlt</translation>
+    </message>
+    <message>
+        <source>Stock and demand could not be compared.</source>
+        <translation>Bestand und Bedarf ließen sich nicht vergleichen.</translation>
+    </message>
+    <message>
+        <source>On %1 no show is away.</source>
+        <translation>Am %1 ist keine Show unterwegs.</translation>
+    </message>
+    <message>
+        <source>Away on %1: %2.</source>
+        <translation>Unterwegs am %1: %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen yet for %1 hangs: what they will take is not counted.</source>
+        <translation>Für %1 Hängungen ist noch nichts gewählt: Was sie brauchen werden, zählt nicht mit.</translation>
+    </message>
+    <message>
+        <source>No show to come lacks anything of what is chosen so far</source>
+        <translation>Keiner kommenden Show fehlt etwas vom bisher Gewählten</translation>
+    </message>
+    <message>
+        <source>No show to come lacks anything</source>
+        <translation>Keiner kommenden Show fehlt etwas</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictLabel</name>
+    <message>
+        <source>no verdict</source>
+        <translation>kein Urteil</translation>
+    </message>
+</context>
+<context>
+    <name>Window</name>
+    <message>
+        <source>&amp;Store</source>
+        <translation>&amp;Bestand</translation>
+    </message>
+    <message>
+        <source>&amp;Read again</source>
+        <translation>&amp;Neu lesen</translation>
+    </message>
+    <message>
+        <source>&amp;Import a spreadsheet…</source>
+        <translation>Eine Tabelle &amp;einlesen…</translation>
+    </message>
+    <message>
+        <source>Import a &amp;folder of spreadsheets…</source>
+        <translation>Einen &amp;Ordner mit Tabellen einlesen…</translation>
+    </message>
+    <message>
+        <source>Folder with CSV files</source>
+        <translation>Ordner mit CSV-Dateien</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>Be&amp;enden</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Find</source>
+        <translation>&amp;Finden</translation>
+    </message>
+    <message>
+        <source>&amp;Metric units (m, kg, kN)</source>
+        <translation>&amp;Metrische Einheiten (m, kg, kN)</translation>
+    </message>
+    <message>
+        <source>&amp;US customary units (ft, lb, lbf)</source>
+        <translation>&amp;US-Einheiten (ft, lb, lbf)</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;This place</source>
+        <translation>&amp;Dieser Bereich</translation>
+    </message>
+    <message>
+        <source>&amp;About Hangbook</source>
+        <translation>Ü&amp;ber Hangbook</translation>
+    </message>
+    <message>
+        <source>Hangbook</source>
+        <translation>Hangbook</translation>
+    </message>
+    <message>
+        <source>Saved at %1</source>
+        <translation>Gesichert um %1</translation>
+    </message>
+    <message>
+        <source>%1 – Hangbook</source>
+        <translation>%1 – Hangbook</translation>
+    </message>
+    <message>
+        <source>What went wrong</source>
+        <translation>Was schiefging</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close this message</source>
+        <translation>Diese Meldung schließen</translation>
+    </message>
+    <message>
+        <source>Store: %1</source>
+        <translation>Bestand: %1</translation>
+    </message>
+    <message>
+        <source>Everything is saved</source>
+        <translation>Alles ist gesichert</translation>
+    </message>
+    <message>
+        <source>Opening the store …</source>
+        <translation>Der Bestand wird geöffnet …</translation>
+    </message>
+    <message>
+        <source>There is no show named “%1” in this store. Choose one from the list of the Route.</source>
+        <translation>In diesem Bestand gibt es keine Show namens „%1“. Eine aus der Liste der Route wählen.</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 to Ctrl+6 go from place to place, Ctrl+K finds anything, F5 reads the store again.</source>
+        <translation>Strg+1 bis Strg+6 gehen von Bereich zu Bereich, Strg+K findet alles, F5 liest den Bestand neu.</translation>
+    </message>
+    <message>
+        <source>About Hangbook</source>
+        <translation>Über Hangbook</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Not measured</source>
+        <translation>Nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Angle of the held cabinet's joint, as measured</source>
+        <translation>Winkel des Gelenks der gehaltenen Box, wie gemessen</translation>
+    </message>
+    <message>
+        <source>Tilt</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Chain</source>
+        <translation>Kette</translation>
+    </message>
+    <message>
+        <source>Serial of the chain</source>
+        <translation>Seriennummer der Kette</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>%1, capacity (%2)</source>
+        <translation>%1, Tragfähigkeit (%2)</translation>
+    </message>
+    <message>
+        <source>%1, height</source>
+        <translation>%1, Höhe</translation>
+    </message>
+    <message>
+        <source>%1, from datum to audience</source>
+        <translation>%1, vom Bezugspunkt zum Publikum</translation>
+    </message>
+    <message>
+        <source>%1, to stage left</source>
+        <translation>%1, zur Bühne links</translation>
+    </message>
+    <message>
+        <source>Town</source>
+        <translation>Stadt</translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation>Zeitzone</translation>
+    </message>
+    <message>
+        <source>Datum</source>
+        <translation>Bezugspunkt</translation>
+    </message>
+    <message>
+        <source>Outdoors</source>
+        <translation>Im Freien</translation>
+    </message>
+    <message>
+        <source>Low steel</source>
+        <translation>Tiefster Stahl</translation>
+    </message>
+    <message>
+        <source>Least trim</source>
+        <translation>Kleinste Trimmhöhe</translation>
+    </message>
+    <message>
+        <source>Most trim</source>
+        <translation>Größte Trimmhöhe</translation>
+    </message>
+    <message>
+        <source>Access</source>
+        <translation>Zugang</translation>
+    </message>
+    <message>
+        <source>%1, load of other departments</source>
+        <translation>%1, Last anderer Gewerke</translation>
+    </message>
+    <message>
+        <source>%1, underside</source>
+        <translation>%1, Unterseite</translation>
+    </message>
+    <message>
+        <source>%1, ear height</source>
+        <translation>%1, Ohrhöhe</translation>
+    </message>
+    <message>
+        <source>%1, first row behind its front line</source>
+        <translation>%1, erste Reihe hinter ihrer Vorderlinie</translation>
+    </message>
+    <message>
+        <source>%1, first row at</source>
+        <translation>%1, erste Reihe auf</translation>
+    </message>
+    <message>
+        <source>%1, last row behind its front line</source>
+        <translation>%1, letzte Reihe hinter ihrer Vorderlinie</translation>
+    </message>
+    <message>
+        <source>%1, last row at</source>
+        <translation>%1, letzte Reihe auf</translation>
+    </message>
+    <message>
+        <source>%1, front line at x</source>
+        <translation>%1, Vorderlinie bei x</translation>
+    </message>
+    <message>
+        <source>%1, front line at y</source>
+        <translation>%1, Vorderlinie bei y</translation>
+    </message>
+    <message>
+        <source>%1, bearing to the rear</source>
+        <translation>%1, Richtung nach hinten</translation>
+    </message>
+    <message>
+        <source>%1, width</source>
+        <translation>%1, Breite</translation>
+    </message>
+    <message>
+        <source>%1, radius of the front line (0 = straight)</source>
+        <translation>%1, Radius der Vorderlinie (0 = gerade)</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>%1, signed by %2</source>
+        <translation>%1, unterschrieben von %2</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Value, %1</source>
+        <translation>Wert, %1</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Unterschrieben von</translation>
+    </message>
+    <message>
+        <source>%1 under %2, %3</source>
+        <translation>%1 unter %2, %3</translation>
+    </message>
+    <message>
+        <source>the bar</source>
+        <translation>dem Rahmen</translation>
+    </message>
+    <message>
+        <source>, %1 holes</source>
+        <translation>, %1 Löcher</translation>
+    </message>
+    <message>
+        <source>Family</source>
+        <translation>Familie</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Centre of gravity</source>
+        <translation>Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>Pin of the cabinet below</source>
+        <translation>Bolzen der Box darunter</translation>
+    </message>
+    <message>
+        <source>Corners of the outline</source>
+        <translation>Ecken des Umrisses</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Chain eye</source>
+        <translation>Kettenöse</translation>
+    </message>
+    <message>
+        <source>Rear contact</source>
+        <translation>Hintere Auflage</translation>
+    </message>
+    <message>
+        <source>Covers the audience</source>
+        <translation>Deckt Publikum ab</translation>
+    </message>
+    <message>
+        <source>Cover, lower edge</source>
+        <translation>Abdeckung, untere Kante</translation>
+    </message>
+    <message>
+        <source>Cover, upper edge</source>
+        <translation>Abdeckung, obere Kante</translation>
+    </message>
+    <message>
+        <source>Cover, across</source>
+        <translation>Abdeckung, quer</translation>
+    </message>
+    <message>
+        <source>Throw</source>
+        <translation>Reichweite</translation>
+    </message>
+    <message>
+        <source>Level at 1 m, dB</source>
+        <translation>Pegel in 1 m, dB</translation>
+    </message>
+    <message>
+        <source>Face, m²</source>
+        <translation>Fläche, m²</translation>
+    </message>
+    <message>
+        <source>Force coefficient</source>
+        <translation>Kraftbeiwert</translation>
+    </message>
+    <message>
+        <source>Frame mass</source>
+        <translation>Masse des Gestells</translation>
+    </message>
+    <message>
+        <source>Frame centre of gravity</source>
+        <translation>Schwerpunkt des Gestells</translation>
+    </message>
+    <message>
+        <source>Stack pin</source>
+        <translation>Bolzen des Stapels</translation>
+    </message>
+    <message>
+        <source>Chain anchor</source>
+        <translation>Anschlag der Kette</translation>
+    </message>
+    <message>
+        <source>Head mass</source>
+        <translation>Masse des Kopfs</translation>
+    </message>
+    <message>
+        <source>Head centre of gravity</source>
+        <translation>Schwerpunkt des Kopfs</translation>
+    </message>
+    <message>
+        <source>Tilt axis</source>
+        <translation>Achse der Neigung</translation>
+    </message>
+    <message>
+        <source>Tilt travel</source>
+        <translation>Weg der Neigung</translation>
+    </message>
+    <message>
+        <source>Pan travel</source>
+        <translation>Weg des Schwenks</translation>
+    </message>
+    <message>
+        <source>Most swing</source>
+        <translation>Größter Ausschlag</translation>
+    </message>
+    <message>
+        <source>Tilt step</source>
+        <translation>Schritt der Neigung</translation>
+    </message>
+    <message>
+        <source>Datum for the tape</source>
+        <translation>Bezugspunkt für das Bandmaß</translation>
+    </message>
+    <message>
+        <source>%1, spacing</source>
+        <translation>%1, Abstand</translation>
+    </message>
+    <message>
+        <source>%1, limit below the picks</source>
+        <translation>%1, Grenze unter den Anschlägen</translation>
+    </message>
+    <message>
+        <source>%1, most cabinets</source>
+        <translation>%1, höchstens Boxen</translation>
+    </message>
+    <message>
+        <source>Working load limit</source>
+        <translation>Tragfähigkeit (WLL)</translation>
+    </message>
+    <message>
+        <source>Body mass</source>
+        <translation>Masse des Gehäuses</translation>
+    </message>
+    <message>
+        <source>Body climbs</source>
+        <translation>Gehäuse klettert</translation>
+    </message>
+    <message>
+        <source>Chain, per metre</source>
+        <translation>Kette, je Meter</translation>
+    </message>
+    <message>
+        <source>Chain bag</source>
+        <translation>Kettensack</translation>
+    </message>
+    <message>
+        <source>Chain length</source>
+        <translation>Kettenlänge</translation>
+    </message>
+    <message>
+        <source>Closed length</source>
+        <translation>Kürzeste Länge</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Hoisting class</source>
+        <translation>Hubklasse</translation>
+    </message>
+    <message>
+        <source>Holds over people without secondary</source>
+        <translation>Hält ohne Sicherung über Personen</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Teilung</translation>
+    </message>
+    <message>
+        <source>Fixed length</source>
+        <translation>Feste Länge</translation>
+    </message>
+    <message>
+        <source>Links</source>
+        <translation>Glieder</translation>
+    </message>
+    <message>
+        <source>Mass per metre</source>
+        <translation>Masse je Meter</translation>
+    </message>
+    <message>
+        <source>Discarded at a stretch of</source>
+        <translation>Abgelegt bei einer Längung von</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Carries</source>
+        <translation>Trägt</translation>
+    </message>
+    <message>
+        <source>Most cabinets</source>
+        <translation>Höchstens Boxen</translation>
+    </message>
+    <message>
+        <source>Mass, empty</source>
+        <translation>Masse, leer</translation>
+    </message>
+    <message>
+        <source>Height, loaded</source>
+        <translation>Höhe, beladen</translation>
+    </message>
+    <message>
+        <source>Bars</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1: %2 bis %3</translation>
+    </message>
+    <message>
+        <source>no source</source>
+        <translation>keine Quelle</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Maker, town, whose</source>
+        <translation>Hersteller, Stadt, wessen</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Figures without which a rule may stay unproven</source>
+        <translation>Angaben, ohne die eine Regel unbelegt bleiben kann</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Dated</source>
+        <translation>Vom</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Angabe</translation>
+    </message>
+    <message>
+        <source>none stated</source>
+        <translation>keine angegeben</translation>
+    </message>
+    <message>
+        <source>At %1 from %2 to %3.</source>
+        <translation>In %1 vom %2 bis %3.</translation>
+    </message>
+    <message>
+        <source> It falls due while the gear is away: examine it before it leaves.</source>
+        <translation> Sie wird fällig, während das Gerät unterwegs ist: vor der Abfahrt prüfen.</translation>
+    </message>
+    <message>
+        <source>now, at %1</source>
+        <translation>jetzt, in %1</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1, ahead</source>
+        <translation>%1, voraus</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Stands until</source>
+        <translation>Gilt bis</translation>
+    </message>
+    <message>
+        <source>The last day on which the last examination stands</source>
+        <translation>Der letzte Tag, an dem die letzte Prüfung gilt</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Typ</translation>
+    </message>
+    <message>
+        <source>Examination</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Best examined</source>
+        <translation>Am besten geprüft</translation>
+    </message>
+    <message>
+        <source>Where the fewest units are away and the interval is used up: the last days at the warehouse before it falls due, else the last stop before</source>
+        <translation>Wo die wenigsten Geräte unterwegs sind und die Frist ausgeschöpft ist: die letzten Tage im Lager vor der Fälligkeit, sonst der letzte Halt davor</translation>
+    </message>
+    <message>
+        <source>Last done</source>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <source>Is at</source>
+        <translation>Ist in</translation>
+    </message>
+    <message>
+        <source>none recorded</source>
+        <translation>keine festgehalten</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überfällig</translation>
+    </message>
+    <message>
+        <source>The last examination no longer stands.</source>
+        <translation>Die letzte Prüfung gilt nicht mehr.</translation>
+    </message>
+    <message>
+        <source>due soon</source>
+        <translation>bald fällig</translation>
+    </message>
+    <message>
+        <source>Thirty days or less are left.</source>
+        <translation>Es bleiben dreißig Tage oder weniger.</translation>
+    </message>
+    <message>
+        <source>in order</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>The last examination stands.</source>
+        <translation>Die letzte Prüfung gilt.</translation>
+    </message>
+    <message>
+        <source>On cart</source>
+        <translation>Auf Wagen</translation>
+    </message>
+    <message>
+        <source>Next examination</source>
+        <translation>Nächste Prüfung</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Gewogen</translation>
+    </message>
+    <message>
+        <source>Mass as weighed by the crew; it stands before the maker's figure</source>
+        <translation>Masse, wie von der Crew gewogen; sie steht vor der Angabe des Herstellers</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Eigner</translation>
+    </message>
+    <message>
+        <source>Not to be used.</source>
+        <translation>Nicht zu benutzen.</translation>
+    </message>
+    <message>
+        <source>Not to be used before it is back.</source>
+        <translation>Nicht zu benutzen, bevor es zurück ist.</translation>
+    </message>
+    <message>
+        <source>no rule</source>
+        <translation>keine Regel</translation>
+    </message>
+    <message>
+        <source>No examination rule speaks of it.</source>
+        <translation>Keine Prüfregel spricht davon.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, overdue</source>
+        <translation>%1, überfällig</translation>
+    </message>
+    <message>
+        <source>%1, place %2</source>
+        <translation>%1, Platz %2</translation>
+    </message>
+    <message>
+        <source>Not weighed; the maker's figure counts.</source>
+        <translation>Nicht gewogen; die Angabe des Herstellers zählt.</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>eigen</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translation>%1, bis %2</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>A mass in it is not known.</source>
+        <translation>Eine Masse darin ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Cart</source>
+        <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>Rides on it</source>
+        <translation>Steht darauf</translation>
+    </message>
+    <message>
+        <source>For the hang</source>
+        <translation>Für die Hängung</translation>
+    </message>
+    <message>
+        <source>Gross</source>
+        <translation>Brutto</translation>
+    </message>
+    <message>
+        <source>no cart known</source>
+        <translation>kein Wagen bekannt</translation>
+    </message>
+    <message>
+        <source>No type of cart says that it takes this cabinet, or how many.</source>
+        <translation>Kein Wagentyp sagt, dass er diese Box aufnimmt, oder wie viele.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, shared</source>
+        <translation>%1, geteilt</translation>
+    </message>
+    <message>
+        <source>What is left over on one side is wheeled across to the other.</source>
+        <translation>Was auf einer Seite übrig ist, wird zur anderen hinübergerollt.</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Heraus</translation>
+    </message>
+    <message>
+        <source>The order in which it comes out; to load, go from the last to the first</source>
+        <translation>Die Reihenfolge, in der es herauskommt; geladen wird vom Letzten zum Ersten</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>On the floor</source>
+        <translation>Auf dem Boden</translation>
+    </message>
+    <message>
+        <source>being booked</source>
+        <translation>wird gebucht</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>In Worten</translation>
+    </message>
+    <message>
+        <source>examine %1</source>
+        <translation>%1 prüfen</translation>
+    </message>
+    <message>
+        <source>release or repair %1</source>
+        <translation>%1 freigeben oder instand setzen</translation>
+    </message>
+    <message>
+        <source>hire in %1</source>
+        <translation>%1 zumieten</translation>
+    </message>
+    <message>
+        <source>short of %1</source>
+        <translation>es fehlen %1</translation>
+    </message>
+    <message>
+        <source>The shows that are away on this day want more than are fit.</source>
+        <translation>Die Shows, die an diesem Tag unterwegs sind, wollen mehr, als brauchbar sind.</translation>
+    </message>
+    <message>
+        <source>No rule says how often %1 of these must be examined.</source>
+        <translation>Keine Regel sagt, wie oft %1 davon geprüft werden müssen.</translation>
+    </message>
+    <message>
+        <source>Owned</source>
+        <translation>Eigen</translation>
+    </message>
+    <message>
+        <source>Hired</source>
+        <translation>Gemietet</translation>
+    </message>
+    <message>
+        <source>Of others, and not due back before this day</source>
+        <translation>Von anderen, und nicht vor diesem Tag zurückzugeben</translation>
+    </message>
+    <message>
+        <source>Away now</source>
+        <translation>Jetzt unterwegs</translation>
+    </message>
+    <message>
+        <source>Recorded as away today, whichever day is looked at</source>
+        <translation>Heute als unterwegs festgehalten, welcher Tag auch angesehen wird</translation>
+    </message>
+    <message>
+        <source>Kept back</source>
+        <translation>Zurückgehalten</translation>
+    </message>
+    <message>
+        <source>Quarantined or in repair</source>
+        <translation>Gesperrt oder in Reparatur</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>An examination does not stand on this day</source>
+        <translation>Eine Prüfung gilt an diesem Tag nicht</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Gebraucht</translation>
+    </message>
+    <message>
+        <source>By what is chosen for the shows that are away on this day</source>
+        <translation>Von dem, was für die Shows gewählt ist, die an diesem Tag unterwegs sind</translation>
+    </message>
+    <message>
+        <source>Free</source>
+        <translation>Frei</translation>
+    </message>
+    <message>
+        <source>Owned and hired, without what is kept back, due or wanted</source>
+        <translation>Eigen und gemietet, ohne was zurückgehalten, fällig oder gebraucht ist</translation>
+    </message>
+    <message>
+        <source>Wanted by</source>
+        <translation>Gebraucht von</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>Lacks</source>
+        <translation>Fehlt</translation>
+    </message>
+    <message>
+        <source>Short of</source>
+        <translation>Zu wenig um</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>The first of its worst days; all shows that are away then take from the same stock</source>
+        <translation>Der erste ihrer schlimmsten Tage; alle Shows, die dann unterwegs sind, nehmen vom selben Bestand</translation>
+    </message>
+    <message>
+        <source>What would fill it</source>
+        <translation>Was es füllen würde</translation>
+    </message>
+    <message>
+        <source>Of the tour %1</source>
+        <translation>Von der Tour %1</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>bewegt</translation>
+    </message>
+    <message>
+        <source>entered</source>
+        <translation>eingetragen</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>hinaus</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>herein</translation>
+    </message>
+    <message>
+        <source>onto a cart</source>
+        <translation>auf einen Wagen</translation>
+    </message>
+    <message>
+        <source>into a truck</source>
+        <translation>in einen Lkw</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>on cart %1</source>
+        <translation>auf Wagen %1</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>examined</source>
+        <translation>geprüft</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>%1 times</source>
+        <translation>%1-mal</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>SHA-256 %1…</source>
+        <translation>SHA-256 %1…</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Recorded by</source>
+        <translation>Festgehalten von</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>corrected since: %1</source>
+        <translation>seither berichtigt: %1</translation>
+    </message>
+    <message>
+        <source>The figures here support the maker's manual, local codes and a competent person's judgement. They do not replace them. “Holds” means within the limits that were entered; it is never permission to lift. The building, trusses and how loads move lie outside this program and belong to the engineer who answers for them.</source>
+        <translation>Die Angaben hier unterstützen das Handbuch des Herstellers, örtliche Vorschriften und das Urteil einer befähigten Person. Sie ersetzen sie nicht. „Hält“ heißt innerhalb der eingetragenen Grenzen; es ist nie eine Erlaubnis zu heben. Das Gebäude, Traversen und die Bewegung von Lasten liegen außerhalb dieses Programms und gehören der Ingenieurin oder dem Ingenieur, die dafür einstehen.</translation>
+    </message>
+    <message>
+        <source>Hangbook %1 works out which loudspeaker stack a venue can take, what hangs from each point, how high it ends up and at which link the chain goes.
+
+Free software under the GNU General Public License, version 3 or any later version (GPL-3.0-or-later). It comes without any warranty.</source>
+        <translation>Hangbook %1 rechnet aus, welchen Lautsprecherstapel ein Ort aufnehmen kann, was an jedem Punkt hängt, wie hoch es endet und an welches Glied die Kette kommt.
+
+Freie Software unter der GNU General Public License, Version 3 oder jeder späteren Version (GPL-3.0-or-later). Sie kommt ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>Stands / was read</source>
+        <translation>Steht / gelesen</translation>
+    </message>
+    <message>
+        <source>Becomes / is expected</source>
+        <translation>Wird / erwartet</translation>
+    </message>
+    <message>
+        <source>only higher</source>
+        <translation>nur höher</translation>
+    </message>
+    <message>
+        <source>only lower</source>
+        <translation>nur niedriger</translation>
+    </message>
+    <message>
+        <source>either way, signed</source>
+        <translation>beides, unterschrieben</translation>
+    </message>
+    <message>
+        <source>tour</source>
+        <translation>Tour</translation>
+    </message>
+    <message>
+        <source>venue</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>show</source>
+        <translation>Show</translation>
+    </message>
+    <message>
+        <source>House rule</source>
+        <translation>Hausregel</translation>
+    </message>
+    <message>
+        <source>Stands at</source>
+        <translation>Gilt mit</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Üblich</translation>
+    </message>
+    <message>
+        <source>May move</source>
+        <translation>Darf sich ändern</translation>
+    </message>
+    <message>
+        <source>Set for</source>
+        <translation>Festgelegt für</translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation>Woher sie kommt</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was sie ist</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 (not signed: proves nothing)</source>
+        <translation>%1 (nicht unterschrieben: belegt nichts)</translation>
+    </message>
+    <message>
+        <source>Chosen options that it counts for: %1; all would be judged again.</source>
+        <translation>Gewählte Möglichkeiten, für die sie zählt: %1; alle würden neu beurteilt.</translation>
+    </message>
+    <message>
+        <source>Chosen options that it counts for, judged again: %1.</source>
+        <translation>Gewählte Möglichkeiten, für die sie zählt, neu beurteilt: %1.</translation>
+    </message>
+    <message>
+        <source>None would change its verdict.</source>
+        <translation>Keine würde ihr Urteil ändern.</translation>
+    </message>
+    <message>
+        <source>None changed its verdict.</source>
+        <translation>Keine hat ihr Urteil geändert.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 → %4. %5</source>
+        <translation>%1, %2: %3 → %4. %5</translation>
+    </message>
+    <message>
+        <source>no further tilt is possible</source>
+        <translation>keine weitere Neigung ist möglich</translation>
+    </message>
+    <message>
+        <source>Point at tilt %1, trim %2%3.</source>
+        <translation>Punkt bei Neigung %1, Trimmhöhe %2%3.</translation>
+    </message>
+    <message>
+        <source>: %1</source>
+        <translation>: %1</translation>
+    </message>
+    <message>
+        <source>At this tilt the trim may lie at %1 %2: below, %3; above, %4.</source>
+        <translation>Bei dieser Neigung darf die Trimmhöhe bei %1 %2 liegen: darunter %3; darüber %4.</translation>
+    </message>
+    <message>
+        <source>Tilts %1 to %2 leave a trim. Lower: %3. Higher: %4.</source>
+        <translation>Neigungen von %1 bis %2 lassen eine Trimmhöhe. Niedriger: %3. Höher: %4.</translation>
+    </message>
+    <message>
+        <source>No tilt of the grid leaves a trim: %1.</source>
+        <translation>Keine Neigung des Rasters lässt eine Trimmhöhe: %1.</translation>
+    </message>
+    <message>
+        <source>Marks that leave a trim at some tilt: %1.</source>
+        <translation>Marken, die bei irgendeiner Neigung eine Trimmhöhe lassen: %1.</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Sorted by it, the options stand in the chosen order: what holds first</source>
+        <translation>Danach sortiert stehen die Möglichkeiten in der gewählten Reihenfolge: was hält, zuerst</translation>
+    </message>
+    <message>
+        <source>Place in the chosen order</source>
+        <translation>Platz in der gewählten Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Stack, from the bar down</source>
+        <translation>Stapel, vom Rahmen abwärts</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>Picks</source>
+        <translation>Anschläge</translation>
+    </message>
+    <message>
+        <source>Hoist</source>
+        <translation>Kettenzug</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Trim, %1</source>
+        <translation>Trimmhöhe, %1</translation>
+    </message>
+    <message>
+        <source>Where the lowest edge may be for every rule to hold</source>
+        <translation>Wo die unterste Kante sein darf, damit jede Regel hält</translation>
+    </message>
+    <message>
+        <source>Link that the chain is clipped at</source>
+        <translation>Glied, an dem die Kette eingehängt ist</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Heaviest point in % of its limit</source>
+        <translation>Schwerster Punkt in % seiner Grenze</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Abdeckung</translation>
+    </message>
+    <message>
+        <source>Share of the audience that is covered</source>
+        <translation>Anteil des Publikums, der abgedeckt ist</translation>
+    </message>
+    <message>
+        <source>Beaten by</source>
+        <translation>Übertroffen von</translation>
+    </message>
+    <message>
+        <source>No. of an option that is no worse in verdict, cover, mass, cabinets and hoists, steps of the build and greatest use of a limit, and better in one of them</source>
+        <translation>Nr. einer Möglichkeit, die in Urteil, Abdeckung, Masse, Boxen und Kettenzügen, Schritten des Aufbaus und größter Auslastung nicht schlechter und in einem davon besser ist</translation>
+    </message>
+    <message>
+        <source>There is no trim at which every rule holds.</source>
+        <translation>Es gibt keine Trimmhöhe, bei der jede Regel hält.</translation>
+    </message>
+    <message>
+        <source>Not lower: %1. Not higher: %2.</source>
+        <translation>Nicht niedriger: %1. Nicht höher: %2.</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>keine Grenze</translation>
+    </message>
+    <message>
+        <source>%1 (chosen)</source>
+        <translation>%1 (gewählt)</translation>
+    </message>
+    <message>
+        <source>No chain in this stack, or no setting possible</source>
+        <translation>Keine Kette in diesem Stapel, oder keine Einstellung möglich</translation>
+    </message>
+    <message>
+        <source>No other option beats it in every respect.</source>
+        <translation>Keine andere Möglichkeit übertrifft sie in jeder Hinsicht.</translation>
+    </message>
+    <message>
+        <source>No. %1</source>
+        <translation>Nr. %1</translation>
+    </message>
+    <message>
+        <source>No. %1 (%2) is no worse in anything and better in something.</source>
+        <translation>Nr. %1 (%2) ist in nichts schlechter und in etwas besser.</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Marke %1</translation>
+    </message>
+    <message>
+        <source>not looked further</source>
+        <translation>nicht weiter gesucht</translation>
+    </message>
+    <message>
+        <source>fails</source>
+        <translation>verletzt</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>Use of the limit</source>
+        <translation>Auslastung der Grenze</translation>
+    </message>
+    <message>
+        <source>The stroke stands at 100 %</source>
+        <translation>Der Strich steht bei 100 %</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Was sie sagt</translation>
+    </message>
+    <message>
+        <source>Where the limit comes from</source>
+        <translation>Woher die Grenze kommt</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht gefragt</translation>
+    </message>
+    <message>
+        <source>low steel %1</source>
+        <translation>tiefster Stahl %1</translation>
+    </message>
+    <message>
+        <source>partly not covered</source>
+        <translation>teils nicht abgedeckt</translation>
+    </message>
+    <message>
+        <source>not covered</source>
+        <translation>nicht abgedeckt</translation>
+    </message>
+    <message>
+        <source>Side elevation of the hang %1 with %2 cabinets.</source>
+        <translation>Seitenansicht der Hängung %1 mit %2 Boxen.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Chain at mark %1.</source>
+        <translation>Kette an Marke %1.</translation>
+    </message>
+    <message>
+        <source>Every sampled row is covered.</source>
+        <translation>Jede betrachtete Reihe ist abgedeckt.</translation>
+    </message>
+    <message>
+        <source>Some rows are not covered.</source>
+        <translation>Einige Reihen sind nicht abgedeckt.</translation>
+    </message>
+    <message>
+        <source>No. %1 · %2%3</source>
+        <translation>Nr. %1 · %2%3</translation>
+    </message>
+    <message>
+        <source> (chosen)</source>
+        <translation> (gewählt)</translation>
+    </message>
+    <message>
+        <source>In what they differ</source>
+        <translation>Worin sie sich unterscheiden</translation>
+    </message>
+    <message>
+        <source>In what they are alike</source>
+        <translation>Worin sie gleich sind</translation>
+    </message>
+    <message>
+        <source>%1 more on the bar</source>
+        <translation>%1 mehr am Rahmen</translation>
+    </message>
+    <message>
+        <source>%1 less under low steel</source>
+        <translation>%1 weniger unter dem tiefsten Stahl</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 niedriger</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>%1 further down</source>
+        <translation>%1 weiter nach unten</translation>
+    </message>
+    <message>
+        <source>%1 further up</source>
+        <translation>%1 weiter nach oben</translation>
+    </message>
+    <message>
+        <source>%1 shorter</source>
+        <translation>%1 kürzer</translation>
+    </message>
+    <message>
+        <source>%1 longer</source>
+        <translation>%1 länger</translation>
+    </message>
+    <message>
+        <source>%1 more wind</source>
+        <translation>%1 mehr Wind</translation>
+    </message>
+    <message>
+        <source>not even %1</source>
+        <translation>nicht einmal %1</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Stands at every step of %1; no farther was tried.</source>
+        <translation>Besteht bei jedem Schritt von %1; weiter wurde nicht versucht.</translation>
+    </message>
+    <message>
+        <source>%1: it still stands, and no farther was tried.</source>
+        <translation>%1: Sie besteht noch, und weiter wurde nicht versucht.</translation>
+    </message>
+    <message>
+        <source>not possible</source>
+        <translation>nicht möglich</translation>
+    </message>
+    <message>
+        <source>One step on: %1</source>
+        <translation>Ein Schritt weiter: %1</translation>
+    </message>
+    <message>
+        <source>%1 and no farther. One step on (%2) it %3, by %4: %5</source>
+        <translation>%1 und nicht weiter. Einen Schritt weiter (%2) ist sie %3, wegen %4: %5</translation>
+    </message>
+    <message>
+        <source>is unproven</source>
+        <translation>unbelegt</translation>
+    </message>
+    <message>
+        <source>Run again: %1; anything nearer: %2.</source>
+        <translation>Noch einmal angewandt: %1; alles Nähere: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2; one step less: %3.</source>
+        <translation>%1: %2; einen Schritt weniger: %3.</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>; and: </source>
+        <translation>; und: </translation>
+    </message>
+    <message>
+        <source> Then at tilt %1, trim %2%3.</source>
+        <translation> Dann bei Neigung %1, Trimmhöhe %2%3.</translation>
+    </message>
+    <message>
+        <source>, mark %1</source>
+        <translation>, Marke %1</translation>
+    </message>
+    <message>
+        <source> That is another option of the list.</source>
+        <translation> Das ist eine andere Möglichkeit der Liste.</translation>
+    </message>
+    <message>
+        <source>%1. %2%3</source>
+        <translation>%1. %2%3</translation>
+    </message>
+    <message>
+        <source>Unproven until what it lacks is asked for and entered.</source>
+        <translation>Unbelegt, bis das Fehlende erfragt und eingetragen ist.</translation>
+    </message>
+    <message>
+        <source>Not proven, by %1: %2</source>
+        <translation>Nicht belegt, wegen %1: %2</translation>
+    </message>
+    <message>
+        <source>It fails. No single change would do, and no pair of two. All rules were run %1 times.</source>
+        <translation>Sie ist verletzt. Keine einzelne Änderung würde genügen, und kein Paar von zweien. Alle Regeln wurden %1-mal angewandt.</translation>
+    </message>
+    <message>
+        <source>It fails. Each line would do by itself. All rules were run %1 times.</source>
+        <translation>Sie ist verletzt. Jede Zeile würde für sich genügen. Alle Regeln wurden %1-mal angewandt.</translation>
+    </message>
+    <message>
+        <source>It fails, and no single change would do; each line is a pair of two that does. All rules were run %1 times.</source>
+        <translation>Sie ist verletzt, und keine einzelne Änderung würde genügen; jede Zeile ist ein Paar, das genügt. Alle Regeln wurden %1-mal angewandt.</translation>
+    </message>
+    <message>
+        <source> With what says unproven it no longer fails, but is not proven either.</source>
+        <translation> Mit dem, was unbelegt ist, ist sie nicht mehr verletzt, aber auch nicht belegt.</translation>
+    </message>
+    <message>
+        <source>It is unproven. Nothing here mends that but the figures that are missing.</source>
+        <translation>Sie ist unbelegt. Daran ändern nur die fehlenden Angaben etwas.</translation>
+    </message>
+    <message>
+        <source>It stands; there is no direction in which it could be moved.</source>
+        <translation>Sie besteht; es gibt keine Richtung, in die sie sich bewegen ließe.</translation>
+    </message>
+    <message>
+        <source>It stands. From this setting, each way by itself; what breaks first in each unit comes first.</source>
+        <translation>Sie besteht. Von dieser Einstellung aus, jeder Weg für sich; was in jeder Einheit zuerst bricht, kommt zuerst.</translation>
+    </message>
+    <message>
+        <source>What would do, or how far it may go</source>
+        <translation>Was genügen würde, oder wie weit es gehen darf</translation>
+    </message>
+    <message>
+        <source>Now → then</source>
+        <translation>Jetzt → dann</translation>
+    </message>
+    <message>
+        <source>Verdict then</source>
+        <translation>Urteil dann</translation>
+    </message>
+    <message>
+        <source>With the change; of a way to a limit one step beyond it</source>
+        <translation>Mit der Änderung; bei einem Weg zur Grenze einen Schritt darüber hinaus</translation>
+    </message>
+    <message>
+        <source>What breaks first</source>
+        <translation>Was zuerst bricht</translation>
+    </message>
+    <message>
+        <source>Proved by running all rules</source>
+        <translation>Belegt durch Anwenden aller Regeln</translation>
+    </message>
+    <message>
+        <source>Hang</source>
+        <translation>Hängung</translation>
+    </message>
+    <message>
+        <source>Options</source>
+        <translation>Möglichkeiten</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>Tight</source>
+        <translation>Knapp</translation>
+    </message>
+    <message>
+        <source>Unproven</source>
+        <translation>Unbelegt</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>Verletzt</translation>
+    </message>
+    <message>
+        <source>Best</source>
+        <translation>Beste</translation>
+    </message>
+    <message>
+        <source>Its stack</source>
+        <translation>Ihr Stapel</translation>
+    </message>
+    <message>
+        <source>Chosen now</source>
+        <translation>Jetzt gewählt</translation>
+    </message>
+    <message>
+        <source>As the rules judge it today</source>
+        <translation>Wie die Regeln sie heute beurteilen</translation>
+    </message>
+    <message>
+        <source>Because of</source>
+        <translation>Wegen</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>before: nothing that decides it has changed since it was checked</source>
+        <translation>vorher: Nichts, was sie entscheidet, hat sich seit der Prüfung geändert</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>nicht entschieden</translation>
+    </message>
+    <message>
+        <source>not chosen</source>
+        <translation>nicht gewählt</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 shows, %3 settings decided.</source>
+        <translation>%1 von %2 Shows, %3 Einstellungen entschieden.</translation>
+    </message>
+    <message>
+        <source> Every hang has an option that stands.</source>
+        <translation> Jede Hängung hat eine Möglichkeit, die besteht.</translation>
+    </message>
+    <message>
+        <source> Hangs without an option that stands: %1.</source>
+        <translation> Hängungen ohne eine Möglichkeit, die besteht: %1.</translation>
+    </message>
+    <message>
+        <source> Chosen options that fail or are unproven today: %1.</source>
+        <translation> Gewählte Möglichkeiten, die heute verletzt oder unbelegt sind: %1.</translation>
+    </message>
+    <message>
+        <source> Stopped before the end; what was checked is kept, and the next check goes on from there.</source>
+        <translation> Vor dem Ende angehalten; was geprüft ist, bleibt, und die nächste Prüfung macht dort weiter.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Days on</source>
+        <translation>Tage seit</translation>
+    </message>
+    <message>
+        <source>Days since the stop before</source>
+        <translation>Tage seit dem Halt davor</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>The shortest way over the ground from the stop before; no road is shorter</source>
+        <translation>Der kürzeste Weg über den Boden vom Halt davor; keine Straße ist kürzer</translation>
+    </message>
+    <message>
+        <source>Venue</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Load-in</source>
+        <translation>Load-in</translation>
+    </message>
+    <message>
+        <source>By the venue's own clock</source>
+        <translation>Nach der Uhr des Orts</translation>
+    </message>
+    <message>
+        <source>The worst of the chosen options</source>
+        <translation>Das schlechteste der gewählten Möglichkeiten</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>Hangs that have an option</source>
+        <translation>Hängungen, die eine Möglichkeit haben</translation>
+    </message>
+    <message>
+        <source>Heaviest</source>
+        <translation>Schwerster</translation>
+    </message>
+    <message>
+        <source>Static load of the heaviest point of the chosen options</source>
+        <translation>Ruhende Last des schwersten Punkts der gewählten Möglichkeiten</translation>
+    </message>
+    <message>
+        <source>Stacks</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Point %1, load at rest</source>
+        <translation>Punkt %1, Last in Ruhe</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>hält</translation>
+    </message>
+    <message>
+        <source>tight</source>
+        <translation>knapp</translation>
+    </message>
+    <message>
+        <source>unproven</source>
+        <translation>unbelegt</translation>
+    </message>
+    <message>
+        <source>Within every limit entered here. That is not permission to lift.</source>
+        <translation>Innerhalb jeder hier eingetragenen Grenze. Das ist keine Erlaubnis zu heben.</translation>
+    </message>
+    <message>
+        <source>Within every limit entered here, but close to at least one of them.</source>
+        <translation>Innerhalb jeder hier eingetragenen Grenze, aber nahe an mindestens einer.</translation>
+    </message>
+    <message>
+        <source>A figure that a rule needs is missing, out of date or of unknown basis.</source>
+        <translation>Eine Angabe, die eine Regel braucht, fehlt, ist veraltet oder von unbekannter Grundlage.</translation>
+    </message>
+    <message>
+        <source>Beyond at least one limit. It cannot be chosen.</source>
+        <translation>Jenseits mindestens einer Grenze. Sie kann nicht gewählt werden.</translation>
+    </message>
+    <message>
+        <source>load on each point</source>
+        <translation>Last auf jedem Punkt</translation>
+    </message>
+    <message>
+        <source>load on truss or bay</source>
+        <translation>Last auf Traverse oder Feld</translation>
+    </message>
+    <message>
+        <source>hoists</source>
+        <translation>Kettenzüge</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>number of cabinets</source>
+        <translation>Zahl der Boxen</translation>
+    </message>
+    <message>
+        <source>joints and pins</source>
+        <translation>Gelenke und Bolzen</translation>
+    </message>
+    <message>
+        <source>seated joints shut</source>
+        <translation>aufsitzende Gelenke geschlossen</translation>
+    </message>
+    <message>
+        <source>chain</source>
+        <translation>Kette</translation>
+    </message>
+    <message>
+        <source>lean of the hoists' chains</source>
+        <translation>Schrägzug der Hubketten</translation>
+    </message>
+    <message>
+        <source>bridles</source>
+        <translation>Bridles</translation>
+    </message>
+    <message>
+        <source>one hoist higher</source>
+        <translation>ein Kettenzug höher</translation>
+    </message>
+    <message>
+        <source>share of each pick</source>
+        <translation>Anteil jedes Anschlags</translation>
+    </message>
+    <message>
+        <source>shackles and steel</source>
+        <translation>Schäkel und Seile</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <source>lowest edge</source>
+        <translation>unterste Kante</translation>
+    </message>
+    <message>
+        <source>headroom</source>
+        <translation>Höhe darüber</translation>
+    </message>
+    <message>
+        <source>hoist chain reaches</source>
+        <translation>Hubkette reicht</translation>
+    </message>
+    <message>
+        <source>travel of bar and joint</source>
+        <translation>Weg von Rahmen und Gelenk</translation>
+    </message>
+    <message>
+        <source>audience covered</source>
+        <translation>Publikum abgedeckt</translation>
+    </message>
+    <message>
+        <source>level front to back</source>
+        <translation>Pegel vorn zu hinten</translation>
+    </message>
+    <message>
+        <source>units free</source>
+        <translation>Geräte frei</translation>
+    </message>
+    <message>
+        <source>examinations stand</source>
+        <translation>Prüfungen gelten</translation>
+    </message>
+    <message>
+        <source>whole carts</source>
+        <translation>ganze Wagen</translation>
+    </message>
+    <message>
+        <source>chain of that pitch</source>
+        <translation>Kette dieser Teilung</translation>
+    </message>
+    <message>
+        <source>cabinet</source>
+        <translation>Box</translation>
+    </message>
+    <message>
+        <source>hoist</source>
+        <translation>Kettenzug</translation>
+    </message>
+    <message>
+        <source>cart</source>
+        <translation>Wagen</translation>
+    </message>
+    <message>
+        <source>hardware</source>
+        <translation>Zubehör</translation>
+    </message>
+    <message>
+        <source>loom</source>
+        <translation>Kabelbaum</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>bereit</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>unterwegs</translation>
+    </message>
+    <message>
+        <source>quarantined</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>in repair</source>
+        <translation>in Reparatur</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>ausgemustert</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>pass with remark</source>
+        <translation>bestanden mit Bemerkung</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>benutzt</translation>
+    </message>
+    <message>
+        <source>harmed perhaps</source>
+        <translation>vielleicht beschädigt</translation>
+    </message>
+    <message>
+        <source>assembled</source>
+        <translation>aufgebaut</translation>
+    </message>
+    <message>
+        <source>fault found</source>
+        <translation>Fehler gefunden</translation>
+    </message>
+    <message>
+        <source>side pair</source>
+        <translation>Seitenpaar</translation>
+    </message>
+    <message>
+        <source>fore-aft</source>
+        <translation>vorn-hinten</translation>
+    </message>
+    <message>
+        <source>single</source>
+        <translation>einzeln</translation>
+    </message>
+    <message>
+        <source>basis not known</source>
+        <translation>Grundlage nicht bekannt</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation>in Ruhe</translation>
+    </message>
+    <message>
+        <source>with dynamic factor</source>
+        <translation>mit dynamischem Beiwert</translation>
+    </message>
+    <message>
+        <source>seated</source>
+        <translation>aufsitzend</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>verbolzt</translation>
+    </message>
+    <message>
+        <source>pivot</source>
+        <translation>Drehgelenk</translation>
+    </message>
+    <message>
+        <source>shackle</source>
+        <translation>Schäkel</translation>
+    </message>
+    <message>
+        <source>sling</source>
+        <translation>Schlinge</translation>
+    </message>
+    <message>
+        <source>clip</source>
+        <translation>Haken</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>Bolzen</translation>
+    </message>
+    <message>
+        <source>secondary steel</source>
+        <translation>Sicherungsseil</translation>
+    </message>
+</context>
+<context>
+    <name>WorkLine</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Wie weit es ist</translation>
+    </message>
+</context>
+<context>
+    <name>WouldDoPanel</name>
+    <message>
+        <source>Work it out</source>
+        <translation>Ausrechnen</translation>
+    </message>
+    <message>
+        <source>What would do, or what breaks first</source>
+        <translation>Was genügen würde, oder was zuerst bricht</translation>
+    </message>
+    <message>
+        <source>The selected line in full</source>
+        <translation>Die ausgewählte Zeile im Ganzen</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Angehalten. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Select an option to see what would do for it, or what breaks first.</source>
+        <translation>Eine Möglichkeit auswählen, um zu sehen, was für sie genügen würde oder was zuerst bricht.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Running all rules on changed copies of the show …</source>
+        <translation>Alle Regeln werden auf geänderte Kopien der Show angewandt …</translation>
+    </message>
+</context>
+</TS>
