@@ -7,6 +7,7 @@
 
 #include "options/box.h"
 #include "options/cover.h"
+#include "options/load_span.h"
 #include "options/loads.h"
 #include "options/rig_fold.h"
 #include "options/room_limits.h"
@@ -139,8 +140,13 @@ void count(std::vector<BoundCount>& bounds, const char* bound, const char* rule,
 class Chooser {
 public:
   Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges)
-      : option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()),
-        overAll_(overAll(option, settings)) {}
+      : option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()), own_(settings),
+        fold_(option.fold == nullptr ? own_ : *option.fold), loads_(fold_.loads(option)),
+        overAll_(weightRules().size()), plumb_(weightRules().size()) {
+    if (loads_.corners) {
+      overAll_ = overAll(option, loads_.all, *loads_.corners);
+    }
+  }
 
   Best choose() {
     const std::vector<std::size_t> order = nearestFirst(option_, settings_);
@@ -195,7 +201,7 @@ private:
       if (!rule.needsSetting || overAll_[i].most <= score_.verdict) {
         continue;
       }
-      if (overAll_[i].least > score_.verdict || useOf(rule, number, longestChain).verdict > score_.verdict) {
+      if (overAll_[i].least > score_.verdict || leastOf(i, number) > score_.verdict) {
         return rule.id;
       }
     }
@@ -208,7 +214,7 @@ private:
     for (std::size_t i = 0; i < weightRules().size(); ++i) {
       const Rule& rule = weightRules()[i];
       if (rule.needsSetting) {
-        least.raise(overAll_[i].same() ? overAll_[i].least : best(rule), rule.id);
+        least.raise(overAll_[i].same() ? overAll_[i].least : best(i), rule.id);
       }
     }
     for (const Rule& rule : roomRules()) {
@@ -231,6 +237,43 @@ private:
       least.raise(Verdict::fails, coverRule.id);
     }
     return least;
+  }
+
+  /// What a weight rule says of every setting while no chain leans, all in one go; nullptr where it has to be
+  /// asked setting by setting.
+  const std::vector<double>* plumb(std::size_t which) {
+    const Rule& rule = weightRules()[which];
+    if (!LoadSpan::speaksOf(rule)) {
+      return nullptr;
+    }
+    if (!span_) {
+      span_.emplace(option_, loads_.all);
+    }
+    if (!span_->usable()) {
+      return nullptr;
+    }
+    std::vector<double>& verdicts = plumb_[which];
+    if (verdicts.empty()) {
+      verdicts.assign(settings_.size(), static_cast<double>(Verdict::holds));
+      span_->raise(rule, verdicts);
+    }
+    return &verdicts;
+  }
+
+  /// A weight rule's verdict at the longest chain.
+  Verdict leastOf(std::size_t which, std::size_t number) {
+    if (const std::vector<double>* known = plumb(which)) {
+      return static_cast<Verdict>((*known)[number]);
+    }
+    return useOf(weightRules()[which], number, longestChain).verdict;
+  }
+
+  Verdict best(std::size_t which) {
+    Verdict best = Verdict::fails;
+    for (std::size_t number = 0; number < settings_.size() && best != Verdict::holds; ++number) {
+      best = std::min(best, leastOf(which, number));
+    }
+    return best;
   }
 
   Verdict best(const Rule& rule) {
@@ -314,13 +357,15 @@ private:
       if (!rule.needsSetting) {
         continue;
       }
-      if (!leans && overAll_[i].same() && overAll_[i].most < Verdict::fails) {
-        Use proven;
+      Use proven;
+      proven.verdict = Verdict::fails;
+      if (!leans && overAll_[i].same()) {
         proven.verdict = overAll_[i].most;
-        add(score, proven); // how far beyond counts only where it fails
-      } else {
-        add(score, useOf(rule, number, trim));
+      } else if (!leans && LoadSpan::speaksOf(rule)) {
+        proven.verdict = leastOf(i, number);
       }
+      // How far beyond counts only where it fails.
+      add(score, proven.verdict < Verdict::fails ? proven : useOf(rule, number, trim));
     }
     for (const Rule& rule : roomRules()) {
       if (rule.needsSetting) {
@@ -359,7 +404,12 @@ private:
   const std::vector<Settled>& settings_;
   CoverRanges& ranges_;
   std::vector<std::optional<Window>> windows_;
+  RigFold own_; ///< where the case has none
+  RigFold& fold_;
+  const RigFold::Loads& loads_;
+  std::optional<LoadSpan> span_;
   std::vector<OverAll> overAll_;
+  std::vector<std::vector<double>> plumb_; ///< by weight rule, empty until it is asked
   Best best_;
   Score score_;
   bool any_ = false;

@@ -8,9 +8,7 @@
 #include "options/sentence.h"
 
 namespace hangbook::options {
-namespace {
 
-/// Stretch of one set of the secondary suspension for each N, m; a shackle is taken as stiff beside a steel.
 double stretchPerNewton(const WeightLimits& limits) {
   double sum = 0.0;
   for (const Piece& piece : limits.secondarySteel) {
@@ -27,8 +25,6 @@ double stretchPerNewton(const WeightLimits& limits) {
   return sum;
 }
 
-} // namespace
-
 double catchFactor(double drop, double stretch) {
   if (drop == 0.0) {
     return 2.0;
@@ -37,11 +33,14 @@ double catchFactor(double drop, double stretch) {
 }
 
 Catching catchingAt(const Case& option, const Settled& settled, std::size_t pick) {
-  const WeightLimits& limits = *option.weight;
+  const double load = std::max(settled.build.most[pick], pickLoad(settled, pick));
+  return catchingOf(*option.weight, stretchPerNewton(*option.weight), load);
+}
+
+Catching catchingOf(const WeightLimits& limits, double stretchForEach, double load) {
   Catching catching;
   catching.drop = limits.drop.value;
-  const double load = std::max(settled.build.most[pick], pickLoad(settled, pick));
-  const double factor = catchFactor(catching.drop, load * stretchPerNewton(limits));
+  const double factor = catchFactor(catching.drop, load * stretchForEach);
   catching.factor = std::isnan(factor) || std::isnan(limits.secondary.value)
                         ? notKnown
                         : std::max(factor, limits.secondary.value);

@@ -19,6 +19,11 @@ struct Catching {
 /// not known. Never less than the house's factor.
 Catching catchingAt(const Case&, const Settled&, std::size_t pick);
 
+/// The same from the pick's load, N, and from what one set of steels stretches for each of them (m/N).
+Catching catchingOf(const WeightLimits&, double stretchForEach, double load);
+/// NaN where one of the steels has no E·A, 0 where there is none; a shackle is taken as stiff beside a steel.
+double stretchPerNewton(const WeightLimits&);
+
 /// Where drop and factor come from, or what is missing.
 QString catchingWords(const Case&, const Catching&);
 

@@ -8,6 +8,7 @@
 #include <span>
 #include <vector>
 
+#include "options/load_columns.h"
 #include "options/placement.h"
 #include "options/wind_force.h"
 
@@ -34,6 +35,21 @@ public:
   std::optional<std::array<Settled, 2>>* uneven(const Settled& settled) { return in(uneven_, settled); }
   /// Height of the highest floor beneath, for this way.
   std::optional<double>* floor(const Settled& settled) { return in(floor_, settled); }
+  /// The loads of all settings side by side, and their corners (empty where they are of no use).
+  struct Loads {
+    LoadColumns all;
+    std::optional<LoadColumns> corners;
+  };
+  /// `option`: any of this rig.
+  const Loads& loads(const Case& option) {
+    if (!loads_) {
+      loads_.emplace(Loads{LoadColumns(option, settings_), std::nullopt});
+      if (loads_->all.alike && loads_->all.loaded) {
+        loads_->corners = loads_->all.corners();
+      }
+    }
+    return *loads_;
+  }
   /// What a rule of the rig and the hoist alone said of each setting.
   std::vector<std::optional<Use>>& uses(const Rule& rule, const catalogue::HoistType* hoist) {
     for (KeptUses& each : uses_) {
@@ -63,6 +79,7 @@ private:
 
   std::span<const Settled> settings_;
   std::deque<KeptUses> uses_; ///< never moved: each is referred to
+  std::optional<Loads> loads_;
   std::vector<std::optional<LowestEdge>> lowest_;
   std::vector<std::optional<WindForce>> wind_;
   std::vector<std::optional<std::array<Settled, 2>>> uneven_;

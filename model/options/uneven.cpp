@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "hang/uneven.h"
+#include "options/load_columns.h"
 #include "options/loads.h"
 #include "options/rig_fold.h"
 #include "options/sentence.h"
@@ -15,15 +16,11 @@
 namespace hangbook::options {
 namespace {
 
-enum Why { judged, noPair, beyondBar, differenceUnknown };
+enum Why { judged, noPair, moreThanBar, differenceUnknown };
 
 /// `which` = rule × 2, + 1 where the right one stands higher.
 std::array<const Rule*, 5> carried() {
   return {&pointLoadRule, &zoneLoadRule, &bridleRule, &hoistRule, &hardwareRule};
-}
-
-bool isPair(const Settled& settled) {
-  return settled.statics.side.has_value() && settled.statics.pickCount == 2;
 }
 
 double spacingOf(const Case& option) {
@@ -39,25 +36,34 @@ std::optional<hang::Uneven> unevenBy(const Case& option, double difference, cons
                                                              : std::nullopt;
 }
 
-/// The same hang with its picks loaded as they are where the left one stands so much higher.
-bool takeUneven(const Case& option, double difference, const Settled& level, Settled& into) {
+/// What the picks of a level pair carry where the left one stands so much higher.
+std::optional<std::array<double, 2>> loadsBy(const Case& option, double difference, const Settled& level) {
   const auto uneven = unevenBy(option, difference, level.statics);
   if (!uneven) {
-    return false;
+    return std::nullopt;
   }
+  const auto even = unevenBy(option, 0.0, level.statics);
+  std::array<double, 2> loads{};
   for (std::size_t pick = 0; pick < 2; ++pick) {
     // What unlike hoists move from one pick to the other, with the lever at its greatest, on top of the level
     // loads.
-    const auto even = unevenBy(option, 0.0, level.statics);
     const double lever = level.doubt == nullptr ? 1.0 : level.doubt->worst.lever;
-    const double moved = even ? uneven->loads[pick] - even->loads[pick] : notKnown;
-    const double load = level.doubt == nullptr ? uneven->loads[pick]
-                        : moved > 0.0          ? pickLoad(level, pick) + lever * moved
-                                               : pickLoad(level, pick) + moved;
-    into.statics.pickLoads[pick].load = load;
-    into.build.most[pick] = std::max(level.build.most[pick], load);
+    const double moved = even ? uneven->loads.at(pick) - even->loads.at(pick) : notKnown;
+    loads.at(pick) = level.doubt == nullptr ? uneven->loads.at(pick)
+                     : moved > 0.0          ? pickLoad(level, pick) + lever * moved
+                                            : pickLoad(level, pick) + moved;
   }
-  return true;
+  return loads;
+}
+
+/// The same hang with its picks so loaded.
+bool takeUneven(const Case& option, double difference, const Settled& level, Settled& into) {
+  const auto loads = loadsBy(option, difference, level);
+  for (std::size_t pick = 0; loads && pick < 2; ++pick) {
+    into.statics.pickLoads[pick].load = loads->at(pick);
+    into.build.most[pick] = std::max(level.build.most[pick], loads->at(pick));
+  }
+  return loads.has_value();
 }
 
 /// With the left one higher, with the right one higher; nothing where that is not known.
@@ -74,17 +80,17 @@ bool takeBoth(const Case& option, double difference, const Settled& level,
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
   Use worst;
   worst.verdict = Verdict::holds;
-  if (!isPair(*settled)) {
+  if (!isSidePair(*settled)) {
     worst.applies = false;
     worst.why = noPair;
     return worst;
   }
   const double difference = option.weight->hoistDifference.value;
-  if (option.bar->hoistOffsetLimit && difference > inMetres(*option.bar->hoistOffsetLimit)) {
+  if (beyondBar(option)) {
     worst.value = difference;
     worst.limit = inMetres(*option.bar->hoistOffsetLimit);
     worst.verdict = Verdict::fails;
-    worst.why = beyondBar;
+    worst.why = moreThanBar;
     return worst;
   }
   const auto rules = carried();
@@ -117,7 +123,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   if (!use.applies) {
     return doesNotApply("uneven", QStringLiteral("there is no pair of hoists side by side."));
   }
-  if (use.why == beyondBar) {
+  if (use.why == moreThanBar) {
     Finding finding = findingFor("uneven", use, "m");
     finding.source = makerSource(option.bar->name, option.bar->source);
     finding.text =
@@ -152,6 +158,22 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
 }
 
 } // namespace
+
+std::optional<std::array<std::array<double, 2>, 2>> unevenLoads(const Case& option, const Settled& level) {
+  const double difference = option.weight->hoistDifference.value;
+  const auto left = loadsBy(option, difference, level);
+  const auto right = loadsBy(option, -difference, level);
+  return left && right ? std::optional(std::array{*left, *right}) : std::nullopt;
+}
+
+bool isSidePair(const Settled& settled) {
+  return settled.statics.side.has_value() && settled.statics.pickCount == 2;
+}
+
+bool beyondBar(const Case& option) {
+  return option.bar->hoistOffsetLimit &&
+         option.weight->hoistDifference.value > inMetres(*option.bar->hoistOffsetLimit);
+}
 
 const Rule unevenRule{"uneven", true, evaluate, nullptr, explain};
 

@@ -2,12 +2,10 @@
 #include <cmath>
 
 #include "options/rule.h"
+#include "options/tight_share.h"
 
 namespace hangbook::options {
 namespace {
-
-/// Use of a load limit from which on it is tight.
-constexpr double tightShare = 0.9;
 
 /// `slack`: how far the value is inside its limit.
 Verdict bySpare(double slack, double margin) {

@@ -5,7 +5,9 @@
 #include <array>
 #include <fstream>
 #include <limits>
+#include <stdexcept>
 
+#include "options/load_span.h"
 #include "options/loads.h"
 #include "options/weight_limits.h"
 
@@ -13,6 +15,8 @@ namespace hangbook::bench {
 namespace {
 
 constexpr double noLean = -std::numeric_limits<double>::infinity(); // the trim at which no chain leans
+const std::array rules{&options::pointLoadRule, &options::zoneLoadRule, &options::hoistRule,
+                       &options::barRule};
 constexpr double none = std::numeric_limits<double>::infinity();
 
 void write(const std::string& file, const std::vector<double>& figures) {
@@ -26,12 +30,34 @@ void write(const std::string& file, const std::vector<double>& figures) {
 PlainRules::PlainRules(options::Snapshot snapshot) : seam_(std::move(snapshot)) {
   for (const OneOption& one : seam_.all()) {
     settings_ += static_cast<long>(seam_.settingsOf(one).size());
+    while (columns_.size() <= one.rig) { // rigs are counted on
+      columns_.emplace_back(one.option, seam_.settingsOf(one));
+    }
   }
 }
 
-std::vector<unsigned char> PlainRules::check() const {
-  const std::array rules{&options::pointLoadRule, &options::zoneLoadRule, &options::hoistRule,
-                         &options::barRule};
+void PlainRules::check(std::vector<unsigned char>& into) const {
+  std::vector<double> worst;
+  std::size_t at = 0;
+  for (const OneOption& one : seam_.all()) {
+    if (columns_[one.rig].size() == 0) {
+      continue;
+    }
+    const options::LoadSpan span(one.option, columns_[one.rig]);
+    if (!span.usable()) {
+      throw std::logic_error("the plain rules are for chains that hang plumb");
+    }
+    worst.assign(columns_[one.rig].size(), 0.0);
+    for (const options::Rule* rule : rules) {
+      span.raise(*rule, worst);
+    }
+    for (const double each : worst) {
+      into[at++] = static_cast<unsigned char>(each);
+    }
+  }
+}
+
+std::vector<unsigned char> PlainRules::checkOneByOne() const {
   std::vector<unsigned char> verdicts;
   verdicts.reserve(static_cast<std::size_t>(settings_));
   for (const OneOption& one : seam_.all()) {
@@ -77,7 +103,7 @@ void PlainRules::writeTo(const char* folder) const {
   }
   write(to + "/settings.f64", settings);
   write(to + "/limits.f64", limits);
-  const std::vector<unsigned char> verdicts = check();
+  const std::vector<unsigned char> verdicts = checkOneByOne();
   std::ofstream(to + "/verdicts.u8", std::ios::binary)
       .write(reinterpret_cast<const char*>(verdicts.data()), static_cast<std::streamsize>(verdicts.size()));
 }

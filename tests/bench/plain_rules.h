@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/seam.h"
+#include "options/load_columns.h"
 
 namespace hangbook::bench {
 
@@ -12,14 +13,18 @@ class PlainRules {
 public:
   explicit PlainRules(options::Snapshot snapshot);
 
-  /// By the rules' own `evaluate`: the worst verdict of each setting of each option, option by option.
-  std::vector<unsigned char> check() const;
+  /// The worst verdict of each setting of each option, option by option, as the search asks for it: a rule of
+  /// all settings at once. `into` has one for each of `settings()`.
+  void check(std::vector<unsigned char>& into) const;
+  /// The same by the rules' own `evaluate`, setting by setting.
+  std::vector<unsigned char> checkOneByOne() const;
   long settings() const { return settings_; }
   /// settings.f64, limits.f64, verdicts.u8
   void writeTo(const char* folder) const;
 
 private:
   Seam seam_;
+  std::vector<options::LoadColumns> columns_; ///< of each rig
   long settings_ = 0;
 };
 

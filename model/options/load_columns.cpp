@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "options/load_columns.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "options/loads.h"
+
+namespace hangbook::options {
+namespace {
+
+constexpr auto unproven = static_cast<double>(Verdict::unproven);
+
+/// As `highestPickForce` where no chain leans.
+double mostOf(double build, double load) {
+  return std::isnan(load) ? notKnown : std::max(std::max(build, load), load);
+}
+
+/// Sums and products of a few figures differ by far less from what they are exactly, as a part of them.
+constexpr double roundingAtMost = 1e-13;
+
+std::vector<double> endsOf(const std::vector<double>& column) {
+  const auto [least, most] = std::minmax_element(column.begin(), column.end());
+  return {*least * (1.0 - roundingAtMost), *most * (1.0 + roundingAtMost)};
+}
+
+bool isLoaded(double load, double build) {
+  return load > 0.0 && std::isfinite(load) && std::isfinite(build);
+}
+
+void resize(LoadColumns::Pick& pick, std::size_t size) {
+  pick.load.assign(size, notKnown);
+  pick.most.assign(size, notKnown);
+}
+
+} // namespace
+
+LoadColumns::LoadColumns(const Case& option, std::span<const Settled> settings)
+    : weight(settings.size()), build(settings.size()), bounded(settings.size()) {
+  if (settings.empty()) {
+    alike = false;
+    return;
+  }
+  picks = settings.front().statics.pickCount;
+  gearHeavier = settings.front().gearHeavier;
+  sidePair = isSidePair(settings.front());
+  for (std::size_t stand = 0; stand < (sidePair ? 3U : 1U); ++stand) {
+    for (std::size_t pick = 0; pick < picks; ++pick) {
+      resize(stands.at(stand).at(pick), settings.size());
+    }
+  }
+  for (std::size_t i = 0; i < settings.size(); ++i) {
+    const Settled& settled = settings[i];
+    alike = alike && settled.statics.pickCount == picks && settled.gearHeavier == gearHeavier &&
+            isSidePair(settled) == sidePair;
+    if (!alike) {
+      return;
+    }
+    weight[i] = weightBelow(settled);
+    build[i] = settled.build.unknown ? unproven : 0.0;
+    bounded[i] = settled.doubt == nullptr || settled.doubt->worst.bounded ? 0.0 : unproven;
+    for (std::size_t pick = 0; pick < picks; ++pick) {
+      // Figures that do not follow are left to the rules themselves.
+      alike = alike && std::isfinite(pickLoad(settled, pick)) && std::isfinite(settled.build.most[pick]);
+      loaded = loaded && isLoaded(pickLoad(settled, pick), settled.build.most[pick]);
+      stands[0].at(pick).load[i] = pickLoad(settled, pick);
+      stands[0].at(pick).most[i] = mostOf(settled.build.most[pick], pickLoad(settled, pick));
+    }
+    if (!sidePair) {
+      continue;
+    }
+    const auto loads = unevenLoads(option, settled);
+    if (!loads) {
+      alike = false;
+      return;
+    }
+    for (std::size_t higher = 0; higher < 2; ++higher) {
+      for (std::size_t pick = 0; pick < 2; ++pick) {
+        const double load = loads->at(higher).at(pick);
+        alike = alike && std::isfinite(load);
+        loaded = loaded && load > 0.0;
+        stands.at(1 + higher).at(pick).load[i] = load;
+        stands.at(1 + higher).at(pick).most[i] = mostOf(std::max(settled.build.most[pick], load), load);
+      }
+    }
+  }
+}
+
+LoadColumns LoadColumns::corners() const {
+  LoadColumns ends;
+  for (std::size_t stand = 0; stand < (sidePair ? 3U : 1U); ++stand) {
+    for (std::size_t pick = 0; pick < picks; ++pick) {
+      const Pick& from = stands.at(stand).at(pick);
+      ends.stands.at(stand).at(pick) = {endsOf(from.load), endsOf(from.most)};
+    }
+  }
+  ends.picks = picks;
+  ends.weight = endsOf(weight);
+  ends.gearHeavier = gearHeavier;
+  const auto plainEnds = [](const std::vector<double>& verdicts) {
+    const auto [least, most] = std::minmax_element(verdicts.begin(), verdicts.end());
+    return std::vector<double>{*least, *most};
+  };
+  ends.build = plainEnds(build);
+  ends.bounded = plainEnds(bounded);
+  ends.sidePair = sidePair;
+  return ends;
+}
+
+} // namespace hangbook::options

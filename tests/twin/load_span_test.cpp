@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rules asked of all settings at once say, to the bit, what the rules themselves say of each.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+#include <random>
+
+#include "options/box.h"
+#include "options/judge_case.h"
+#include "options/load_span.h"
+#include "options/loads.h"
+#include "options/ways.h"
+#include "random_show.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+
+namespace {
+
+constexpr double infinite = std::numeric_limits<double>::infinity();
+
+/// Calls `look(case, its settings)` for every option of a show.
+template <class Look>
+void overOptions(const Snapshot& snapshot, Look look) {
+  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+  const calendar::Hang& hang = snapshot.show.hangs.front();
+  const auto candidates = candidatePoints(snapshot, house, hang);
+  const Search search{&snapshot, &house, &hang, candidates.bridles};
+  for (const catalogue::StackingTable& table : snapshot.catalogue.tables) {
+    for (const Stack& stack : stacksOf(snapshot.catalogue, table)) {
+      for (const QString& name : table.bars) {
+        const catalogue::BarType* bar = catalogue::find(snapshot.catalogue.bars, name);
+        for (const catalogue::PickArrangement& picks : bar->arrangements) {
+          const auto* chain =
+              stack.held == 0 ? nullptr : catalogue::find(snapshot.catalogue.chains, table.chain);
+          Rig rig = rigFor(stack, *bar, picks, chain, hang, snapshot, house);
+          if (!rig.missing.isEmpty()) {
+            continue;
+          }
+          const std::vector<Settled> settings = settingsOf(rig, inDegrees(hang.pan)).settled;
+          for (const auto& points : waysToReach(candidates.points, picks.picks)) {
+            for (const catalogue::HoistType& hoist : snapshot.catalogue.hoists) {
+              look(caseOf(search, table, stack, *bar, picks, hoist, points, {}), settings);
+            }
+          }
+        }
+      }
+    }
+  }
+}
+
+/// A case whose limits are moved so that one of them is met exactly at one setting.
+Case metExactly(const Case& option, const Settled& settled, std::mt19937_64& engine) {
+  Case met = option;
+  auto limits = std::make_shared<WeightLimits>(*option.weight);
+  const auto put = [&](const Rule& rule, double& limit) {
+    const Use use = rule.evaluate(option, &settled, -infinite);
+    if (use.which >= 0 && std::isfinite(use.value)) {
+      const double share = engine() % 2 == 0 ? 1.0 : 0.9;
+      limit = use.value * 1000.0 / share;
+      const auto off = engine() % 3;
+      limit = off == 0 ? limit : std::nextafter(limit, off == 1 ? infinite : 0.0);
+    }
+  };
+  if (!limits->capacity.empty()) {
+    const Use use = pointLoadRule.evaluate(option, &settled, -infinite);
+    put(pointLoadRule, limits->capacity[static_cast<std::size_t>(std::max(0, use.which))]);
+  }
+  if (!limits->zones.empty()) {
+    const Use use = zoneLoadRule.evaluate(option, &settled, -infinite);
+    put(zoneLoadRule, limits->zones[static_cast<std::size_t>(std::max(0, use.which))].capacity);
+  }
+  met.weight = limits;
+  return met;
+}
+
+struct Seen {
+  long compared = 0;
+  long asked = 0;
+  std::array<long, 4> verdicts{};
+};
+
+void compare(const Case& option, const std::vector<Settled>& settings, Seen& seen) {
+  const LoadColumns columns(option, settings);
+  const LoadSpan span(option, columns);
+  ++seen.asked;
+  if (!span.usable()) {
+    return;
+  }
+  const auto bounds = columns.loaded ? overAll(option, columns, columns.corners()) : std::vector<OverAll>{};
+  for (std::size_t number = 0; number < weightRules().size(); ++number) {
+    const Rule& rule = weightRules()[number];
+    if (!LoadSpan::speaksOf(rule)) {
+      continue;
+    }
+    std::vector<double> verdicts(settings.size(), 0.0);
+    span.raise(rule, verdicts);
+    for (std::size_t i = 0; i < settings.size(); ++i) {
+      const Verdict own = rule.evaluate(option, &settings[i], -infinite).verdict;
+      ++seen.compared;
+      ++seen.verdicts.at(static_cast<std::size_t>(own));
+      BOOST_REQUIRE_MESSAGE(verdicts[i] == static_cast<double>(own),
+                            rule.id << ": " << verdicts[i] << " for " << static_cast<int>(own));
+      if (!bounds.empty()) {
+        BOOST_REQUIRE_MESSAGE(bounds[number].least <= own && own <= bounds[number].most,
+                              rule.id << " is not within its bound");
+      }
+    }
+  }
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(load_span)
+
+BOOST_AUTO_TEST_CASE(says_what_the_rules_say_of_each_setting) {
+  Seen seen;
+  std::mt19937_64 engine(5);
+  for (std::uint64_t seed = 1; seed <= 500; ++seed) {
+    overOptions(testing::randomShow(seed), [&](const Case& option, const std::vector<Settled>& settings) {
+      if (settings.empty() || (seen.asked > 800 && engine() % 4 != 0)) {
+        return;
+      }
+      compare(option, settings, seen);
+      compare(metExactly(option, settings[engine() % settings.size()], engine), settings, seen);
+    });
+  }
+  BOOST_TEST(seen.compared > 50000);
+  for (const long each : seen.verdicts) {
+    BOOST_TEST(each > 200);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(a_limit_turns_at_the_very_figure_at_which_the_rule_turns) {
+  std::mt19937_64 engine(7);
+  const auto verdictBy = [](const LoadLimit& limit, double load) {
+    return !limit.known              ? Verdict::unproven
+           : load > limit.failsAbove ? Verdict::fails
+           : load >= limit.tightFrom ? Verdict::tight
+                                     : Verdict::holds;
+  };
+  std::vector<double> limits{0.0,    -0.0,  1.0,      11800.0,   -3.0,    5e-324,
+                             1e-300, 1e300, infinite, -infinite, notKnown};
+  for (int i = 0; i < 3000; ++i) {
+    limits.push_back(std::ldexp(static_cast<double>(engine() >> 11), static_cast<int>(engine() % 30) - 50));
+  }
+  for (const double limit : limits) {
+    const LoadLimit two(limit);
+    for (const double around : {limit, 0.9 * limit, 0.0, 2.0 * limit, -limit, infinite}) {
+      double load = std::nextafter(std::nextafter(std::nextafter(around, -infinite), -infinite), -infinite);
+      for (int step = 0; step < 7; ++step) {
+        if (!std::isnan(load)) {
+          BOOST_REQUIRE_MESSAGE(verdictBy(two, load) == loadUse(load, limit).verdict,
+                                "limit " << limit << ", load " << load);
+        }
+        load = std::nextafter(load, infinite);
+      }
+    }
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()
