@@ -17,6 +17,7 @@
 
 #include "options/freeze.h"
 #include "options/house_change.h"
+#include "options/rig_shelf.h"
 #include "options/search.h"
 #include "quantity/error.h"
 #include "store/calendar_store.h"
@@ -94,10 +95,12 @@ QJsonObject hangResult(const options::HangOptions& hang, const std::vector<optio
 }
 
 /// Nothing where it was stopped.
-std::optional<QJsonObject> checkOf(const Snapshot& snapshot, const std::function<bool()>& stop) {
+std::optional<QJsonObject> checkOf(const Snapshot& snapshot, const std::function<bool()>& stop,
+                                   options::RigShelf& shelf) {
   try {
-    const options::ShowOptions all = options::decide(
-        snapshot, {}, [&](double) { return !stop || !stop(); }, 1); // the crew has a core for each show
+    const options::ShowOptions all = options::decide(snapshot, {}, [&](double) { return !stop || !stop(); },
+                                                     1, // the crew has a core for each show
+                                                     {&shelf, true});
     const auto chosen = options::chosenNow(snapshot);
     QJsonArray hangs;
     for (const options::HangOptions& hang : all.hangs) {
@@ -183,7 +186,7 @@ private:
       const Job job = std::move(jobs_.front());
       jobs_.pop_front();
       lock.unlock();
-      Done done{job.place, job.inputs, checkOf(job.snapshot, stop_)};
+      Done done{job.place, job.inputs, checkOf(job.snapshot, stop_, shelf_)};
       lock.lock();
       done_.push_back(std::move(done));
       lock.unlock();
@@ -192,6 +195,7 @@ private:
   }
 
   std::function<bool()> stop_;
+  options::RigShelf shelf_; ///< the system is the same from show to show
   std::size_t most_;
   std::mutex mutex_;
   std::condition_variable wake_;

@@ -368,7 +368,8 @@ private:
       add(score, proven.verdict < Verdict::fails ? proven : useOf(rule, number, trim));
     }
     for (const Rule& rule : roomRules()) {
-      if (rule.needsSetting) {
+      // Advice has no limit: it holds, whatever it says.
+      if (rule.needsSetting && rule.evaluate != levelDropRule.evaluate) {
         const Use use = useOf(rule, number, trim);
         add(score, use);
         if (rule.evaluate == coverRule.evaluate && !std::isnan(use.value)) {

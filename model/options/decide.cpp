@@ -7,6 +7,7 @@
 #include "options/best.h"
 #include "options/in_parallel.h"
 #include "options/rig_fold.h"
+#include "options/rig_shelf.h"
 #include "options/search.h"
 #include "options/ways.h"
 #include "quantity/error.h"
@@ -135,27 +136,35 @@ struct Found {
 /// A rig with all of its settings: the same for every hang that is put together alike.
 struct SolvedRig {
   Rig rig;
-  Settings settings;
+  std::shared_ptr<const Settings> settings;
 };
 
-SolvedRig solvedRig(const Search& search, const Build& build) {
+SolvedRig solvedRig(const Search& search, const Build& build, RigShelf* shelf) {
   const catalogue::ChainType* chain =
       build.stack.held == 0 ? nullptr
                             : catalogue::find(search.snapshot->catalogue.chains, build.table->chain);
   SolvedRig solved{rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang, *search.snapshot,
                           *search.house),
-                   {}};
-  if (solved.rig.missing.isEmpty()) {
-    solved.settings = settingsOf(solved.rig, inDegrees(search.hang->pan));
+                   nullptr};
+  const double panDeg = inDegrees(search.hang->pan);
+  if (!solved.rig.missing.isEmpty()) {
+    solved.settings = std::make_shared<Settings>();
+  } else if (shelf != nullptr) {
+    solved.settings = shelf->settingsOf(solved.rig, panDeg);
+  } else {
+    solved.settings = std::make_shared<Settings>(settingsOf(solved.rig, panDeg));
   }
   return solved;
 }
 
 std::vector<Found> decideBuild(const Search& search, const Build& build, const SolvedRig& solved,
-                               const std::vector<Way>& ways) {
+                               const std::vector<Way>& ways, bool brief) {
   std::vector<Found> all;
   const Rig& rig = solved.rig;
-  const Settings& settings = solved.settings;
+  const Settings& settings = *solved.settings;
+  const auto at = [&](const Case& option, const Settled* settled, double trimM, const QString& why) {
+    return brief ? outlineAt(option, settled, trimM, why) : optionAt(option, rig, settled, trimM, why);
+  };
   RigFold fold(settings.settled);
   for (const Way& way : ways) {
     fold.startWay();
@@ -166,14 +175,14 @@ std::vector<Found> decideBuild(const Search& search, const Build& build, const S
       option.fold = &fold;
       if (settings.settled.empty()) {
         const QString why = settings.missing.isEmpty() ? settings.impossible : QString();
-        all.push_back({optionAt(option, rig, nullptr, notKnown, why), 0, {}});
+        all.push_back({at(option, nullptr, notKnown, why), 0, {}});
         continue;
       }
       const Best best = bestOf(option, settings.settled, ranges);
-      Option found = optionAt(option, rig, &settings.settled[best.setting], best.trimM, {});
+      Option found = at(option, &settings.settled[best.setting], best.trimM, {});
       if (found.verdict == Verdict::fails && !settings.missing.isEmpty()) {
         // One of the settings whose shape hinges on a figure that nobody stated may hold.
-        found = optionAt(option, rig, nullptr, notKnown, {});
+        found = at(option, nullptr, notKnown, {});
       }
       all.push_back({std::move(found), static_cast<qint64>(settings.settled.size()), best.bounds});
     }
@@ -236,7 +245,8 @@ bool sameRigs(const calendar::Hang& one, const calendar::Hang& other) {
 /// Hangs of the same rigs: each rig is solved once for all of them.
 std::vector<HangOptions> decideHangs(const Snapshot& snapshot, const House& house,
                                      const std::vector<const calendar::Hang*>& hangs, const QString& idStart,
-                                     const std::function<void(double)>& tell, int threads) {
+                                     const std::function<void(double)>& tell, int threads,
+                                     const DecideHow& how) {
   QStringList notes;
   const std::vector<Build> builds = buildsFor(snapshot, *hangs.front(), notes);
   std::vector<Deciding> all;
@@ -252,9 +262,9 @@ std::vector<HangOptions> decideHangs(const Snapshot& snapshot, const House& hous
         continue;
       }
       if (!solved) {
-        solved = solvedRig(each.search, builds[number]);
+        solved = solvedRig(each.search, builds[number], how.shelf);
       }
-      each.found[number] = decideBuild(each.search, builds[number], *solved, ways);
+      each.found[number] = decideBuild(each.search, builds[number], *solved, ways, how.brief);
     }
   };
   inParallel(builds.size(), threads, decideAll,
@@ -270,12 +280,12 @@ std::vector<HangOptions> decideHangs(const Snapshot& snapshot, const House& hous
 } // namespace
 
 ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang, const Progress& progress,
-                   int threads) {
-  return decideOnly(snapshot, {}, hang, progress, threads);
+                   int threads, const DecideHow& how) {
+  return decideOnly(snapshot, {}, hang, progress, threads, how);
 }
 
 ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const std::optional<QString>& hang,
-                       const Progress& progress, int threads) {
+                       const Progress& progress, int threads, const DecideHow& how) {
   const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   std::vector<const calendar::Hang*> hangs;
   for (const calendar::Hang& each : snapshot.show.hangs) {
@@ -310,7 +320,7 @@ ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const s
       }
     };
     tell(0.0);
-    std::vector<HangOptions> results = decideHangs(snapshot, house, together, idStart, tell, threads);
+    std::vector<HangOptions> results = decideHangs(snapshot, house, together, idStart, tell, threads, how);
     for (std::size_t k = 0; k < alike.size(); ++k) {
       decided[alike[k]] = std::move(results[k]);
     }

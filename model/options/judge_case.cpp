@@ -349,4 +349,31 @@ Option optionAt(const Case& of, const Rig& rig, const Settled* settled, double t
   return option;
 }
 
+Option outlineAt(const Case& of, const Settled* settled, double trimM, const QString& why) {
+  Option option;
+  option.id = idOf(of.key);
+  option.key = of.key;
+  option.verdict = Verdict::holds;
+  for (const Rule* rule : allRules()) {
+    if (rule->needsSetting && settled == nullptr) {
+      option.findings.push_back(withoutSetting(of, *rule, why));
+    } else {
+      const Use use = rule->evaluate(of, settled, trimM);
+      Finding finding;
+      finding.rule = QString::fromLatin1(rule->id);
+      finding.applies = use.applies;
+      finding.verdict = use.verdict;
+      option.findings.push_back(std::move(finding));
+      if (rule == ruleNamed(coverRule.id)) {
+        option.coveredPercent = std::isnan(use.value) ? 0.0 : use.value;
+      }
+    }
+    option.verdict = std::max(option.verdict, option.findings.back().verdict);
+  }
+  if (settled != nullptr) {
+    option.massKg = settled->doubt == nullptr ? settled->statics.mass : settled->doubt->statics.mass;
+  }
+  return option;
+}
+
 } // namespace hangbook::options

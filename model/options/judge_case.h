@@ -60,5 +60,8 @@ double middleOf(const Window& window);
 /// The option at this setting and trim, with words. `settled` is null where no setting is possible; `why`
 /// then says so, empty where figures are missing.
 Option optionAt(const Case& option, const Rig& rig, const Settled* settled, double trimM, const QString& why);
+/// The same without words and figures: identifier, key, verdict, cover, mass as stated, and each rule's
+/// verdict.
+Option outlineAt(const Case& option, const Settled* settled, double trimM, const QString& why);
 
 } // namespace hangbook::options
