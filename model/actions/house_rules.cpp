@@ -160,4 +160,20 @@ options::HouseEffect withdrawHouseRule(store::Store& store, const HouseSite& sit
   });
 }
 
+std::vector<HouseFigure> statementsOf(store::Store& store, const HouseSite& site, const QString& figure) {
+  std::vector<HouseFigure> some = listOf(store, site);
+  std::erase_if(some, [&](const HouseFigure& each) { return each.figure != figure; });
+  return some;
+}
+
+void restoreStatements(store::Store& store, const HouseSite& site, const QString& figure,
+                       const std::vector<HouseFigure>& statements, const QString& by) {
+  store.transact([&] {
+    edited(store, site, by, [&](std::vector<HouseFigure>& list) {
+      std::erase_if(list, [&](const HouseFigure& each) { return each.figure == figure; });
+      list.insert(list.end(), statements.begin(), statements.end());
+    });
+  });
+}
+
 } // namespace hangbook::actions

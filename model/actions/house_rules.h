@@ -20,4 +20,11 @@ options::HouseEffect withdrawHouseRule(store::Store& store, const options::House
                                        const QString& figure, const QString& by, const QDate& today,
                                        bool dryRun = false);
 
+/// What that place states of a figure, oldest first. Throws Error (badInput) where there is no such place.
+std::vector<venue::HouseFigure> statementsOf(store::Store& store, const options::HouseSite& site,
+                                             const QString& figure);
+/// Puts statements that stood before in the place of those that stand, signatures and all.
+void restoreStatements(store::Store& store, const options::HouseSite& site, const QString& figure,
+                       const std::vector<venue::HouseFigure>& statements, const QString& by);
+
 } // namespace hangbook::actions

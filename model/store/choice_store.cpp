@@ -190,14 +190,16 @@ void write(Store& store, const Choice& choice, const QUuid& show, bool withdrawn
   insertRow(store, "choice", io.bindings);
 }
 
-/// Throws where another choice stands than the one that the caller knows.
-void checkCurrent(Store& store, const Choice& choice, const QUuid& show) {
-  const auto row =
-      store.one(QStringLiteral("SELECT revision, option_id, by_name FROM choice WHERE show_id = :show AND "
-                               "hang = :hang ORDER BY revision DESC LIMIT 1"),
-                {{"show", show}, {"hang", choice.hang}});
+/// The version that the next one follows. Throws where another choice stands than the one that the caller
+/// knows; after one that was withdrawn nothing stands.
+int checkCurrent(Store& store, const Choice& choice, const QUuid& show) {
+  const auto row = store.one(
+      QStringLiteral("SELECT revision, option_id, by_name, withdrawn FROM choice WHERE show_id = :show AND "
+                     "hang = :hang ORDER BY revision DESC LIMIT 1"),
+      {{"show", show}, {"hang", choice.hang}});
   const int stored = row ? row->number("revision") : 0;
-  if (stored != choice.revision) {
+  const bool nothingStands = row && row->flag("withdrawn");
+  if (stored != choice.revision && !(nothingStands && choice.revision == 0)) {
     throw StaleError(QStringLiteral("the choice for hang \"%1\" of show \"%2\" was changed meanwhile, so "
                                     "nothing was saved: option %3 "
                                     "was to follow version %4, the store holds version %5 (option %6 by %7)")
@@ -208,6 +210,7 @@ void checkCurrent(Store& store, const Choice& choice, const QUuid& show) {
                               row ? row->text("by_name") : QStringLiteral("nobody"))
                          .toStdString());
   }
+  return stored;
 }
 
 RecordName nameOf(const Choice& choice) {
@@ -248,7 +251,7 @@ Choice append(Store& store, const Choice& choice) {
     Choice saved = choice;
     inTermsOf(nameOf(choice), [&] {
       const QUuid show = showId(store, choice.tour, choice.show);
-      checkCurrent(store, choice, show);
+      saved.revision = checkCurrent(store, choice, show) + 1;
       if (store
               .one(QStringLiteral("SELECT count(*) AS n FROM hang WHERE owner_id = :show AND name = :hang"),
                    {{"show", show}, {"hang", choice.hang}})
@@ -257,7 +260,6 @@ Choice append(Store& store, const Choice& choice) {
                                            choice.hang.toStdString() + '"');
       }
       saved.id = QUuid::createUuid();
-      ++saved.revision;
       if (!saved.at.isValid()) {
         saved.at = QDateTime::currentDateTimeUtc();
       }
@@ -273,7 +275,7 @@ void withdraw(Store& store, const Choice& choice, const QString& by, const QStri
       const QUuid show = showId(store, choice.tour, choice.show);
       checkCurrent(store, choice, show);
       const std::vector<Choice> all = loadChoiceHistory(store, choice.tour, choice.show, choice.hang);
-      if (all.empty()) {
+      if (all.empty() || choice.revision == 0) {
         throw Error(Trouble::notPossible, "no option is chosen for this hang");
       }
       Choice last = all.front();

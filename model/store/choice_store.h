@@ -16,7 +16,8 @@ std::vector<options::Choice> loadChoiceHistory(Store& store, const QString& tour
 /// that does not know its time away overlaps with all.
 std::vector<options::Choice> loadOverlappingChoices(Store& store, const QString& tour, const QString& show);
 
-/// Makes a choice: appended after the one of `choice.revision` (0: none stands yet), which it replaces.
+/// Makes a choice: appended after the one of `choice.revision` (0: none stands, be it that none ever did
+/// or that the last one was withdrawn), which it replaces.
 /// Throws StaleError where another stands by now, and Error where it fails, has no reason though unproven, or
 /// is not what its SHA-256 names.
 options::Choice append(Store& store, const options::Choice& choice);

@@ -21,19 +21,12 @@
 #include "desk/source/venue_source.h"
 #include "desk/style/colours.h"
 #include "desk/style/scale.h"
+#include "desk/words/ask_dialog.h"
 #include "desk/words/name_box.h"
 #include "quantity/error.h"
 
 namespace hangbook::desk {
 namespace {
-
-QStringList namesOf(const std::vector<people::Person>& people) {
-  QStringList names;
-  for (const people::Person& each : people) {
-    names << each.name;
-  }
-  return names;
-}
 
 NumberForm formOfLocale() {
   return {QLocale().decimalPoint() == QStringLiteral(",") ? ',' : '.'};

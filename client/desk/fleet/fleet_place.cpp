@@ -23,6 +23,7 @@
 #include "desk/fleet/stock_page.h"
 #include "desk/frame/place_names.h"
 #include "desk/style/scale.h"
+#include "desk/words/ask_dialog.h"
 #include "desk/words/plain_words.h"
 #include "quantity/error.h"
 #include "reports/labels.h"
@@ -212,11 +213,7 @@ const fleet::Unit* FleetPlace::current() const {
 }
 
 QStringList FleetPlace::people() const {
-  QStringList names;
-  for (const people::Person& each : session_.overview().people) {
-    names << each.name;
-  }
-  return names;
+  return namesOf(session_.overview().people);
 }
 
 void FleetPlace::showUnit() {

@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QDialog>
-
 #include "desk/source/batch_source.h"
+#include "desk/words/ask_dialog.h"
 #include "fleet/unit.h"
 
-class QComboBox;
-class QLineEdit;
-class QPushButton;
 class QSpinBox;
 
 namespace hangbook::desk {
 
 /// Some pieces of a counted batch become a batch of their own.
-class SplitDialog : public QDialog {
+class SplitDialog : public AskDialog {
   Q_OBJECT
 public:
   SplitDialog(const fleet::Unit& batch, const QStringList& people, const QString& atDesk,
@@ -23,13 +19,9 @@ public:
   SplitRequest request() const;
 
 private:
-  void check();
-
   QString serial_;
   QSpinBox* pieces_;
-  QLineEdit* newSerial_;
-  QComboBox* by_;
-  QPushButton* accept_;
+  QLineEdit* newSerial_ = nullptr;
 };
 
 } // namespace hangbook::desk

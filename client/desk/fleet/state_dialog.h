@@ -1,18 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QDialog>
-
 #include "desk/source/source.h"
-
-class QComboBox;
-class QLineEdit;
-class QPushButton;
+#include "desk/words/ask_dialog.h"
 
 namespace hangbook::desk {
 
 /// Another state for a unit, with a reason. `away` is not among them: that is what a scan is for.
-class StateDialog : public QDialog {
+class StateDialog : public AskDialog {
   Q_OBJECT
 public:
   StateDialog(const fleet::Unit& unit, const QStringList& people, const QString& atDesk,
@@ -21,13 +16,9 @@ public:
   StateChange change() const;
 
 private:
-  void check();
-
   QString serial_;
   QComboBox* state_;
-  QLineEdit* reason_;
-  QComboBox* by_;
-  QPushButton* accept_;
+  QLineEdit* reason_ = nullptr;
 };
 
 } // namespace hangbook::desk

@@ -5,6 +5,7 @@
 #include <QMenuBar>
 
 #include "desk/first/first_page.h"
+#include "desk/frame/editing.h"
 #include "desk/frame/finder.h"
 #include "desk/frame/window.h"
 #include "desk/style/theme.h"
@@ -28,6 +29,8 @@ void Window::addMenus() {
   store->addSeparator();
   auto* quit = store->addAction(tr("&Quit"), this, &QWidget::close);
   quit->setShortcut(QKeySequence::Quit);
+
+  editing_->addTo(*menuBar()->addMenu(tr("&Edit")));
 
   auto* view = menuBar()->addMenu(tr("&View"));
   auto* find = view->addAction(tr("&Find"), this, [this] {

@@ -20,6 +20,7 @@
 #include "desk/first/first_page.h"
 #include "desk/fleet/fleet_place.h"
 #include "desk/frame/cautions.h"
+#include "desk/frame/editing.h"
 #include "desk/frame/finder.h"
 #include "desk/frame/place_names.h"
 #include "desk/frame/places_list.h"
@@ -33,9 +34,10 @@ namespace hangbook::desk {
 
 Window::Window(std::shared_ptr<Source> source, QWidget* parent)
     : QMainWindow(parent), session_(std::move(source)), list_(new PlacesList(this)),
-      finder_(new Finder(this)), pages_(new QStackedWidget(this)), outer_(new QStackedWidget(this)),
-      first_(new FirstPage(session_, this)), troubleLine_(new QWidget(this)), troubleText_(new QLabel(this)),
-      storeText_(new QLabel(this)), savedText_(new QLabel(this)) {
+      finder_(new Finder(this)), editing_(new Editing(session_, this)), pages_(new QStackedWidget(this)),
+      outer_(new QStackedWidget(this)), first_(new FirstPage(session_, this)),
+      troubleLine_(new QWidget(this)), troubleText_(new QLabel(this)), storeText_(new QLabel(this)),
+      savedText_(new QLabel(this)) {
   setObjectName(QStringLiteral("window"));
   setWindowTitle(tr("Hangbook"));
   resize(1440, 900);
@@ -93,6 +95,10 @@ Window::Window(std::shared_ptr<Source> source, QWidget* parent)
   connect(&session_, &Session::saved, this, [this] {
     savedText_->setText(tr("Saved at %1").arg(QTime::currentTime().toString(QStringLiteral("HH:mm:ss"))));
     troubleLine_->hide();
+  });
+  connect(editing_, &Editing::told, this, [this](const QString& what) {
+    savedText_->setText(
+        tr("%1 · saved at %2").arg(what, QTime::currentTime().toString(QStringLiteral("HH:mm:ss"))));
   });
   list_->setCurrentRow(0);
   showFacts();

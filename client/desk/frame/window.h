@@ -13,6 +13,7 @@ class QToolButton;
 
 namespace hangbook::desk {
 
+class Editing;
 class Finder;
 class FirstPage;
 class Place;
@@ -50,6 +51,7 @@ private:
   Session session_;
   PlacesList* list_;
   Finder* finder_;
+  Editing* editing_;
   QStackedWidget* pages_;
   QStackedWidget* outer_;
   FirstPage* first_;

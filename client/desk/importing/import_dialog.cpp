@@ -17,6 +17,7 @@
 #include "desk/importing/columns_table.h"
 #include "desk/lists/list_page.h"
 #include "desk/style/scale.h"
+#include "desk/words/ask_dialog.h"
 #include "desk/words/name_box.h"
 
 namespace hangbook::desk {
@@ -32,14 +33,6 @@ QString countsInWords(const ImportLook& look) {
                  .arg(each.same);
   }
   return words.join(QStringLiteral(" · "));
-}
-
-QStringList namesOf(const std::vector<people::Person>& people) {
-  QStringList names;
-  for (const people::Person& each : people) {
-    names << each.name;
-  }
-  return names;
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "desk/options/choose_dialog.h"
 #include "desk/style/verdict_mark.h"
+#include "desk/words/ask_dialog.h"
 #include "desk/words/plain_words.h"
 #include "desk/words/stack_text.h"
 
@@ -24,11 +25,7 @@ void Choosing::choose(const options::Option& option, const QString& what) {
   if (!option.setting || option.verdict == options::Verdict::fails) {
     return;
   }
-  QStringList people;
-  for (const people::Person& each : session_.overview().people) {
-    people << each.name;
-  }
-  ChooseDialog dialog(option, what, people, window_);
+  ChooseDialog dialog(option, what, namesOf(session_.overview().people), window_);
   if (!asker_(dialog)) {
     return;
   }

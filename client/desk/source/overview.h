@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
 #include <vector>
 
 #include <QDate>
@@ -15,6 +16,10 @@
 #include "options/frozen.h"
 #include "people/person.h"
 #include "venue/venue.h"
+
+namespace hangbook::actions {
+struct PlanEdit; // actions/plan_edit.h
+}
 
 namespace hangbook::desk {
 
@@ -37,6 +42,9 @@ struct Overview {
   std::vector<people::Person> people{};
   QString atDesk{}; ///< who is at the desk; empty = nobody said so
   QDate today{};
+  std::shared_ptr<const actions::PlanEdit>
+      toUndo{}; ///< the last edit of plans from here; none: nothing to undo
+  std::shared_ptr<const actions::PlanEdit> toRedo{};
 
   /// Nothing has been entered yet: the window then offers how to begin.
   bool empty() const {

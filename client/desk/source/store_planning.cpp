@@ -126,12 +126,15 @@ RouteCheck StorePlanning::checkTour(const QString& tour, bool afresh, const std:
 
 options::HouseEffect StorePlanning::changeHouse(const HouseWish& wish) {
   refuseWindowThread("a house rule");
-  if (!wish.value) {
-    return actions::withdrawHouseRule(planned(), wish.site, wish.figure, wish.by, plannedToday(),
-                                      wish.dryRun);
-  }
-  const venue::HouseFigure stated{wish.figure, *wish.value, {}, wish.because, {}, {}};
-  return actions::stateHouseRule(planned(), wish.site, stated, wish.by, plannedToday(), wish.dryRun);
+  options::HouseEffect effect;
+  note(actions::StatedFor{wish.site, wish.figure, {}}, wish.by, [&] {
+    const venue::HouseFigure stated{wish.figure, wish.value.value_or(0.0), {}, wish.because, {}, {}};
+    effect = wish.value
+                 ? actions::stateHouseRule(planned(), wish.site, stated, wish.by, plannedToday(), wish.dryRun)
+                 : actions::withdrawHouseRule(planned(), wish.site, wish.figure, wish.by, plannedToday(),
+                                              wish.dryRun);
+  });
+  return effect;
 }
 
 options::SettingMap StorePlanning::settingMap(const options::Snapshot& snapshot,

@@ -4,6 +4,7 @@
 #include <memory>
 
 #include "desk/source/planning_source.h"
+#include "desk/source/store_edits.h"
 
 namespace hangbook::store {
 class Store;
@@ -12,7 +13,7 @@ class Store;
 namespace hangbook::desk {
 
 /// Planning on a store that somebody else keeps open.
-class StorePlanning : public PlanningSource {
+class StorePlanning : public PlanningSource, public StoreEdits {
 public:
   options::RankBy likedRanking() override;
   void likeRanking(options::RankBy by) override;
@@ -29,10 +30,10 @@ public:
                                  const options::Progress& progress) override;
 
 private:
-  virtual store::Store& planned() = 0;
+  store::Store& planned() override = 0;
   /// Another one on the same place, for work that must not hold up the rest.
   virtual std::unique_ptr<store::Store> anotherStore() = 0;
-  virtual QDate plannedToday() const = 0;
+  QDate plannedToday() const override = 0;
 };
 
 } // namespace hangbook::desk

@@ -152,6 +152,7 @@ private:
         all.atDesk = atDesk->name;
       }
       all.today = today();
+      tellEdits(all);
       return all;
     });
   }
@@ -179,13 +180,15 @@ private:
   /// What the window showed may be old: the option is judged again on what the store holds now, and the
   /// revision that the window knew must still stand.
   void writeChoice(const ChoiceRequest& request) override {
-    const options::Snapshot now =
-        store::loadSnapshot(opened(), request.show.tour, request.show.show, today());
-    const options::Option option = options::judge(now, request.key, request.setting);
-    options::Choice choice = actions::choiceOf(now, option, request.reason);
-    choice.revision = request.expectedRevision;
-    choice.by = request.by;
-    actions::chooseOption(opened(), choice, request.by);
+    note(actions::ChosenFor{request.show.tour, request.show.show, request.hang, {}}, request.by, [&] {
+      const options::Snapshot now =
+          store::loadSnapshot(opened(), request.show.tour, request.show.show, today());
+      const options::Option option = options::judge(now, request.key, request.setting);
+      options::Choice choice = actions::choiceOf(now, option, request.reason);
+      choice.revision = request.expectedRevision;
+      choice.by = request.by;
+      actions::chooseOption(opened(), choice, request.by);
+    });
   }
 
   void writeMark(const marks::MarkUsed& used) override { actions::recordMark(opened(), used, used.by); }
@@ -246,7 +249,13 @@ private:
 
   options::HouseEffect editVenue(const VenueWish& wish) override {
     refuseWindowThread("a venue");
-    return actions::editVenue(opened(), wish.venue, wish.by, today(), wish.dryRun);
+    if (wish.dryRun) {
+      return actions::editVenue(opened(), wish.venue, wish.by, today(), true);
+    }
+    options::HouseEffect effect;
+    note(actions::VenueAs{wish.venue.name, {}}, wish.by,
+         [&] { effect = actions::editVenue(opened(), wish.venue, wish.by, today()); });
+    return effect;
   }
 
   void writeDemo() override {

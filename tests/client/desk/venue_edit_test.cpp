@@ -8,19 +8,15 @@
 #include <QDir>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QTableView>
 #include <QTableWidget>
-#include <QTemporaryDir>
 #include <QTest>
 
 #include "desk/data/data_place.h"
 #include "desk/data/venue_dialog.h"
 #include "desk/data/venue_plan.h"
-#include "desk/frame/window.h"
-#include "desk/run.h"
-#include "desk/source/store_source.h"
 #include "desk/style/theme.h"
+#include "on_demo.h"
 #include "opened.h"
 
 using namespace hangbook;
@@ -32,25 +28,8 @@ namespace {
 
 const QString exchangeHall = QStringLiteral("Ostrel Exchange");
 
-struct Editing {
-  Editing()
-      : window(openStoreSource(
-            {.store = folder.filePath(QStringLiteral("tour.sqlite")), .asOf = QDate(2027, 3, 20)})) {
-    window.show();
-    settle();
-    child<QPushButton>("firstDemo")->click();
-    settle();
-    window.goTo(QStringLiteral("data"));
-  }
-  void settle() {
-    BOOST_TEST_REQUIRE(waitUntil([this] { return !window.session().busy(); }));
-  }
-  template <class Widget>
-  Widget* child(const char* name) {
-    auto* found = window.findChild<Widget*>(QLatin1String(name));
-    BOOST_TEST_REQUIRE(found != nullptr, "there is no " << name);
-    return found;
-  }
+struct OnVenue : hangbook::testing::OnDemo {
+  OnVenue() { window.goTo(QStringLiteral("data")); }
   VenueDialog* open() {
     window.activateWindow(); // no window manager does it here when a dialog closes
     BOOST_TEST_REQUIRE(waitUntil([this] { return QApplication::activeWindow() == &window; }));
@@ -87,9 +66,6 @@ struct Editing {
     BOOST_TEST(window.findChild<VenueDialog*>() == nullptr);
   }
   const venue::Venue& hall() { return *findVenue(window.session().overview(), exchangeHall); }
-
-  QTemporaryDir folder;
-  Window window;
 };
 
 } // namespace
@@ -97,7 +73,7 @@ struct Editing {
 BOOST_AUTO_TEST_SUITE(venue_edit)
 
 BOOST_AUTO_TEST_CASE(a_weaker_point_is_saved_and_what_it_does_to_chosen_options_is_told) {
-  Editing on;
+  OnVenue on;
   on.open();
   auto* says = on.child<QLabel>("venueSays");
   auto* save = on.child<QPushButton>("venueSave");
@@ -122,7 +98,7 @@ BOOST_AUTO_TEST_CASE(a_weaker_point_is_saved_and_what_it_does_to_chosen_options_
 }
 
 BOOST_AUTO_TEST_CASE(a_point_is_added_drawn_while_typed_and_another_taken_away) {
-  Editing on;
+  OnVenue on;
   on.open();
   auto* plan = on.child<VenuePlan>("venuePlan");
   auto* cells = on.child<QTableWidget>("venuePointsTable");
@@ -161,7 +137,7 @@ BOOST_AUTO_TEST_CASE(a_point_is_added_drawn_while_typed_and_another_taken_away) 
 }
 
 BOOST_AUTO_TEST_CASE(what_cannot_be_read_is_said_in_its_row_and_nothing_is_lost) {
-  Editing on;
+  OnVenue on;
   on.open();
   auto* cells = on.child<QTableWidget>("venuePointsTable");
   on.by("Ide Quarrel");
@@ -186,7 +162,7 @@ BOOST_AUTO_TEST_CASE(what_cannot_be_read_is_said_in_its_row_and_nothing_is_lost)
 }
 
 BOOST_AUTO_TEST_CASE(a_point_that_a_hang_uses_stays_until_it_is_taken_off_the_hang) {
-  Editing on;
+  OnVenue on;
   on.open();
   on.by("Ide Quarrel");
   on.child<QTableWidget>("venuePointsTable")->setCurrentCell(0, 0);
@@ -201,7 +177,7 @@ BOOST_AUTO_TEST_CASE(a_point_that_a_hang_uses_stays_until_it_is_taken_off_the_ha
 }
 
 BOOST_AUTO_TEST_CASE(whatever_takes_the_keyboard_has_a_name_and_only_venues_are_edited) {
-  Editing on;
+  OnVenue on;
   auto* dialog = on.open();
   int walked = 0;
   for (QWidget* each : dialog->findChildren<QWidget*>()) {
@@ -245,7 +221,7 @@ BOOST_AUTO_TEST_CASE(pictures_of_it) {
   auto* application = qobject_cast<QApplication*>(QCoreApplication::instance());
   for (const Theme theme : {Theme::light, Theme::dark}) {
     applyTheme(*application, theme);
-    Editing on;
+    OnVenue on;
     auto* dialog = on.open();
     on.type("venuePointsTable", 1, 4, QStringLiteral("1 ton"));
     const QString name = QStringLiteral("/venue-%1.png").arg(theme == Theme::dark ? "dark" : "light");

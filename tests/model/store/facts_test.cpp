@@ -305,6 +305,8 @@ BOOST_DATA_TEST_CASE(a_choice_follows_the_one_that_stands, bothEngines, engine) 
   withdraw(*store, second, QStringLiteral("Bo Reed"), {});
   BOOST_TEST(loadChoices(*store, first.tour, first.show).empty());
   BOOST_TEST(loadChoiceHistory(*store, first.tour, first.show, first.hang).size() == 3U);
+  BOOST_CHECK_THROW(withdraw(*store, first, QStringLiteral("Bo Reed"), {}), StaleError);
+  BOOST_TEST(append(*store, sampleChoice(QStringLiteral("Skerrymouth"))).revision == 4); // nothing stood
 }
 
 BOOST_DATA_TEST_CASE(what_fails_or_has_no_reason_is_not_chosen, bothEngines, engine) {

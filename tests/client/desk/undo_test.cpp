@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Undo and redo of edits of plans, by keyboard, on a real store.
+#include <QAction>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTest>
+
+#include "desk/frame/editing.h"
+#include "desk/options/withdraw_dialog.h"
+#include "desk/source/planning_source.h"
+#include "desk/source/venue_source.h"
+#include "on_demo.h"
+
+using namespace hangbook;
+using namespace hangbook::desk;
+
+namespace {
+
+const QString ide = QStringLiteral("Ide Quarrel");
+const QString hall = QStringLiteral("Ostrel Exchange");
+
+struct Undoing : hangbook::testing::OnDemo {
+  Undoing() {
+    show = {window.session().overview().tours.front().name, QStringLiteral("Ostrel")};
+    window.session().setShow(show, QStringLiteral("left"));
+  }
+  const options::Choice* choice() {
+    return findChoice(window.session().overview(), show, QStringLiteral("left"));
+  }
+  double trim() {
+    BOOST_TEST_REQUIRE(choice() != nullptr);
+    return choice()->setting.trimM;
+  }
+  /// Writes as the window's own parts do: on the worker, then reads again.
+  template <class Job>
+  QString write(Job job) {
+    QString refused;
+    Session& session = window.session();
+    session.work().start(
+        &session,
+        [source = session.source(), job](Watch&) {
+          job(*source);
+          return true;
+        },
+        [](bool) {}, [&](const std::exception_ptr& what) { refused = wordsFor(what, {}); });
+    settle();
+    session.reload();
+    settle();
+    return refused;
+  }
+  QString lower() {
+    ChoiceRequest request{show,
+                          QStringLiteral("left"),
+                          choice()->key,
+                          choice()->setting,
+                          ide,
+                          QStringLiteral("the first row asks for it"),
+                          choice()->revision};
+    request.setting.trimM -= 0.01;
+    return write([request](Source& source) { source.choose(request); });
+  }
+  void press(const char* action) {
+    child<QAction>(action)->trigger();
+    settle();
+  }
+  std::string words(const char* action) { return child<QAction>(action)->text().toStdString(); }
+  std::string trouble() { return child<QLabel>("troubleText")->text().toStdString(); }
+
+  ShowKey show;
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(undo)
+
+BOOST_AUTO_TEST_CASE(nothing_to_undo_at_first_and_the_keys_are_the_usual_ones) {
+  Undoing on;
+  BOOST_TEST(!on.child<QAction>("undo")->isEnabled());
+  BOOST_TEST(!on.child<QAction>("redo")->isEnabled());
+  BOOST_TEST(on.child<QAction>("undo")->shortcut().toString().toStdString() == "Ctrl+Z");
+  BOOST_TEST(on.child<QAction>("redo")->shortcut().toString().toStdString() == "Ctrl+Shift+Z");
+}
+
+BOOST_AUTO_TEST_CASE(another_trim_is_undone_and_done_again_by_name_and_by_keys) {
+  Undoing on;
+  const double before = on.trim();
+  BOOST_TEST_REQUIRE(on.lower().isEmpty());
+  const double after = on.trim();
+  BOOST_TEST(after < before);
+  BOOST_TEST(on.words("undo").find("Undo: trim ") != std::string::npos, on.words("undo"));
+  BOOST_TEST(on.words("undo").ends_with(" m for left at Ostrel"), on.words("undo"));
+  on.window.activateWindow();
+  QTest::keyClick(&on.window, Qt::Key_Z, Qt::ControlModifier);
+  on.settle();
+  BOOST_TEST(on.trim() == before);
+  BOOST_TEST(on.child<QLabel>("savedText")->text().startsWith(QStringLiteral("Undone: trim")));
+  BOOST_TEST(!on.child<QAction>("undo")->isEnabled());
+  BOOST_TEST(on.words("redo").find("Redo: trim ") != std::string::npos, on.words("redo"));
+  QTest::keyClick(&on.window, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+  on.settle();
+  BOOST_TEST(on.trim() == after);
+  BOOST_TEST(!on.child<QAction>("redo")->isEnabled());
+}
+
+BOOST_AUTO_TEST_CASE(a_choice_is_taken_back_with_a_reason_and_stands_again_when_that_is_undone) {
+  Undoing on;
+  const QString chosen = on.choice()->option;
+  on.child<Editing>("editing")->setAsker([](WithdrawDialog& dialog) {
+    auto* accept = dialog.findChild<QPushButton*>(QStringLiteral("withdrawAccept"));
+    BOOST_TEST(!accept->isEnabled());
+    dialog.findChild<QLineEdit*>(QStringLiteral("withdrawReason"))->setText(QStringLiteral("no trucks"));
+    dialog.findChild<QComboBox*>(QStringLiteral("withdrawBy"))->setEditText(ide);
+    BOOST_TEST(accept->isEnabled());
+    return true;
+  });
+  on.press("withdrawChoice");
+  BOOST_TEST(on.choice() == nullptr);
+  BOOST_TEST(!on.child<QAction>("withdrawChoice")->isEnabled());
+  on.press("undo");
+  BOOST_TEST_REQUIRE(on.choice() != nullptr, on.trouble());
+  BOOST_TEST(on.choice()->option.toStdString() == chosen.toStdString());
+  on.press("redo");
+  BOOST_TEST(on.choice() == nullptr);
+  on.press("undo");
+  BOOST_TEST(on.choice() != nullptr, on.trouble());
+}
+
+BOOST_AUTO_TEST_CASE(venue_and_house_rule_are_undone_each_for_itself_in_turn) {
+  Undoing on;
+  const auto venue = [&] { return *findVenue(on.window.session().overview(), hall); };
+  const venue::Venue first = venue();
+  venue::Venue other = first;
+  other.lowSteel = metres(inMetres(*first.lowSteel) - 0.5);
+  other.typed.erase(QStringLiteral("low steel"));
+  BOOST_TEST_REQUIRE(on.write([other](Source& source) {
+                         dynamic_cast<VenueSource&>(source).editVenue({other, ide, false});
+                       }).isEmpty());
+  const HouseWish wish{{options::HousePlace::venue, {}, hall},
+                       QStringLiteral("lean-most"),
+                       3.0,
+                       QStringLiteral("the house asks for it"),
+                       ide,
+                       false};
+  BOOST_TEST_REQUIRE(on.write([wish](Source& source) { planningOf(source).changeHouse(wish); }).isEmpty());
+  BOOST_TEST(on.words("undo") == "&Undo: house rule lean-most of Ostrel Exchange");
+  on.press("undo");
+  BOOST_TEST(venue().house.size() == first.house.size());
+  BOOST_TEST((venue().lowSteel == other.lowSteel));
+  BOOST_TEST(on.words("undo") == "&Undo: edit Ostrel Exchange");
+  on.press("undo");
+  BOOST_TEST((venue().lowSteel == first.lowSteel), on.trouble());
+  on.press("redo");
+  on.press("redo");
+  BOOST_TEST((venue().lowSteel == other.lowSteel));
+  BOOST_TEST(venue().house.size() == first.house.size() + 1);
+}
+
+BOOST_AUTO_TEST_CASE(what_somebody_else_changed_since_is_left_alone_and_said) {
+  Undoing on;
+  BOOST_TEST_REQUIRE(on.lower().isEmpty());
+  const auto file = on.folder.filePath(QStringLiteral("tour.sqlite"));
+  Window second(openStoreSource({.store = file, .asOf = QDate(2027, 3, 20)}));
+  BOOST_TEST_REQUIRE(hangbook::testing::waitUntil([&] { return !second.session().busy(); }));
+  const options::Choice now = *findChoice(second.session().overview(), on.show, QStringLiteral("left"));
+  ChoiceRequest theirs{on.show, now.hang, now.key, now.setting, ide, QStringLiteral("as told"), now.revision};
+  theirs.setting.trimM -= 0.01;
+  second.session().work().start(
+      &second, [source = second.session().source(), theirs](Watch&) { return source->choose(theirs), true; },
+      [](bool) {}, [](const std::exception_ptr& what) { BOOST_ERROR(wordsFor(what, {}).toStdString()); });
+  BOOST_TEST_REQUIRE(hangbook::testing::waitUntil([&] { return !second.session().busy(); }));
+  on.press("undo");
+  BOOST_TEST(on.trouble().find("changed again since") != std::string::npos, on.trouble());
+  BOOST_TEST(on.trim() == theirs.setting.trimM);
+  BOOST_TEST(!on.child<QAction>("undo")->isEnabled());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
