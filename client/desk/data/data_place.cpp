@@ -35,6 +35,7 @@ DataPlace::DataPlace(Session& session, QWidget* parent)
   effect_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
   effect_->hide();
   auto* keys = new QShortcut(Qt::Key_F2, this);
+  keys->setWhatsThis(tr("Edit the selected venue"));
   keys->setContext(Qt::WidgetWithChildrenShortcut);
   connect(keys, &QShortcut::activated, this, &DataPlace::editVenue);
   connect(edit_, &QPushButton::clicked, this, &DataPlace::editVenue);

@@ -3,92 +3,137 @@
 
 #include <QAbstractItemView>
 #include <QCompleter>
-
-#include "desk/frame/place_names.h"
+#include <utility>
 
 namespace hangbook::desk {
 namespace {
 
-constexpr int placeRole = Qt::UserRole;
-constexpr int keyOfThingRole = Qt::UserRole + 1;
-
-template <class Types>
-void addTypes(std::vector<Findable>& all, const Types& types, const QString& kind) {
-  for (const auto& each : types) {
-    all.push_back({each.name + QStringLiteral(" · ") + kind, place::data, each.name});
-  }
-}
+constexpr int mostShown = 40;
+constexpr std::size_t mostRecent = 12;
+constexpr QChar between(u'\t');
 
 } // namespace
 
-std::vector<Findable> findablesOf(const Overview& overview) {
-  std::vector<Findable> all;
-  for (const calendar::Show& show : overview.shows) {
-    all.push_back({show.name + QStringLiteral(" · ") + show.venue + QStringLiteral(" · ") +
-                       show.from.toString(Qt::ISODate) + QStringLiteral(" · ") + Finder::tr("show"),
-                   place::options, show.tour + QLatin1Char('\n') + show.name});
-  }
-  for (const venue::Venue& venue : overview.venues) {
-    all.push_back(
-        {venue.name + QStringLiteral(", ") + venue.town + QStringLiteral(" · ") + Finder::tr("venue"),
-         place::data, venue.name});
-  }
-  for (const fleet::Unit& unit : overview.units) {
-    all.push_back({unit.serial + QStringLiteral(" · ") + unit.type + QStringLiteral(" · ") + unit.place,
-                   place::fleet, unit.serial});
-  }
-  addTypes(all, overview.catalogue.cabinets, Finder::tr("cabinet type"));
-  addTypes(all, overview.catalogue.bars, Finder::tr("bar type"));
-  addTypes(all, overview.catalogue.hoists, Finder::tr("hoist type"));
-  addTypes(all, overview.catalogue.chains, Finder::tr("chain type"));
-  addTypes(all, overview.catalogue.hardware, Finder::tr("hardware type"));
-  addTypes(all, overview.catalogue.carts, Finder::tr("cart type"));
-  addTypes(all, overview.people, Finder::tr("person"));
-  return all;
-}
+struct Finder::Held {
+  std::shared_ptr<const Overview> facts;
+  std::optional<FindIndex> index;
+};
 
-Finder::Finder(QWidget* parent) : QLineEdit(parent), completer_(new QCompleter(&model_, this)) {
+Finder::Finder(QWidget* parent)
+    : QLineEdit(parent), completer_(new QCompleter(&model_, this)), held_(std::make_shared<Held>()) {
   setObjectName(QStringLiteral("finder"));
-  setAccessibleName(tr("Find a serial, venue, town, show or type"));
-  setToolTip(tr("Type part of a serial, venue, town, show or type, and press Enter to go there (Ctrl+K)"));
+  setAccessibleName(tr("Find anything by its name"));
+  setToolTip(
+      tr("Part of a show, venue, point, serial, mark, option, type, examination, person or place; Enter "
+         "goes to the first, the arrows choose another (Ctrl+K)"));
   setPlaceholderText(tr("Find  (Ctrl+K)"));
   setClearButtonEnabled(true);
-  completer_->setFilterMode(Qt::MatchContains);
-  completer_->setCaseSensitivity(Qt::CaseInsensitive);
-  completer_->setMaxVisibleItems(14);
+  completer_->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
+  completer_->setMaxVisibleItems(16);
   completer_->popup()->setObjectName(QStringLiteral("finderAnswers"));
   completer_->popup()->setAccessibleName(tr("What was found"));
-  completer_->popup()->setMinimumWidth(420);
-  setCompleter(completer_);
+  completer_->popup()->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 70);
+  completer_->setWidget(
+      this); // not setCompleter: answers come when they are found, not when a key is pressed
   connect(completer_, qOverload<const QModelIndex&>(&QCompleter::activated), this,
-          [this](const QModelIndex& index) { go(index); });
+          [this](const QModelIndex& index) { go(index.row()); });
+  connect(this, &QLineEdit::textEdited, this, [this] {
+    goOn_ = false;
+    look();
+  });
   connect(this, &QLineEdit::returnPressed, this, &Finder::goToFirst);
 }
 
-void Finder::setFindables(const std::vector<Findable>& all) {
-  model_.clear();
-  QList<QStandardItem*> column;
-  for (const Findable& each : all) {
-    auto* item = new QStandardItem(each.text);
-    item->setData(each.place, placeRole);
-    item->setData(each.key, keyOfThingRole);
-    column.append(item);
+void Finder::setFacts(std::shared_ptr<const Overview> facts) {
+  facts_ = std::move(facts);
+}
+
+void Finder::begin() {
+  setFocus(Qt::ShortcutFocusReason);
+  selectAll();
+  look();
+}
+
+void Finder::look() {
+  if (watch_) {
+    watch_->cancel();
   }
-  model_.appendColumn(column);
+  if (!facts_) {
+    return;
+  }
+  watch_ = work_.start(
+      this,
+      [facts = facts_, held = held_, recent = recent_, words = text()](Watch& watch) {
+        if (held->facts != facts) {
+          held->index.emplace(*facts);
+          held->facts = facts;
+        }
+        return held->index->find(words, recent, mostShown, [&watch] { return watch.cancelled(); });
+      },
+      [this](Found found) { show(std::move(found)); },
+      [](const std::exception_ptr&) {}); // nothing to tell: it reads what is in memory
+}
+
+void Finder::show(Found found) {
+  found_ = std::move(found);
+  model_.clear();
+  for (const Findable& each : found_.first) {
+    auto* item = new QStandardItem(each.text); // the model takes it
+    item->setEditable(false);
+    model_.appendRow(item);
+  }
+  if (found_.first.empty() || found_.more > 0) {
+    auto* rest =
+        new QStandardItem(found_.first.empty() ? tr("Nothing contains these words")
+                                               : tr("… and %n more: type more of it", nullptr, found_.more));
+    rest->setFlags(Qt::NoItemFlags);
+    model_.appendRow(rest);
+  }
+  if (std::exchange(goOn_, false)) {
+    go(0);
+  } else if (hasFocus()) {
+    completer_->complete();
+  }
 }
 
 void Finder::goToFirst() {
   if (text().trimmed().isEmpty()) {
     return;
   }
-  completer_->setCompletionPrefix(text().trimmed());
-  if (completer_->setCurrentRow(0)) {
-    go(completer_->currentIndex());
-  }
+  goOn_ = true;
+  look();
 }
 
-void Finder::go(const QModelIndex& index) {
-  Q_EMIT wanted(index.data(placeRole).toString(), index.data(keyOfThingRole).toString());
+void Finder::go(int row) {
+  if (row < 0 || row >= static_cast<int>(found_.first.size())) {
+    return;
+  }
+  const Findable to = found_.first[static_cast<std::size_t>(row)];
+  completer_->popup()->hide();
+  std::erase(recent_, to);
+  recent_.insert(recent_.begin(), to);
+  recent_.resize(std::min(recent_.size(), mostRecent));
+  Q_EMIT recentChanged();
+  clear();
+  Q_EMIT wanted(to.place, to.key, to.part);
+}
+
+QStringList Finder::recent() const {
+  QStringList lines;
+  for (const Findable& each : recent_) {
+    lines << QStringList{each.text, each.place, each.key, each.part}.join(between);
+  }
+  return lines;
+}
+
+void Finder::setRecent(const QStringList& lines) {
+  recent_.clear();
+  for (const QString& line : lines) {
+    const QStringList parts = line.split(between);
+    if (parts.size() == 4 && recent_.size() < mostRecent) {
+      recent_.push_back({parts[0], parts[1], parts[2], parts[3]});
+    }
+  }
 }
 
 } // namespace hangbook::desk

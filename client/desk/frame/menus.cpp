@@ -33,10 +33,7 @@ void Window::addMenus() {
   editing_->addTo(*menuBar()->addMenu(tr("&Edit")));
 
   auto* view = menuBar()->addMenu(tr("&View"));
-  auto* find = view->addAction(tr("&Find"), this, [this] {
-    finder_->setFocus(Qt::ShortcutFocusReason);
-    finder_->selectAll();
-  });
+  auto* find = view->addAction(tr("&Find anything"), finder_, &Finder::begin);
   find->setObjectName(QStringLiteral("find"));
   find->setShortcut(Qt::CTRL | Qt::Key_K);
   view->addSeparator();
@@ -64,6 +61,9 @@ void Window::addMenus() {
   auto* help = menuBar()->addMenu(tr("&Help"));
   auto* explain = help->addAction(tr("&This place"), this, &Window::explainPlace);
   explain->setShortcut(Qt::Key_F1);
+  auto* keys = help->addAction(tr("All &keys"), this, &Window::showKeys);
+  keys->setObjectName(QStringLiteral("allKeys"));
+  keys->setShortcut(Qt::CTRL | Qt::Key_F1);
   help->addAction(tr("&About Hangbook"), this, &Window::showAbout);
 }
 

@@ -12,5 +12,7 @@ inline const QString build = QStringLiteral("build");
 inline const QString fleet = QStringLiteral("fleet");
 inline const QString examinations = QStringLiteral("examinations");
 inline const QString data = QStringLiteral("data");
+/// Not a place: what the window says of itself.
+inline const QString help = QStringLiteral("help");
 
 } // namespace hangbook::desk::place

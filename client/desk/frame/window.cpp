@@ -22,6 +22,7 @@
 #include "desk/frame/cautions.h"
 #include "desk/frame/editing.h"
 #include "desk/frame/finder.h"
+#include "desk/frame/keys_dialog.h"
 #include "desk/frame/place_names.h"
 #include "desk/frame/places_list.h"
 #include "desk/importing/import_dialog.h"
@@ -77,12 +78,7 @@ Window::Window(std::shared_ptr<Source> source, QWidget* parent)
   setCentralWidget(middle);
 
   connect(list_, &QListWidget::currentRowChanged, this, [this](int row) { goTo(row); });
-  connect(finder_, &Finder::wanted, this, [this](const QString& name, const QString& key) {
-    if (goTo(name)) {
-      place(name)->showKey(key);
-      place(name)->takeFocus();
-    }
-  });
+  connect(finder_, &Finder::wanted, this, &Window::goToFound);
   connect(first_, &FirstPage::startBlank, this, [this] {
     pastFirst_ = true;
     showFacts();
@@ -123,6 +119,22 @@ bool Window::goTo(const QString& name) {
   return true;
 }
 
+void Window::goToFound(const QString& name, const QString& key, const QString& part) {
+  if (name == place::help) {
+    part == QLatin1String("keys")    ? showKeys()
+    : part == QLatin1String("about") ? showAbout()
+                                     : explainPlace();
+    return;
+  }
+  if (goTo(name)) {
+    place(name)->showPart(part);
+    if (!key.isEmpty()) {
+      place(name)->showKey(key);
+    }
+    place(name)->takeFocus();
+  }
+}
+
 void Window::goTo(int index) {
   if (index >= 0 && index < pages_->count()) {
     pages_->setCurrentIndex(index);
@@ -145,6 +157,7 @@ void Window::addPlaces() {
     list_->addPlace(each->title(), keys.toString(QKeySequence::NativeText));
     auto* shortcut = new QShortcut(keys, this);
     shortcut->setObjectName(QStringLiteral("goTo%1").arg(++number));
+    shortcut->setWhatsThis(tr("Go to %1").arg(each->title()));
     connect(shortcut, &QShortcut::activated, this, [this, each] {
       goTo(each->objectName());
       each->takeFocus();
@@ -195,7 +208,7 @@ void Window::showFacts() {
   outer_->setCurrentWidget(first ? static_cast<QWidget*>(first_) : pages_);
   list_->setEnabled(!first);
   finder_->setEnabled(!first);
-  finder_->setFindables(findablesOf(session_.overview()));
+  finder_->setFacts(session_.facts());
 }
 
 void Window::wantShow(const QString& show, const QString& hang) {
@@ -245,8 +258,14 @@ void Window::explainPlace() {
   QMessageBox box(QMessageBox::NoIcon, here.title(), here.explanation(), QMessageBox::Close, this);
   box.setObjectName(QStringLiteral("explanation"));
   box.setInformativeText(
-      tr("Ctrl+1 to Ctrl+6 go from place to place, Ctrl+K finds anything, F5 reads the store again."));
+      tr("Ctrl+1 to Ctrl+6 go from place to place, Ctrl+K finds anything, F5 reads the store "
+         "again. Ctrl+F1 lists all keys."));
   box.exec();
+}
+
+void Window::showKeys() {
+  KeysDialog dialog(*this);
+  dialog.exec();
 }
 
 void Window::importFile() {

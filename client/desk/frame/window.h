@@ -45,6 +45,8 @@ private:
   void followWords();
   void showTrouble(const QString& text);
   void importFile();
+  void goToFound(const QString& name, const QString& key, const QString& part);
+  void showKeys();
   void explainPlace();
   void showAbout();
 

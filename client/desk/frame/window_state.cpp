@@ -6,6 +6,7 @@
 #include <QStackedWidget>
 #include <QStandardPaths>
 
+#include "desk/frame/finder.h"
 #include "desk/frame/place.h"
 #include "desk/frame/window.h"
 
@@ -13,6 +14,7 @@ namespace hangbook::desk {
 namespace {
 
 const QString geometryKey = QStringLiteral("window/geometry");
+const QString recentKey = QStringLiteral("finder/recent");
 const QString placeKey = QStringLiteral("window/place");
 
 QString keyOf(const QSplitter& splitter) {
@@ -51,6 +53,11 @@ WindowState::WindowState(Window& window, const QString& file, Settled settled)
         follow(*splitter);
       }
     }
+  }
+  if (auto* finder = window_.findChild<Finder*>()) {
+    finder->setRecent(settings_.value(recentKey).toStringList());
+    connect(finder, &Finder::recentChanged, this,
+            [this, finder] { settings_.setValue(recentKey, finder->recent()); });
   }
   window_.installEventFilter(this);
 }

@@ -80,6 +80,7 @@ void OptionsPlace::connectChoosing() {
     choosing_->cancel();
   });
   auto* beside = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_B), this);
+  beside->setWhatsThis(tr("Put the selected option beside others, or take it away"));
   beside->setContext(Qt::WidgetWithChildrenShortcut);
   connect(beside, &QShortcut::activated, this, [this] {
     beside_->toggle();
@@ -134,8 +135,8 @@ QString OptionsPlace::explanation() const {
 
 void OptionsPlace::showKey(const QString& key) {
   const QStringList parts = key.split(QLatin1Char('\n'));
-  if (parts.size() == 2) {
-    session_.setShow({parts[0], parts[1]});
+  if (parts.size() >= 2) { // the hang may stand behind the show
+    session_.setShow({parts[0], parts[1]}, parts.value(2));
   }
 }
 

@@ -106,6 +106,7 @@ BOOST_AUTO_TEST_CASE(the_finder_goes_to_a_serial) {
   auto* finder = opened.child<Finder>("finder");
   finder->setText(QStringLiteral("mb-9"));
   finder->goToFirst();
+  BOOST_TEST_REQUIRE(hangbook::testing::waitUntil([&] { return !finder->busy(); }));
   BOOST_TEST(opened.child<QStackedWidget>("pages")->currentWidget()->objectName().toStdString() == "fleet");
   BOOST_TEST(
       opened.child<QTableView>("fleetListTable")->currentIndex().data(keyRole).toString().toStdString() ==
