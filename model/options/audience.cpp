@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "options/cover.h"
+#include "options/hang_once.h"
 #include "options/seating.h"
 
 namespace hangbook::options {
@@ -182,9 +182,19 @@ void addSection(Audience& audience, const venue::Section& section, bool weighed)
 }
 
 Audience audienceOf(const Case& option) {
+  return audienceOf(option, seatsOf(*option.snapshot, *option.hang));
+}
+
+Audience audienceOf(const Case& option, const Audience& seats) {
+  Audience audience = seats;
+  addCabinets(audience, option);
+  return audience;
+}
+
+Audience seatsOf(const Snapshot& snapshot, const calendar::Hang& hang) {
   Audience audience;
-  const venue::Venue& venue = option.snapshot->venue;
-  for (const QString& wanted : option.hang->sections) {
+  const venue::Venue& venue = snapshot.venue;
+  for (const QString& wanted : hang.sections) {
     if (std::none_of(venue.sections.begin(), venue.sections.end(),
                      [&](const venue::Section& each) { return each.name == wanted; })) {
       audience.missing.append(QStringLiteral("the venue has no audience section “%1”").arg(wanted));
@@ -192,7 +202,7 @@ Audience audienceOf(const Case& option) {
   }
   std::vector<const venue::Section*> asked;
   for (const venue::Section& section : venue.sections) {
-    if (option.hang->sections.isEmpty() || option.hang->sections.contains(section.name)) {
+    if (hang.sections.isEmpty() || hang.sections.contains(section.name)) {
       asked.push_back(&section);
     }
   }
@@ -204,7 +214,6 @@ Audience audienceOf(const Case& option) {
   if (audience.positions.empty() && audience.missing.isEmpty()) {
     audience.missing.append(QStringLiteral("audience sections of the venue"));
   }
-  addCabinets(audience, option);
   return audience;
 }
 

@@ -139,9 +139,9 @@ void count(std::vector<BoundCount>& bounds, const char* bound, const char* rule,
 
 class Chooser {
 public:
-  Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges)
-      : option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()), own_(settings),
-        fold_(option.fold == nullptr ? own_ : *option.fold), loads_(fold_.loads(option)),
+  Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges, std::size_t tried)
+      : tried_(tried), option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()),
+        own_(settings), fold_(option.fold == nullptr ? own_ : *option.fold), loads_(fold_.loads(option)),
         overAll_(weightRules().size()), plumb_(weightRules().size()) {
     if (loads_.corners) {
       overAll_ = overAll(option, loads_.all, *loads_.corners);
@@ -149,6 +149,15 @@ public:
   }
 
   Best choose() {
+    if (tried_ == 0) { // what fails at every setting by the corners alone needs no order
+      for (std::size_t i = 0; i < overAll_.size(); ++i) {
+        if (overAll_[i].least == Verdict::fails) {
+          best_.allFail = true;
+          count(best_.bounds, "all-fail", weightRules()[i].id, static_cast<qint64>(settings_.size()));
+          return best_;
+        }
+      }
+    }
     const std::vector<std::size_t> order = nearestFirst(option_, settings_);
     Floor least;
     bool leastProven = false;
@@ -158,11 +167,12 @@ public:
         count(best_.bounds, "best-found", "", left);
         break;
       }
-      if (n == nearTried && !leastProven) {
+      if (n == tried_ && !leastProven) {
         least = leastOverSettings();
         leastProven = true;
       }
-      if (n >= nearTried && least.verdict == Verdict::fails) {
+      if (n >= tried_ && least.verdict == Verdict::fails) {
+        best_.allFail = true;
         count(best_.bounds, "all-fail", least.rule, left);
         break;
       }
@@ -216,6 +226,9 @@ private:
       if (rule.needsSetting) {
         least.raise(overAll_[i].same() ? overAll_[i].least : best(i), rule.id);
       }
+      if (least.verdict == Verdict::fails) {
+        return least;
+      }
     }
     for (const Rule& rule : roomRules()) {
       if (rule.needsSetting && rule.trimRange == nullptr && rule.evaluate != levelDropRule.evaluate) {
@@ -225,11 +238,13 @@ private:
     if (least.verdict == Verdict::fails) {
       return least;
     }
-    bool covered = false;
     bool room = false;
-    for (std::size_t i = 0; i < settings_.size() && !(covered && room); ++i) {
-      covered = covered || !stretches(i).empty();
-      room = room || window(i).open();
+    for (std::size_t i = 0; i < settings_.size() && !room; ++i) {
+      room = mayHaveRoom(i) && window(i).open();
+    }
+    bool covered = false;
+    for (std::size_t i = 0; i < settings_.size() && room && !covered; ++i) {
+      covered = !stretches(i).empty();
     }
     if (!room) {
       least.raise(Verdict::fails, "");
@@ -237,6 +252,12 @@ private:
       least.raise(Verdict::fails, coverRule.id);
     }
     return least;
+  }
+
+  /// Two of the ranges that a window is made of, and the quickest to ask: where they do not meet it is shut.
+  bool mayHaveRoom(std::size_t number) const {
+    const Settled& settled = settings_[number];
+    return !(lowestEdgeRule.trimRange(option_, settled).low > leanRule.trimRange(option_, settled).high);
   }
 
   /// What a weight rule says of every setting while no chain leans, all in one go; nullptr where it has to be
@@ -401,6 +422,7 @@ private:
     return score.cover > score_.cover;
   }
 
+  std::size_t tried_; ///< settings that are taken before the least of all of them is proven
   const Case& option_;
   const std::vector<Settled>& settings_;
   CoverRanges& ranges_;
@@ -418,8 +440,9 @@ private:
 
 } // namespace
 
-Best bestOf(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges) {
-  return Chooser(option, settings, ranges).choose();
+Best bestOf(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges,
+            std::size_t triedFirst) {
+  return Chooser(option, settings, ranges, triedFirst).choose();
 }
 
 } // namespace hangbook::options

@@ -15,8 +15,12 @@ using CoverRanges = std::vector<std::optional<CoverFold>>;
 struct Best {
   std::size_t setting = 0; ///< in Settings::settled
   double trimM = notKnown;
+  bool allFail = false;           ///< proven; `setting` then only says which one is shown
   std::vector<BoundCount> bounds; ///< settings that a bound decided
 };
+
+/// Settings that are tried before it is proven whether any can do better.
+inline constexpr std::size_t nearTried = 48;
 
 /// The best of a case's settings, of which there is at least one: least verdict of the rules that depend on
 /// the setting (the others, such as stock, are the same at all of them); then most cover; then the
@@ -31,10 +35,10 @@ struct Best {
 /// says worse than the best so far is not tried (`no-better`). Where the least verdict is `fails`, every
 /// setting fails (`all-fail`, by the rule that does, `cover`, or the trims that the rules leave); the one
 /// shown is then that of the `nearTried` first ones with the fewest failing rules, then the least beyond
-/// their limits. Rules that rise with the picks' loads are asked at the corners of all settings at once
+/// their limits; with `triedFirst` 0 none is tried for that, and `setting` says nothing. Rules that rise with
+/// the picks' loads are asked at the corners of all settings at once
 /// (`box.h`).
-Best bestOf(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges);
-
-inline constexpr std::size_t nearTried = 48;
+Best bestOf(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges,
+            std::size_t triedFirst = nearTried);
 
 } // namespace hangbook::options

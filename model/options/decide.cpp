@@ -5,6 +5,7 @@
 #include <QHash>
 
 #include "options/best.h"
+#include "options/hang_once.h"
 #include "options/in_parallel.h"
 #include "options/rig_fold.h"
 #include "options/rig_shelf.h"
@@ -157,6 +158,15 @@ SolvedRig solvedRig(const Search& search, const Build& build, RigShelf* shelf) {
   return solved;
 }
 
+/// An option of which no more is asked than that it fails.
+Option failing(const Case& option) {
+  Option found;
+  found.id = idOf(option.key);
+  found.key = option.key;
+  found.verdict = Verdict::fails;
+  return found;
+}
+
 std::vector<Found> decideBuild(const Search& search, const Build& build, const SolvedRig& solved,
                                const std::vector<Way>& ways, bool brief) {
   std::vector<Found> all;
@@ -178,8 +188,9 @@ std::vector<Found> decideBuild(const Search& search, const Build& build, const S
         all.push_back({at(option, nullptr, notKnown, why), 0, {}});
         continue;
       }
-      const Best best = bestOf(option, settings.settled, ranges);
-      Option found = at(option, &settings.settled[best.setting], best.trimM, {});
+      const Best best = bestOf(option, settings.settled, ranges, brief ? 0 : nearTried);
+      Option found = brief && best.allFail ? failing(option)
+                                           : at(option, &settings.settled[best.setting], best.trimM, {});
       if (found.verdict == Verdict::fails && !settings.missing.isEmpty()) {
         // One of the settings whose shape hinges on a figure that nobody stated may hold.
         found = at(option, nullptr, notKnown, {});
@@ -216,7 +227,9 @@ struct Deciding {
   std::vector<std::vector<Found>> found; ///< by build
   Deciding(const Snapshot& snapshot, const House& house, const calendar::Hang& of, std::size_t builds)
       : hang(&of),
-        candidates(candidatePoints(snapshot, house, of)), search{&snapshot, &house, &of, candidates.bridles},
+        candidates(candidatePoints(snapshot, house, of)), search{&snapshot, &house, &of, candidates.bridles,
+                                                                 std::make_shared<HangOnce>(snapshot, house,
+                                                                                            of)},
         found(builds) {}
 };
 
@@ -325,6 +338,16 @@ ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const s
       decided[alike[k]] = std::move(results[k]);
     }
     begun += together.size();
+  }
+  if (how.brief) {
+    for (HangOptions& each : decided) {
+      const bool allFail = std::ranges::all_of(
+          each.options, [](const Option& option) { return option.verdict == Verdict::fails; });
+      if (allFail) { // then the best of them is one that fails, and which it is takes looking at all
+        each =
+            std::move(decideOnly(snapshot, idStart, each.hang, progress, threads, {how.shelf}).hangs.front());
+      }
+    }
   }
   ShowOptions all{snapshot.tour.name, snapshot.show.name, snapshot.venue.name, std::move(decided)};
   if (progress && !progress(1.0)) {

@@ -5,9 +5,8 @@
 #include <array>
 #include <map>
 
-#include "fleet/due.h"
 #include "options/bridle_pick.h"
-#include "options/demand.h"
+#include "options/hang_once.h"
 
 namespace hangbook::options {
 namespace {
@@ -32,31 +31,24 @@ void addLegs(const Case& option, const OptionKey& key, Numbers& into) {
   }
 }
 
-int asCount(const Case& option, const char* figure) {
-  return static_cast<int>(option.house->figure(QString::fromLatin1(figure)).value.value_or(0.0));
+int asCount(const House& house, const char* figure) {
+  return static_cast<int>(house.figure(QString::fromLatin1(figure)).value.value_or(0.0));
 }
 
 int sparesFor(const Case& option, UnitKind kind) {
   switch (kind) {
   case UnitKind::cabinet:
-    return asCount(option, "spare-cabinets");
+    return asCount(*option.house, "spare-cabinets");
   case UnitKind::bar:
-    return asCount(option, "spare-bars");
+    return asCount(*option.house, "spare-bars");
   case UnitKind::hoist:
-    return asCount(option, "spare-hoists");
+    return asCount(*option.house, "spare-hoists");
   case UnitKind::chain:
-    return asCount(option, "spare-chains");
+    return asCount(*option.house, "spare-chains");
   default:
     return 0;
   }
 }
-
-/// What other shows take, each over its own days; a choice without days counts as taking it all the time.
-struct Elsewhere {
-  QDate from;
-  QDate to;
-  Numbers numbers;
-};
 
 std::vector<Elsewhere> elsewhereOf(const Snapshot& snapshot, const GearNeeds& needs) {
   std::vector<Elsewhere> all;
@@ -101,34 +93,6 @@ bool isFree(const fleet::Unit& unit, QDate until) {
          (!unit.hiredUntil.isValid() || !until.isValid() || unit.hiredUntil >= until);
 }
 
-void countUnits(const Case& option, const fleet::LastExaminations& last, const fleet::Happened& happened,
-                const GearNeeds& needs, UnitNeed& need) {
-  const Snapshot& snapshot = *option.snapshot;
-  need.ruled = std::any_of(snapshot.examinationRules.begin(), snapshot.examinationRules.end(),
-                           [&](const fleet::ExaminationRule& rule) {
-                             return rule.kind == need.kind && (rule.type.isEmpty() || rule.type == need.type);
-                           });
-  const int margin = asCount(option, "examination-margin");
-  for (const fleet::Unit& unit : snapshot.units) {
-    if (unit.kind != need.kind || unit.type != need.type) {
-      continue;
-    }
-    need.owned += piecesOf(unit);
-    if (!isFree(unit, needs.awayTo)) {
-      continue;
-    }
-    need.free += piecesOf(unit);
-    bool ruled = false;
-    const QDate until = fleet::standsUntil(unit, snapshot.examinationRules, last, &ruled, happened);
-    if (!ruled || !until.isValid()) {
-      continue;
-    }
-    need.firstDue = !need.firstDue.isValid() || until < need.firstDue ? until : need.firstDue;
-    need.examined += until >= needs.awayTo ? piecesOf(unit) : 0;
-    need.examinedLonger += until >= needs.awayTo.addDays(margin) ? piecesOf(unit) : 0;
-  }
-}
-
 const catalogue::CartType* cartFor(const catalogue::Catalogue& catalogue, const QString& cabinet) {
   for (const catalogue::CartType& each : catalogue.carts) {
     if (each.carries == cabinet) {
@@ -136,38 +100,6 @@ const catalogue::CartType* cartFor(const catalogue::Catalogue& catalogue, const 
     }
   }
   return nullptr;
-}
-
-/// Whole carts, and what is left over of all hangs together on as few more as can be.
-void countCarts(const Case& option, const std::vector<Elsewhere>& others, const GearNeeds& needs,
-                CartNeed& need) {
-  const catalogue::CartType* type = cartFor(option.snapshot->catalogue, need.cabinet);
-  if (type == nullptr) {
-    return;
-  }
-  need.cart = type->name;
-  need.most = type->most && *type->most > 0 ? type->most : std::nullopt;
-  if (!need.most) {
-    return;
-  }
-  const int most = *need.most;
-  int together = 0;
-  int whole = 0;
-  int odd = 0;
-  for (const int each : need.cabinets) {
-    together += each;
-    whole += each / most;
-    odd += each % most > 0 ? 1 : 0;
-  }
-  need.needed = (together + most - 1) / most;
-  need.shared = odd > need.needed - whole ? need.needed - whole : 0;
-  need.notFull = together % most > 0 ? 1 : 0;
-  for (const fleet::Unit& unit : option.snapshot->units) {
-    need.free += unit.kind == UnitKind::cart && unit.type == need.cart && isFree(unit, needs.awayTo) ? 1 : 0;
-  }
-  need.elsewhere = mostAtOnce(others, needs, [&](const Numbers& numbers) {
-    return (numberIn(numbers, {UnitKind::cabinet, need.cabinet}) + most - 1) / most;
-  });
 }
 
 } // namespace
@@ -192,15 +124,102 @@ QString wordFor(fleet::UnitKind kind) {
   return {};
 }
 
-std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
-  const Snapshot& snapshot = *option.snapshot;
-  auto needs = std::make_shared<GearNeeds>();
-  needs->awayFrom = snapshot.show.awayFrom;
-  needs->awayTo = snapshot.show.awayTo;
-  needs->datesKnown =
-      needs->awayFrom.isValid() && needs->awayTo.isValid() && needs->awayFrom <= needs->awayTo;
+GearThere::GearThere(const Snapshot& snapshot, const House& house)
+    : snapshot_(snapshot), margin_(asCount(house, "examination-margin")), last_(snapshot.examinations),
+      happened_(snapshot.occurrences) {
+  days_.awayFrom = snapshot.show.awayFrom;
+  days_.awayTo = snapshot.show.awayTo;
+  days_.datesKnown = days_.awayFrom.isValid() && days_.awayTo.isValid() && days_.awayFrom <= days_.awayTo;
+  others_ = elsewhereOf(snapshot, days_);
+}
 
-  const bool bySerial = asCount(option, "hardware-by-serial") != 0;
+UnitNeed GearThere::counted(UnitKind kind, const QString& type) const {
+  UnitNeed need;
+  need.kind = kind;
+  need.type = type;
+  need.elsewhere = mostAtOnce(others_, days_, [&](const Numbers& each) {
+    return numberIn(each, {kind, type});
+  });
+  need.ruled = std::any_of(snapshot_.examinationRules.begin(), snapshot_.examinationRules.end(),
+                           [&](const fleet::ExaminationRule& rule) {
+                             return rule.kind == kind && (rule.type.isEmpty() || rule.type == type);
+                           });
+  for (const fleet::Unit& unit : snapshot_.units) {
+    if (unit.kind != kind || unit.type != type) {
+      continue;
+    }
+    need.owned += piecesOf(unit);
+    if (!isFree(unit, days_.awayTo)) {
+      continue;
+    }
+    need.free += piecesOf(unit);
+    bool ruled = false;
+    const QDate until = fleet::standsUntil(unit, snapshot_.examinationRules, last_, &ruled, happened_);
+    if (!ruled || !until.isValid()) {
+      continue;
+    }
+    need.firstDue = !need.firstDue.isValid() || until < need.firstDue ? until : need.firstDue;
+    need.examined += until >= days_.awayTo ? piecesOf(unit) : 0;
+    need.examinedLonger += until >= days_.awayTo.addDays(margin_) ? piecesOf(unit) : 0;
+  }
+  return need;
+}
+
+void GearThere::count(UnitNeed& need) const {
+  const std::lock_guard lock(mutex_);
+  const auto found = known_.try_emplace({need.kind, need.type});
+  UnitNeed& known = found.first->second;
+  if (found.second) {
+    known = counted(need.kind, need.type);
+  }
+  need.owned = known.owned;
+  need.free = known.free;
+  need.elsewhere = known.elsewhere;
+  need.ruled = known.ruled;
+  need.examined = known.examined;
+  need.examinedLonger = known.examinedLonger;
+  need.firstDue = known.firstDue;
+}
+
+void GearThere::count(CartNeed& need) const {
+  const catalogue::CartType* type = cartFor(snapshot_.catalogue, need.cabinet);
+  if (type == nullptr) {
+    return;
+  }
+  need.cart = type->name;
+  need.most = type->most && *type->most > 0 ? type->most : std::nullopt;
+  if (!need.most) {
+    return;
+  }
+  const int most = *need.most;
+  int together = 0;
+  int whole = 0;
+  int odd = 0;
+  for (const int each : need.cabinets) {
+    together += each;
+    whole += each / most;
+    odd += each % most > 0 ? 1 : 0;
+  }
+  need.needed = (together + most - 1) / most;
+  need.shared = odd > need.needed - whole ? need.needed - whole : 0;
+  need.notFull = together % most > 0 ? 1 : 0;
+  for (const fleet::Unit& unit : snapshot_.units) {
+    need.free += unit.kind == UnitKind::cart && unit.type == need.cart && isFree(unit, days_.awayTo) ? 1 : 0;
+  }
+  need.elsewhere = mostAtOnce(others_, days_, [&](const Numbers& numbers) {
+    return (numberIn(numbers, {UnitKind::cabinet, need.cabinet}) + most - 1) / most;
+  });
+}
+
+std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
+  return gearNeeds(option, GearThere(*option.snapshot, *option.house));
+}
+
+std::shared_ptr<const GearNeeds> gearNeeds(const Case& option, const GearThere& there) {
+  const Snapshot& snapshot = *option.snapshot;
+  auto needs = std::make_shared<GearNeeds>(there.days());
+
+  const bool bySerial = asCount(*option.house, "hardware-by-serial") != 0;
   // By its name in the table: a chain whose type nobody described is needed all the same.
   const QString chain = option.held != 0 ? option.table->chain : QString();
   const auto chosen = newestOf(snapshot.choices);
@@ -229,10 +248,7 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
     ofHang.push_back(std::move(each));
   }
 
-  const auto others = elsewhereOf(snapshot, *needs);
-  const fleet::LastExaminations last(snapshot.examinations);
-  const fleet::Happened happened(snapshot.occurrences);
-  const bool cabinetsToo = asCount(option, "examine-cabinets") != 0;
+  const bool cabinetsToo = asCount(*option.house, "examine-cabinets") != 0;
   for (const auto& [what, number] : numbers) {
     UnitNeed need;
     need.kind = what.first;
@@ -240,9 +256,7 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
     need.needed = number;
     need.spares = sparesFor(option, need.kind);
     need.mustBeRuled = need.kind != UnitKind::cabinet || cabinetsToo;
-    need.elsewhere =
-        mostAtOnce(others, *needs, [&, &type = what](const Numbers& each) { return numberIn(each, type); });
-    countUnits(option, last, happened, *needs, need);
+    there.count(need);
     needs->units.push_back(need);
     if (need.kind == UnitKind::cabinet) {
       CartNeed carts;
@@ -250,7 +264,7 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case& option) {
       for (const Numbers& each : ofHang) {
         carts.cabinets.push_back(numberIn(each, what));
       }
-      countCarts(option, others, *needs, carts);
+      there.count(carts);
       needs->carts.push_back(std::move(carts));
     }
   }

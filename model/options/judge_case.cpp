@@ -8,6 +8,7 @@
 #include "hang/chain.h"
 #include "options/carriers.h"
 #include "options/cover.h"
+#include "options/hang_once.h"
 #include "options/hoist_stops.h"
 #include "options/level.h"
 #include "options/load_path.h"
@@ -219,8 +220,8 @@ Case caseOf(const Search& search, const catalogue::StackingTable& table, const S
   made.missing = missing;
   made.key = keyOf(search, table, stack, bar, arrangement, hoist, points);
   made.weight = weightLimits(made);
-  made.room = roomLimits(made);
-  made.gear = gearNeeds(made);
+  made.room = search.once ? roomLimits(made, search.once->seats) : roomLimits(made);
+  made.gear = search.once ? gearNeeds(made, search.once->gear) : gearNeeds(made);
   return made;
 }
 

@@ -13,12 +13,15 @@ namespace hangbook::options {
 const std::vector<const Rule*>& allRules();
 const Rule* ruleNamed(const char* id);
 
+struct HangOnce; // hang_once.h
+
 /// What is the same for a whole search of one hang.
 struct Search {
   const Snapshot* snapshot = nullptr;
   const House* house = nullptr;
   const calendar::Hang* hang = nullptr;
   std::vector<std::shared_ptr<const BridledPick>> bridles; ///< whose apexes may stand among the points
+  std::shared_ptr<const HangOnce> once = nullptr;          ///< nullptr: each option works it out by itself
 };
 
 /// What names an option, and no more: quick enough to find one among thousands by its identifier.

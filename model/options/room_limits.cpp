@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "options/hang_once.h"
 #include "options/sentence.h"
 
 namespace hangbook::options {
@@ -73,6 +74,10 @@ void addRigging(const Case& option, RoomLimits& limits) {
 } // namespace
 
 std::shared_ptr<const RoomLimits> roomLimits(const Case& option) {
+  return roomLimits(option, seatsOf(*option.snapshot, *option.hang));
+}
+
+std::shared_ptr<const RoomLimits> roomLimits(const Case& option, const Audience& seats) {
   auto limits = std::make_shared<RoomLimits>();
   addTrimBounds(option, *limits);
   addCeilings(option, *limits);
@@ -90,7 +95,7 @@ std::shared_ptr<const RoomLimits> roomLimits(const Case& option) {
   limits->chainShorter = figure(option, "length-doubt");
   limits->liftMargin = figure(option, "lift-height-margin");
   limits->angleMargin = figure(option, "angle-margin");
-  limits->audience = audienceOf(option);
+  limits->audience = audienceOf(option, seats);
   limits->coverShare = figure(option, "cover-share");
   limits->coverMargin = figure(option, "cover-margin");
   return limits;

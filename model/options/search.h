@@ -20,7 +20,8 @@ class RigShelf; // rig_shelf.h
 struct DecideHow {
   RigShelf* shelf = nullptr; ///< where rigs are kept that other shows have too
   /// Of each option only its key, verdict, cover and mass, and of each rule whether it applies and its
-  /// verdict: no words, no figures. What counting takes.
+  /// verdict: no words, no figures; of one that fails, unless all of a hang's do, its key and verdict alone.
+  /// What counting takes.
   bool brief = false;
 };
 
