@@ -7,9 +7,12 @@
 #include "actions/edit_venue.h"
 #include "actions/facts.h"
 #include "actions/house_rules.h"
+#include "actions/import_file.h"
 #include "options/search.h"
 #include "quantity/error.h"
+#include "store/catalogue_store.h"
 #include "store/choice_store.h"
+#include "store/people_store.h"
 #include "store/snapshot_store.h"
 #include "store/venue_store.h"
 
@@ -32,6 +35,17 @@ StatedFor now(store::Store& store, const StatedFor& part) {
 
 VenueAs now(store::Store& store, const VenueAs& part) {
   return {part.name, store::loadVenue(store, part.name)};
+}
+
+RecordAs now(store::Store& store, const RecordAs& part) {
+  exchange::Data data;
+  data.catalogue = store::loadCatalogue(store);
+  data.people = store::loadPeople(store);
+  return {part.record, exchange::recordText(part.record, data)};
+}
+
+bool same(const RecordAs& a, const RecordAs& b) {
+  return a.texts == b.texts;
 }
 
 bool same(const ChosenFor& a, const ChosenFor& b) {
@@ -85,7 +99,26 @@ void put(store::Store& store, const VenueAs& wanted, const QString& by, const QD
   editVenue(store, venue, by, today);
 }
 
+void put(store::Store& store, const RecordAs& wanted, const QString& by, const QDate& /*today*/) {
+  if (wanted.texts.isEmpty()) {
+    throw Error(Trouble::notPossible, "what is new stays: it is not taken out by going back",
+                wanted.record.name.toStdString());
+  }
+  saveRecord(store, wanted, by);
+}
+
 } // namespace
+
+void saveRecord(store::Store& store, const RecordAs& record, const QString& by) {
+  const exchange::Importer who{whoActs(store, by), QDateTime::currentDateTimeUtc()};
+  const exchange::Import import =
+      importFile(store, record.record.kind,
+                 exchange::recordFile(record.record.kind, record.record.sort, record.texts), who);
+  if (!import.faults.empty()) {
+    throw Error(Trouble::badInput, exchange::text(import.faults.front()).toStdString(),
+                record.record.name.toStdString());
+  }
+}
 
 PlanPart asItStands(store::Store& store, const PlanPart& part) {
   return std::visit([&store](const auto& each) -> PlanPart { return now(store, each); }, part);

@@ -7,10 +7,12 @@
 #include <vector>
 
 #include "actions/run.h"
+#include "exchange/record_text.h"
 #include "options/frozen.h"
 #include "options/house_change.h"
 
-/// Edits of plans that can be undone and done again: choosing, withdrawing, house rules, venues. What is
+/// Edits of plans that can be undone and done again: choosing, withdrawing, house rules, venues, records of
+/// makers' data. What is
 /// remembered is how a plan stood before and after; going back is an edit of its own, held to the same rules
 /// and judged on the data of today. Facts are not among them: they are corrected by name.
 namespace hangbook::actions {
@@ -36,7 +38,13 @@ struct VenueAs {
   std::optional<venue::Venue> venue{};
 };
 
-using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs>;
+/// One record of makers' data or people, as the texts of its columns.
+struct RecordAs {
+  exchange::RecordName record;
+  QStringList texts{}; ///< empty: there is none
+};
+
+using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs>;
 
 struct PlanEdit {
   PlanPart before;
@@ -53,6 +61,10 @@ bool sameAs(const PlanPart& a, const PlanPart& b);
 /// transaction.
 std::optional<PlanEdit> noted(store::Store& store, const PlanPart& part, const QString& by,
                               const std::function<void()>& work);
+
+/// Saves one record of makers' data or people with these texts. Throws Error (badInput) where they cannot be
+/// read; nothing is written then.
+void saveRecord(store::Store& store, const RecordAs& record, const QString& by);
 
 /// Puts the part back to what it was before the edit and answers that as an edit, which undone in turn does
 /// the first one again. An option is chosen again by today's rules. Throws Error (notPossible) where the part

@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "desk/data/record_dialog.h"
 #include "desk/data/venue_dialog.h"
 #include "desk/frame/place_names.h"
 #include "desk/style/scale.h"
@@ -21,13 +22,13 @@ DataPlace::DataPlace(Session& session, QWidget* parent)
                                Qt::AscendingOrder)),
       figurePage_(new ListPage(QStringLiteral("figureList"), tr("Figures of the record"), figures_,
                                static_cast<int>(FigureColumn::what), -1, Qt::AscendingOrder)),
-      edit_(new QPushButton(tr("&Edit the venue…"), this)), effect_(new QLabel(this)) {
+      edit_(new QPushButton(tr("&Edit it…"), this)), effect_(new QLabel(this)) {
   recordPage_->setEmptyTexts(tr("No venues, makers' data or people yet. Import them as CSV files."),
                              tr("No record contains these words."));
   figurePage_->setEmptyTexts(tr("Select a record to see each of its figures with its source and date."),
                              tr("No figure contains these words."));
   edit_->setObjectName(QStringLiteral("dataEdit"));
-  edit_->setToolTip(tr("F2: change the selected venue's figures, points and bays"));
+  edit_->setToolTip(tr("F2: change the selected record's figures, a venue's points and bays too"));
   recordPage_->addControl(edit_);
   effect_->setObjectName(QStringLiteral("dataEffect"));
   effect_->setAccessibleName(tr("What the last edit changed"));
@@ -35,11 +36,11 @@ DataPlace::DataPlace(Session& session, QWidget* parent)
   effect_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
   effect_->hide();
   auto* keys = new QShortcut(Qt::Key_F2, this);
-  keys->setWhatsThis(tr("Edit the selected venue"));
+  keys->setWhatsThis(tr("Edit the selected record"));
   keys->setContext(Qt::WidgetWithChildrenShortcut);
-  connect(keys, &QShortcut::activated, this, &DataPlace::editVenue);
-  connect(edit_, &QPushButton::clicked, this, &DataPlace::editVenue);
-  connect(&recordPage_->table(), &QTableView::activated, this, &DataPlace::editVenue);
+  connect(keys, &QShortcut::activated, this, &DataPlace::edit);
+  connect(edit_, &QPushButton::clicked, this, &DataPlace::edit);
+  connect(&recordPage_->table(), &QTableView::activated, this, &DataPlace::edit);
   auto* halves = new QSplitter(Qt::Horizontal, this);
   halves->setObjectName(QStringLiteral("dataHalves"));
   halves->setChildrenCollapsible(false);
@@ -62,10 +63,11 @@ DataPlace::DataPlace(Session& session, QWidget* parent)
 }
 
 QString DataPlace::explanation() const {
-  return tr("Venues, makers' data, house rules and people. Select one to see each of its figures with where "
-            "it came from "
-            "and of which date. A figure that is not known is never taken as 0: the rules that need it stay "
-            "unproven until it is entered. F2 edits the selected venue: its figures, points and bays.");
+  return tr(
+      "Venues, makers' data, house rules and people. Select one to see each of its figures with where "
+      "it came from "
+      "and of which date. A figure that is not known is never taken as 0: the rules that need it stay "
+      "unproven until it is entered. F2 edits the selected record; of a venue its points and bays too.");
 }
 
 void DataPlace::showKey(const QString& key) {
@@ -91,7 +93,7 @@ void DataPlace::showFacts() {
 
 void DataPlace::showRecord(int row) {
   figures_.setRows(row < 0 ? std::vector<FigureLine>() : records_.at(row).figures);
-  edit_->setEnabled(currentVenue() != nullptr);
+  edit_->setEnabled(currentVenue() != nullptr || currentRecord().has_value());
 }
 
 const venue::Venue* DataPlace::currentVenue() const {
@@ -100,21 +102,60 @@ const venue::Venue* DataPlace::currentVenue() const {
   return isVenue ? findVenue(session_.overview(), records_.at(row).name) : nullptr;
 }
 
-void DataPlace::editVenue() {
-  const venue::Venue* venue = currentVenue();
-  const auto* open = findChild<VenueDialog*>();
-  if (venue == nullptr || (open != nullptr && open->isVisible())) {
-    return;
+std::optional<exchange::RecordName> DataPlace::currentRecord() const {
+  const int row = recordPage_->currentRow();
+  if (row < 0 || row >= records_.rowCount()) {
+    return std::nullopt;
   }
-  auto* dialog = new VenueDialog(session_, *venue, this);
+  using exchange::Kind;
+  const QString& name = records_.at(row).name;
+  switch (records_.at(row).kind) {
+  case RecordKind::cabinet:
+    return exchange::RecordName{Kind::types, QStringLiteral("cabinet"), name};
+  case RecordKind::bar:
+    return exchange::RecordName{Kind::types, QStringLiteral("bar"), name};
+  case RecordKind::hoist:
+    return exchange::RecordName{Kind::types, QStringLiteral("hoist"), name};
+  case RecordKind::chain:
+    return exchange::RecordName{Kind::types, QStringLiteral("chain"), name};
+  case RecordKind::hardware:
+    return exchange::RecordName{Kind::types, QStringLiteral("hardware"), name};
+  case RecordKind::cart:
+    return exchange::RecordName{Kind::types, QStringLiteral("cart"), name};
+  case RecordKind::table:
+    return exchange::RecordName{Kind::types, QStringLiteral("table"), name};
+  case RecordKind::person:
+    return exchange::RecordName{Kind::people, QStringLiteral("person"), name};
+  case RecordKind::venue:
+  case RecordKind::house:
+    break;
+  }
+  return std::nullopt;
+}
+
+template <class Dialog>
+void DataPlace::open(Dialog* dialog, const QString& name) {
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, &QDialog::accepted, this, [this, dialog, name = venue->name] {
+  connect(dialog, &QDialog::accepted, this, [this, dialog, name] {
     effect_->setText(tr("%1 is saved. %2").arg(name, dialog->effect()));
     effect_->show();
     Q_EMIT session_.saved();
     session_.reload();
   });
   dialog->open();
+}
+
+void DataPlace::edit() {
+  for (const QDialog* open : findChildren<QDialog*>()) {
+    if (open->isVisible()) {
+      return;
+    }
+  }
+  if (const venue::Venue* venue = currentVenue()) {
+    open(new VenueDialog(session_, *venue, this), venue->name);
+  } else if (const auto record = currentRecord()) {
+    open(new RecordDialog(session_, *record, this), record->name);
+  }
 }
 
 } // namespace hangbook::desk

@@ -5,6 +5,7 @@
 #include "desk/frame/place.h"
 #include "desk/lists/list_page.h"
 #include "desk/source/session.h"
+#include "exchange/record_text.h"
 
 class QLabel;
 class QPushButton;
@@ -12,7 +13,8 @@ class QPushButton;
 namespace hangbook::desk {
 
 /// Venues, makers' data, house rules and people; beside them every figure of the selected one with its
-/// source and date. A venue is edited here.
+/// source and date. Venues, makers' data and people are edited
+/// here.
 class DataPlace : public Place {
   Q_OBJECT
 public:
@@ -25,8 +27,11 @@ public:
 private:
   void showFacts();
   void showRecord(int row);
+  std::optional<exchange::RecordName> currentRecord() const;
   const venue::Venue* currentVenue() const;
-  void editVenue();
+  void edit();
+  template <class Dialog>
+  void open(Dialog* dialog, const QString& name);
 
   Session& session_;
   RecordModel records_;

@@ -9,6 +9,7 @@
 #include "desk/frame/finder.h"
 #include "desk/frame/place.h"
 #include "desk/frame/window.h"
+#include "desk/lists/column_fitter.h"
 
 namespace hangbook::desk {
 namespace {
@@ -52,6 +53,12 @@ WindowState::WindowState(Window& window, const QString& file, Settled settled)
       if (!splitter->objectName().isEmpty()) {
         follow(*splitter);
       }
+    }
+    for (ColumnFitter* columns : place->findChildren<ColumnFitter*>()) {
+      const QString key = QStringLiteral("columns/") + columns->parent()->objectName();
+      columns->restore(settings_.value(key).toString());
+      connect(columns, &ColumnFitter::changedByHand, this,
+              [this, columns, key] { settings_.setValue(key, columns->byHand()); });
     }
   }
   if (auto* finder = window_.findChild<Finder*>()) {

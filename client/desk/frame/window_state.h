@@ -10,9 +10,10 @@ namespace hangbook::desk {
 
 class Window;
 
-/// Keeps how the window was left, and makes it so again: size and position, the place that was looked at, and
-/// every splitter that was moved by hand. The rest stays as the program has it, so that a better layout of a
-/// later version reaches those who never touched it. What cannot be read is passed over.
+/// Keeps how the window was left, and makes it so again: size and position, the place that was looked at,
+/// every splitter that was moved by hand, width and order of columns, and what was searched for. The rest
+/// stays as the program has it, so that a better layout of a later version reaches those who never touched
+/// it. What cannot be read is passed over.
 class WindowState : public QObject {
 public:
   /// Which part of it the command line has settled for this run.

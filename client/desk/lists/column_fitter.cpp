@@ -6,6 +6,7 @@
 
 #include <QEvent>
 #include <QHeaderView>
+#include <QSet>
 #include <QTableView>
 
 #include "desk/lists/table_model.h"
@@ -23,6 +24,58 @@ ColumnFitter::ColumnFitter(QTableView& table, const TableModel& model, int stret
   }
   table.viewport()->installEventFilter(this);
   fit();
+  const QHeaderView* header = table.horizontalHeader();
+  connect(header, &QHeaderView::sectionResized, this, [this](int column, int before, int now) {
+    if (!fitting_ && before > 0 && now > 0) { // 0: hidden or shown
+      own_[column] = now;
+      Q_EMIT changedByHand();
+    }
+  });
+  connect(header, &QHeaderView::sectionMoved, this, [this] {
+    if (!fitting_) {
+      Q_EMIT changedByHand();
+    }
+  });
+}
+
+QString ColumnFitter::byHand() const {
+  const QHeaderView& header = *table_.horizontalHeader();
+  QStringList order;
+  QStringList widths;
+  bool moved = false;
+  for (int place = 0; place < header.count(); ++place) {
+    order << QString::number(header.logicalIndex(place));
+    moved = moved || header.logicalIndex(place) != place;
+    const auto own = own_.find(place);
+    widths << QString::number(own == own_.end() ? 0 : own->second);
+  }
+  return moved || !own_.empty()
+             ? order.join(QLatin1Char(' ')) + QLatin1Char('/') + widths.join(QLatin1Char(' '))
+             : QString();
+}
+
+void ColumnFitter::restore(const QString& line) {
+  QHeaderView& header = *table_.horizontalHeader();
+  const QStringList order = line.section(QLatin1Char('/'), 0, 0).split(QLatin1Char(' '));
+  const QStringList widths = line.section(QLatin1Char('/'), 1, 1).split(QLatin1Char(' '));
+  if (order.size() != header.count() || widths.size() != header.count() ||
+      QSet<QString>(order.begin(), order.end()).size() != order.size()) {
+    return;
+  }
+  fitting_ = true;
+  for (int place = 0; place < header.count(); ++place) {
+    bool read = false;
+    const int column = order[place].toInt(&read);
+    if (read && column >= 0 && column < header.count()) {
+      header.moveSection(header.visualIndex(column), place);
+    }
+    constexpr int widest = 4000;
+    if (const int width = widths[place].toInt(); width > 0) {
+      own_[place] = std::min(width, widest);
+    }
+  }
+  fitting_ = false;
+  refit();
 }
 
 bool ColumnFitter::eventFilter(QObject* watched, QEvent* event) {
@@ -50,6 +103,8 @@ void ColumnFitter::fit() {
   for (std::size_t i = 0; i < widths.size(); ++i) {
     if (table_.isColumnHidden(static_cast<int>(i))) {
       widths[i] = wished[i] = 0;
+    } else if (const auto own = own_.find(static_cast<int>(i)); own != own_.end()) {
+      widths[i] = wished[i] = own->second;
     }
   }
   const int least = std::accumulate(widths.begin(), widths.end(), 0);
@@ -59,16 +114,18 @@ void ColumnFitter::fit() {
     widths[i] +=
         static_cast<int>(static_cast<qint64>(wished[i] - widths[i]) * std::min(spare, wanted) / wanted);
   }
-  if (stretch_ >= 0) {
+  if (stretch_ >= 0 && own_.count(stretch_) == 0) {
     const int used = std::accumulate(widths.begin(), widths.end(), 0);
     widths[static_cast<std::size_t>(stretch_)] += std::max(0, width - used);
   }
+  fitting_ = true;
   for (std::size_t i = 0; i < widths.size(); ++i) {
     if (table_.isColumnHidden(static_cast<int>(i))) {
       continue; // a width would show it again
     }
     table_.horizontalHeader()->resizeSection(static_cast<int>(i), widths[i]);
   }
+  fitting_ = false;
 }
 
 } // namespace hangbook::desk

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
 #include <vector>
 
 #include <QObject>
@@ -20,6 +21,14 @@ public:
   ColumnFitter(QTableView& table, const TableModel& model, int stretchColumn);
   /// After columns were hidden or shown.
   void refit();
+  /// Widths that somebody gave columns by hand, and the order of all columns, as one line; empty where the
+  /// list is as it was made. They stay while the rest is fitted to the view.
+  QString byHand() const;
+  /// Makes it so again; a line of a list with other columns, or one that cannot be read, is passed over.
+  void restore(const QString& line);
+
+Q_SIGNALS:
+  void changedByHand();
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -31,6 +40,8 @@ private:
   int stretch_;
   std::vector<int> least_;
   std::vector<int> wished_;
+  std::map<int, int> own_; ///< widths given by hand
+  bool fitting_ = false;
   int fittedTo_ = 0;
 };
 

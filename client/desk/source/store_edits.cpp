@@ -40,6 +40,12 @@ void StoreEdits::withdraw(const ShowKey& show, const QString& hang, const QStrin
   });
 }
 
+void StoreEdits::saveRecord(const exchange::RecordName& record, const QStringList& texts, const QString& by) {
+  refuseWindowThread("a record");
+  const actions::RecordAs part{record, texts};
+  note(part, by, [&] { actions::saveRecord(planned(), part, by); });
+}
+
 void StoreEdits::note(const actions::PlanPart& part, const QString& by, const std::function<void()>& work) {
   if (auto edit = actions::noted(planned(), part, by, work)) {
     edits_.add(std::move(*edit));

@@ -5,14 +5,16 @@
 
 #include "actions/plan_edit.h"
 #include "desk/source/edit_source.h"
+#include "desk/source/record_source.h"
 
 namespace hangbook::desk {
 
 /// Remembers what is edited on a store that somebody else keeps open.
-class StoreEdits : public EditSource {
+class StoreEdits : public EditSource, public RecordSource {
 public:
   void undo() override;
   void redo() override;
+  void saveRecord(const exchange::RecordName& record, const QStringList& texts, const QString& by) override;
   void withdraw(const ShowKey& show, const QString& hang, const QString& reason, const QString& by) override;
 
 protected:

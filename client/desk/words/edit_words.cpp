@@ -49,6 +49,11 @@ QString words(const actions::VenueAs& /*before*/, const actions::VenueAs& after,
   return Words::tr("edit %1").arg(after.name);
 }
 
+QString words(const actions::RecordAs& /*before*/, const actions::RecordAs& after,
+              const catalogue::Catalogue& /*catalogue*/, const Figures& /*figures*/) {
+  return Words::tr("edit %1").arg(after.record.name);
+}
+
 } // namespace
 
 QString editWords(const actions::PlanEdit& edit, const catalogue::Catalogue& catalogue,

@@ -10,11 +10,19 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "desk/data/venue_dialog.h"
+#include "desk/fleet/happened_dialog.h"
 #include "desk/fleet/labels_dialog.h"
+#include "desk/fleet/split_dialog.h"
+#include "desk/fleet/state_dialog.h"
+#include "desk/frame/keys_dialog.h"
 #include "desk/frame/place.h"
 #include "desk/importing/import_dialog.h"
+#include "desk/options/choose_dialog.h"
+#include "desk/options/withdraw_dialog.h"
 #include "opened.h"
 
+using namespace hangbook;
 using namespace hangbook::desk;
 using namespace hangbook::testing;
 
@@ -111,11 +119,24 @@ BOOST_AUTO_TEST_CASE(and_so_it_is_in_dialogs) {
   Opened opened;
   ImportDialog import(opened.window.session(), &opened.window);
   LabelsDialog labels(QStringLiteral("A-1"), 3, &opened.window);
-  for (QDialog* each : {static_cast<QDialog*>(&import), static_cast<QDialog*>(&labels)}) {
-    each->show();
-    const Walk walk = walked(*each);
-    BOOST_TEST(walk.named > 2);
-    BOOST_TEST(walk.wrong.isEmpty(), walk.wrong.join(QStringLiteral("; ")).toStdString());
+  const Overview& facts = opened.window.session().overview();
+  const fleet::Unit& unit = facts.units.front();
+  ChooseDialog choose(sampleOption(1, options::Verdict::unproven), QStringLiteral("3 bass"), {},
+                      &opened.window);
+  HappenedDialog happened(unit, facts.today, {}, {}, &opened.window);
+  SplitDialog split(unit, {}, {}, &opened.window);
+  StateDialog state(unit, {}, {}, &opened.window);
+  WithdrawDialog withdraw({}, QStringLiteral("3 bass"), facts.people, {}, &opened.window);
+  VenueDialog venue(opened.window.session(), facts.venues.front(), &opened.window);
+  KeysDialog keys(opened.window);
+  for (QDialog* each : std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state,
+                                                       &withdraw, &venue, &keys}) {
+    BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
+      each->show();
+      const Walk walk = walked(*each);
+      BOOST_TEST(walk.named > 1);
+      BOOST_TEST(walk.wrong.isEmpty(), walk.wrong.join(QStringLiteral("; ")).toStdString());
+    }
   }
 }
 

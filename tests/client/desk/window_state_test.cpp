@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <boost/test/unit_test.hpp>
 
+#include <QHeaderView>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStandardPaths>
+#include <QTableView>
 #include <QTemporaryDir>
 
 #include "desk/frame/place.h"
 #include "desk/frame/place_names.h"
 #include "desk/frame/window_state.h"
+#include "desk/lists/column_fitter.h"
 #include "opened.h"
 
 using namespace hangbook::desk;
@@ -117,6 +120,28 @@ BOOST_AUTO_TEST_CASE(what_cannot_be_read_is_passed_over) {
 BOOST_AUTO_TEST_CASE(the_usual_file_lies_in_the_folder_for_settings) {
   const QString config = QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation);
   BOOST_TEST(WindowState::usualFile().startsWith(config + QLatin1Char('/')));
+}
+
+BOOST_AUTO_TEST_CASE(columns_that_were_moved_or_drawn_wider_by_hand_are_so_again) {
+  const auto headerOf = [](Opened& opened) {
+    return opened.child<QTableView>("fleetListTable")->horizontalHeader();
+  };
+  {
+    Opened opened;
+    const WindowState state(opened.window, file, {});
+    headerOf(opened)->moveSection(2, 0);
+    headerOf(opened)->resizeSection(1, 211);
+  }
+  Opened again;
+  const WindowState state(again.window, file, {});
+  BOOST_TEST(headerOf(again)->logicalIndex(0) == 2);
+  BOOST_TEST(headerOf(again)->sectionSize(1) == 211);
+  again.window.resize(1100, 800); // the rest is fitted; what was given by hand stays
+  QCoreApplication::processEvents();
+  BOOST_TEST(headerOf(again)->sectionSize(1) == 211);
+  auto* columns = again.child<QTableView>("fleetListTable")->findChild<ColumnFitter*>();
+  columns->restore(QStringLiteral("0 0 0/x"));
+  BOOST_TEST(headerOf(again)->logicalIndex(0) == 2);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
