@@ -29,7 +29,7 @@ QString capacityText(const venue::Point* point, const Figures& figures) {
 /// step of the build is not known), what stands as its worst is only part of it: no figure, then.
 bool worstFollows(const options::Option& option) {
   return std::ranges::none_of(option.findings, [](const options::Finding& finding) {
-    return finding.applies && finding.text.contains(QLatin1String("does not follow"));
+    return finding.applies && !finding.worstFollows;
   });
 }
 

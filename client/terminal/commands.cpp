@@ -16,6 +16,7 @@ const std::vector<Command>& commands() {
       markRecordCommand(),
       markLearnedCommand(),
       gateCommand(),
+      flownCommand(),
       weighCommand(),
       scanCommand(),
       unitCommand(),

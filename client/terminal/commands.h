@@ -31,6 +31,7 @@ Command markCommand();
 Command markRecordCommand();
 Command markLearnedCommand();
 Command gateCommand();
+Command flownCommand();
 Command optionsCommand();
 Command routeCommand();
 Command rulesCommand();

@@ -76,7 +76,7 @@ Ending run(const Given& given, Context& context) {
     gate.skipped = given.has("--skip");
     gate.reason = gate.skipped ? text(given, "--skip") : text(given, "--remark");
     gate.by = namedPerson(*store, context, "to sign a hold point");
-    actions::signGate(*store, gate, gatesOf(plan, only), chosen.choice->at);
+    actions::signGate(*store, gate, gatesOf(plan, only), {chosen.choice->at, chosen.choice->builtAt});
   }
   const auto all = store::loadGatesOf(*store, show.tour, show.name);
   QJsonArray hangs;
@@ -93,8 +93,9 @@ Ending run(const Given& given, Context& context) {
       continue;
     }
     QJsonArray gates;
-    for (const marks::GateSigned& gate : actions::gatesAsTheyStand(
-             all, hang.name, chosen.choice->option, chosen.choice->at, gatesOf(plan, hang.name))) {
+    for (const marks::GateSigned& gate :
+         actions::gatesAsTheyStand(all, hang.name, chosen.choice->option,
+                                   {chosen.choice->at, chosen.choice->builtAt}, gatesOf(plan, hang.name))) {
       gates.append(inJson(gate));
       open = open || gate.id.isNull();
       table.add({hang.name, gate.gate, wordOf(gate), gate.by,

@@ -8,7 +8,7 @@ namespace hangbook::actions {
 
 std::vector<marks::GateSigned> gatesAsTheyStand(const std::vector<marks::GateSigned>& all,
                                                 const QString& hang, const QString& option,
-                                                const QDateTime& chosenAt, const QStringList& gates) {
+                                                const marks::GatesSince& since, const QStringList& gates) {
   std::vector<marks::GateSigned> stand;
   for (const QString& name : gates) {
     marks::GateSigned found;
@@ -16,7 +16,8 @@ std::vector<marks::GateSigned> gatesAsTheyStand(const std::vector<marks::GateSig
     found.option = option;
     found.gate = name;
     for (const marks::GateSigned& each : all) { // newest first
-      if (each.hang == hang && each.option == option && each.gate == name && each.recordedAt >= chosenAt) {
+      if (each.hang == hang && each.option == option && each.gate == name &&
+          each.recordedAt >= since.of(name)) {
         found = each;
         break;
       }
@@ -27,7 +28,7 @@ std::vector<marks::GateSigned> gatesAsTheyStand(const std::vector<marks::GateSig
 }
 
 marks::GateSigned signGate(store::Store& store, const marks::GateSigned& gate, const QStringList& gates,
-                           const QDateTime& chosenAt, const QString& by) {
+                           const marks::GatesSince& since, const QString& by) {
   if (!gates.contains(gate.gate)) {
     throw Error(Trouble::badInput, "\"" + gate.gate.toStdString() + "\" is not a hold point of hang " +
                                        gate.hang.toStdString() + "; it has " +
@@ -44,7 +45,7 @@ marks::GateSigned signGate(store::Store& store, const marks::GateSigned& gate, c
                             gate.reason.isEmpty() ? QString() : QStringLiteral(": %1").arg(gate.reason))},
                   [&](const QString& who) {
                     const auto stand = gatesAsTheyStand(store::loadGatesOf(store, gate.tour, gate.show),
-                                                        gate.hang, gate.option, chosenAt, gates);
+                                                        gate.hang, gate.option, since, gates);
                     for (const marks::GateSigned& each : stand) {
                       if (each.gate == gate.gate) {
                         break;

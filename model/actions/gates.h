@@ -10,13 +10,13 @@ namespace hangbook::actions {
 
 /// Signs a hold point of a build, or skips it with a reason. `gates` are the hang's hold points in the order
 /// of its plan. Throws Error: not one of them; one before it stands open (neither signed nor skipped since
-/// this option was chosen, which was at `chosenAt`); skipped without a reason; nobody named.
+/// it counts, which is since the option was chosen or moved); skipped without a reason; nobody named.
 marks::GateSigned signGate(store::Store& store, const marks::GateSigned& gate, const QStringList& gates,
-                           const QDateTime& chosenAt, const QString& by = {});
+                           const marks::GatesSince& since, const QString& by = {});
 
 /// The newest fact of each of these hold points of the option; `id` is null where it stands open.
 std::vector<marks::GateSigned> gatesAsTheyStand(const std::vector<marks::GateSigned>& all,
                                                 const QString& hang, const QString& option,
-                                                const QDateTime& chosenAt, const QStringList& gates);
+                                                const marks::GatesSince& since, const QStringList& gates);
 
 } // namespace hangbook::actions

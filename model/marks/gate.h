@@ -23,4 +23,16 @@ struct GateSigned {
   bool operator==(const GateSigned&) const = default;
 };
 
+/// Since when a hang's hold points count. They are signed anew for each build; a hang that is moved once it
+/// has been flown keeps those of its build, but for the two that every move opens again.
+struct GatesSince {
+  QDateTime chosen; ///< UTC, of the setting that stands
+  QDateTime built;  ///< of the setting that it was built to; `chosen` where it was not moved
+  const QDateTime& of(const QString& gate) const {
+    const bool moved =
+        gate == QLatin1String("secondary steel") || gate == QLatin1String("final check") || !built.isValid();
+    return moved ? chosen : built;
+  }
+};
+
 } // namespace hangbook::marks

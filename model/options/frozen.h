@@ -32,6 +32,9 @@ struct Choice {
   QByteArray frozen; ///< canonical JSON, UTF-8
   QString sha256;    ///< of `frozen`, hex
   QString program;   ///< version that froze it
+  /// Revision of the signed setting that this one moved the hang from, in the air; 0: built as chosen.
+  int movedFrom = 0;
+  QDateTime builtAt; ///< UTC: when what the hang was built to was chosen; `at` unless it was moved since
 };
 
 } // namespace hangbook::options

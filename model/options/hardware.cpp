@@ -123,6 +123,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     text += QStringLiteral("; no secondary suspension is named");
   }
   finding.text = text + unknownMomentWords(option, *settled) + QStringLiteral(".");
+  finding.worstFollows = !settled->build.unknown;
   return finding;
 }
 

@@ -69,6 +69,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
                            "stated, and none is named");
   }
   finding.text = text + unknownMomentWords(option, *settled) + QStringLiteral(".");
+  finding.worstFollows = !settled->build.unknown;
   return finding;
 }
 

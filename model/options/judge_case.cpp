@@ -272,10 +272,12 @@ Finding findingOf(const Case& of, const Rule& rule, const Settled* settled, cons
     finding.nominal = finding.value;
     return finding;
   }
+  const bool unbounded = settled->doubt != nullptr && !settled->doubt->worst.bounded;
   const Use plain = rule.evaluate(of, stated, trimM);
   Finding worst = rule.explain(of, settled, trimM, use);
   Finding nominal = rule.explain(of, stated, trimM, plain);
   worst.nominal = plain.applies == use.applies ? nominal.value : std::nullopt;
+  worst.worstFollows = worst.worstFollows && !(unbounded && use.applies);
   const bool close = worst.value && nominal.value && std::abs(*worst.value - *nominal.value) < 0.005;
   const bool same = (worst.value == nominal.value || close) && plain.verdict == use.verdict;
   if (same || !use.applies || !worst.value) {
@@ -296,7 +298,7 @@ Finding findingOf(const Case& of, const Rule& rule, const Settled* settled, cons
         QStringLiteral(" All that with every figure at its unfavourable end; as stated: %1.")
             .arg(nominal.unit == worst.unit && nominal.value ? figure(nominal.value) : nominal.text);
   }
-  if (settled->doubt != nullptr && !settled->doubt->worst.bounded) {
+  if (unbounded) {
     worst.text += QStringLiteral(" What the doubts of the figures may come to does not follow.");
   }
   return worst;

@@ -35,6 +35,8 @@ struct Finding {
   QString text;                     ///< one sentence that a rigger can check with a pencil
   /// The value with every figure as stated; `value` is at their unfavourable end, where the rule is judged.
   std::optional<double> nominal;
+  /// False where what the figures may come to does not follow: `value` is then only part of the worst.
+  bool worstFollows = true;
 };
 
 /// How far one kind of figure may be off.

@@ -95,16 +95,20 @@ QJsonObject linkJson(const PathLink& link) {
 }
 
 QJsonObject findingJson(const Finding& finding) {
-  return {{QStringLiteral("rule"), finding.rule},
-          {QStringLiteral("verdict"), wordFor(finding.verdict)},
-          {QStringLiteral("applies"), finding.applies},
-          {QStringLiteral("value"), figure(finding.value)},
-          {QStringLiteral("limit"), figure(finding.limit)},
-          {QStringLiteral("unit"), finding.unit},
-          {QStringLiteral("use_percent"), figure(finding.usePercent)},
-          {QStringLiteral("source"), finding.source},
-          {QStringLiteral("text"), finding.text},
-          {QStringLiteral("nominal"), figure(finding.nominal)}};
+  QJsonObject json{{QStringLiteral("rule"), finding.rule},
+                   {QStringLiteral("verdict"), wordFor(finding.verdict)},
+                   {QStringLiteral("applies"), finding.applies},
+                   {QStringLiteral("value"), figure(finding.value)},
+                   {QStringLiteral("limit"), figure(finding.limit)},
+                   {QStringLiteral("unit"), finding.unit},
+                   {QStringLiteral("use_percent"), figure(finding.usePercent)},
+                   {QStringLiteral("source"), finding.source},
+                   {QStringLiteral("text"), finding.text},
+                   {QStringLiteral("nominal"), figure(finding.nominal)}};
+  if (!finding.worstFollows) {
+    json[QStringLiteral("worst_follows")] = false;
+  }
+  return json;
 }
 
 } // namespace

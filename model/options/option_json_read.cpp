@@ -154,7 +154,8 @@ Finding findingIn(const QJsonObject& object) {
   finding.usePercent = figure(object, "use_percent");
   finding.source = text(object, "source");
   finding.text = text(object, "text");
-  finding.nominal = figure(object, "nominal"); // older ones had none
+  finding.nominal = figure(object, "nominal");                                      // older ones had none
+  finding.worstFollows = object.value(QLatin1String("worst_follows")).toBool(true); // said where it is not so
   return finding;
 }
 

@@ -48,6 +48,7 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
   }
   const WeightLimits& limits = *option.weight;
   Finding finding = findingFor("pick-share", use, "%");
+  finding.worstFollows = !settled->build.unknown;
   const auto percent = [](double value) {
     return std::isnan(value) ? QStringLiteral("not stated")
                              : QString::number(value, 'f', 1) + QStringLiteral(" %");

@@ -72,6 +72,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   const auto carrier = static_cast<std::size_t>(use.which);
   const venue::Point& point = *option.carriers[carrier].point;
   Finding finding = loadFinding("point-load", use);
+  finding.worstFollows = !settled->build.unknown;
   finding.source = QStringLiteral("venue's sheet: %1").arg(point.source.text);
   const PointResult result = pointResult(option, *settled, trimM, carrier, true);
   const Carrier::From& first = option.carriers[carrier].from.front();

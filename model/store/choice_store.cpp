@@ -105,10 +105,13 @@ constexpr auto choiceColumns = [](auto& io, auto& choice) {
   io("sha256", choice.sha256);
   io("by_name", choice.by);
   io("recorded_at", choice.at);
+  io("moved_from", choice.movedFrom);
 };
 
 const QString choicesFrom = QStringLiteral(
-    "SELECT c.*, s.tour, s.name AS show_name, s.away_from, s.away_to, f.content, f.program AS frozen_by "
+    "SELECT c.*, s.tour, s.name AS show_name, s.away_from, s.away_to, f.content, f.program AS frozen_by, "
+    "(SELECT b.recorded_at FROM choice b WHERE b.show_id = c.show_id AND b.hang = c.hang AND "
+    "b.revision <= c.revision AND b.moved_from = 0 ORDER BY b.revision DESC LIMIT 1) AS built_at "
     "FROM choice c JOIN show s ON s.id = c.show_id JOIN frozen f ON f.sha256 = c.sha256 ");
 
 /// Only what stands: the newest of its hang, not withdrawn, and the show still has that hang.
@@ -130,6 +133,7 @@ Choice choiceFrom(const Row& row, const Place& place) {
   choice.setting = settingFrom(jsonObject(row.text("setting"), "setting"));
   choice.frozen = row.text("content").toUtf8();
   choice.program = row.text("frozen_by");
+  choice.builtAt = row.instant("built_at");
   if (hashOf(choice.frozen) != choice.sha256) {
     throw StoreError(Cause::damaged,
                      "the frozen record of hang \"" + choice.hang.toStdString() + "\" of show \"" +
@@ -279,6 +283,7 @@ void withdraw(Store& store, const Choice& choice, const QString& by, const QStri
         throw Error(Trouble::notPossible, "no option is chosen for this hang");
       }
       Choice last = all.front();
+      last.movedFrom = 0;
       last.id = QUuid::createUuid();
       ++last.revision;
       last.by = by;

@@ -12,6 +12,7 @@
 #include "actions/gates.h"
 #include "desk/building/build_sheet.h"
 #include "desk/building/build_steps.h"
+#include "desk/building/flown_panel.h"
 #include "desk/building/record_form.h"
 #include "desk/building/sheet_preview.h"
 #include "desk/frame/place_names.h"
@@ -34,7 +35,8 @@ struct Planned {
 
 BuildPlace::BuildPlace(Session& session, QWidget* parent)
     : Place(place::build, tr("Build"), parent), session_(session), sheet_(new BuildSheet),
-      steps_(new BuildSteps), nothing_(new QLabel), left_(new QStackedWidget(this)),
+      steps_(new BuildSteps), flown_(new FlownPanel(session)), nothing_(new QLabel),
+      left_(new QStackedWidget(this)),
       before_(new ListPage(QStringLiteral("marksList"), tr("Marks used before"), marks_,
                            static_cast<int>(MarkColumn::place), static_cast<int>(MarkColumn::date),
                            Qt::DescendingOrder, this)),
@@ -49,10 +51,11 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
   left_->addWidget(nothing_);
   auto* tabs = new QTabWidget;
   tabs->setObjectName(QStringLiteral("buildTabs"));
-  tabs->setAccessibleName(tr("Mark and angles, or steps"));
+  tabs->setAccessibleName(tr("Mark and angles, steps, or once flown"));
   tabs->setDocumentMode(true);
   tabs->addTab(sheet_, tr("Mark and angles"));
   tabs->addTab(steps_, tr("Steps"));
+  tabs->addTab(flown_, tr("Once flown"));
   chosenPart_ = tabs;
   left_->addWidget(tabs);
   before_->setEmptyTexts(tr("No mark is recorded for this stack, bar and chain."),
@@ -85,6 +88,7 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
     if (choice_ && results_) {
       sheet_->setChoice(*choice_, *results_, session_.overview().catalogue, session_.figures());
     }
+    flown_->setChoice(choice_);
     plan(); // the words of the steps are in the units, too
   });
   connect(form_, &RecordForm::recordAsked, this, &BuildPlace::record);
@@ -98,7 +102,10 @@ QString BuildPlace::explanation() const {
       "would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. "
       "Beside it the marks that were used before with the same stack: they are records, not verdicts. Record "
       "below what was really used; a record is never changed, only corrected by a later one. A mark is never "
-      "changed in the air. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or "
+      "changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order "
+      "it "
+      "is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US "
+      "Letter and keeps it as PDF or "
       "CSV: "
       "load sheet, build sheet, prep list, the show's examination register, the tour's summary.");
 }
@@ -128,6 +135,7 @@ void BuildPlace::showFacts() {
   form_->setPeople(session_.overview().people);
   const options::Choice* choice = findChoice(session_.overview(), session_.show(), session_.hang());
   choice_ = choice == nullptr ? std::nullopt : std::optional(*choice);
+  flown_->setChoice(choice_);
   if (!choice_) {
     left_->setCurrentWidget(nothing_);
     marks_.setRows({});
@@ -158,9 +166,9 @@ void BuildPlace::showSteps(const reports::ShowAsIs& show, const std::vector<mark
     }
   }
   steps_->setPlan(show.plan, session_.hang(),
-                  choice_
-                      ? actions::gatesAsTheyStand(gates, session_.hang(), choice_->option, choice_->at, names)
-                      : std::vector<marks::GateSigned>{},
+                  choice_ ? actions::gatesAsTheyStand(gates, session_.hang(), choice_->option,
+                                                      {choice_->at, choice_->builtAt}, names)
+                          : std::vector<marks::GateSigned>{},
                   session_.figures());
 }
 
@@ -209,12 +217,13 @@ void BuildPlace::sign(const QString& gate, const QString& by, const QString& ski
   }
   session_.work().start(
       this,
-      [source = session_.source(), fact, names, at = choice_->at](Watch&) {
+      [source = session_.source(), fact, names,
+       since = marks::GatesSince{choice_->at, choice_->builtAt}](Watch&) {
         auto* keeper = dynamic_cast<GateSource*>(source.get());
         if (keeper == nullptr) {
           throw Error(Trouble::notPossible, "hold points are not kept here");
         }
-        keeper->signGate(fact, names, at);
+        keeper->signGate(fact, names, since);
         return true;
       },
       [this](bool) {

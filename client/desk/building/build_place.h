@@ -17,6 +17,7 @@ namespace hangbook::desk {
 
 class BuildSheet;
 class BuildSteps;
+class FlownPanel;
 class RecordForm;
 
 /// What is built today: the chosen option with its chain mark, marks used before, and what was really used.
@@ -48,6 +49,7 @@ private:
   std::shared_ptr<Watch> planning_;
   BuildSheet* sheet_;
   BuildSteps* steps_;
+  FlownPanel* flown_;
   QWidget* chosenPart_;
   QLabel* nothing_;
   QStackedWidget* left_;

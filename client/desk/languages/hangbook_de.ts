@@ -67,10 +67,6 @@
         <translation>Für diese Hängung ist nichts gewählt. Unter Möglichkeiten (Strg+2) eine wählen; was aufzubauen ist, steht dann hier.</translation>
     </message>
     <message>
-        <source>Mark and angles, or steps</source>
-        <translation>Marke und Winkel, oder Schritte</translation>
-    </message>
-    <message>
         <source>Mark and angles</source>
         <translation>Marke und Winkel</translation>
     </message>
@@ -93,10 +89,6 @@
     <message>
         <source>What was used today</source>
         <translation>Was heute benutzt wurde</translation>
-    </message>
-    <message>
-        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show's examination register, the tour's summary.</source>
-        <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
     </message>
     <message>
         <source>The choice itself still stands. Choose the option again to freeze it anew.</source>
@@ -149,6 +141,18 @@
     <message>
         <source>The mark was not recorded; what you typed is still there. Try again.</source>
         <translation>Die Marke wurde nicht festgehalten; was eingegeben wurde, steht noch da. Noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Mark and angles, steps, or once flown</source>
+        <translation>Marke und Winkel, Schritte, oder wenn es hängt</translation>
+    </message>
+    <message>
+        <source>Once flown</source>
+        <translation>Wenn es hängt</translation>
+    </message>
+    <message>
+        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet&apos;s side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show&apos;s examination register, the tour&apos;s summary.</source>
+        <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. Wenn es hängt versucht eine andere Ausrichtung, einen anderen Trimm oder Wind, zählt auf, was sich ändert und in welcher Reihenfolge es geschieht, und behält es mit Name und Grund. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
     </message>
 </context>
 <context>
@@ -234,7 +238,7 @@
         <translation>Trimmhöhe, unterste Kante</translation>
     </message>
     <message>
-        <source>Tape to the bar's datum</source>
+        <source>Tape to the bar&apos;s datum</source>
         <translation>Bandmaß zum Bezugspunkt des Rahmens</translation>
     </message>
     <message>
@@ -458,11 +462,11 @@
         <translation>Für diese Hängung wurde bei keiner früheren Show an diesem Ort etwas gewählt.</translation>
     </message>
     <message>
-        <source>What hung at %1 (%2) cannot hang here: no way of reaching this venue's points fits, or the makers' data no longer have it.</source>
+        <source>What hung at %1 (%2) cannot hang here: no way of reaching this venue&apos;s points fits, or the makers&apos; data no longer have it.</source>
         <translation>Was in %1 (%2) hing, kann hier nicht hängen: Keine Art, die Punkte dieses Orts zu erreichen, passt, oder die Daten der Hersteller kennen es nicht mehr.</translation>
     </message>
     <message>
-        <source>As at %1, chosen on %2 by %3 (then %4). By today's rules here: %5.</source>
+        <source>As at %1, chosen on %2 by %3 (then %4). By today&apos;s rules here: %5.</source>
         <translation>Wie in %1, gewählt am %2 von %3 (damals %4). Nach den heutigen Regeln hier: %5.</translation>
     </message>
     <message>
@@ -524,7 +528,7 @@
         <translation>Angaben des Eintrags</translation>
     </message>
     <message>
-        <source>No venues, makers' data or people yet. Import them as CSV files.</source>
+        <source>No venues, makers&apos; data or people yet. Import them as CSV files.</source>
         <translation>Noch keine Orte, Herstellerdaten oder Personen. Als CSV-Dateien einlesen.</translation>
     </message>
     <message>
@@ -540,8 +544,24 @@
         <translation>Keine Angabe enthält diese Wörter.</translation>
     </message>
     <message>
-        <source>Venues, makers' data, house rules and people. Select one to see each of its figures with where it came from and of which date. A figure that is not known is never taken as 0: the rules that need it stay unproven until it is entered.</source>
-        <translation>Orte, Herstellerdaten, Hausregeln und Personen. Einen Eintrag auswählen, um jede seiner Angaben zu sehen, woher sie kommt und von welchem Datum sie ist. Eine unbekannte Angabe gilt nie als 0: Die Regeln, die sie brauchen, bleiben unbelegt, bis sie eingetragen ist.</translation>
+        <source>&amp;Edit the venue…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F2: change the selected venue&apos;s figures, points and bays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the last edit changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Venues, makers&apos; data, house rules and people. Select one to see each of its figures with where it came from and of which date. A figure that is not known is never taken as 0: the rules that need it stay unproven until it is entered. F2 edits the selected venue: its figures, points and bays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is saved. %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -720,7 +740,7 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
         <translation>wählen …</translation>
     </message>
     <message>
-        <source>Look for the certificate's file</source>
+        <source>Look for the certificate&apos;s file</source>
         <translation>Die Datei der Bescheinigung suchen</translation>
     </message>
     <message>
@@ -988,7 +1008,7 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
 
 Stock against demand: for any day what there is of each type, what is kept back or due, what the shows that are away then want, and below what any show to come lacks, with what would fill it. Carts and trucks: which carts a show needs, and what is in a truck in the order in which it comes out.
 
-Scanning: set what a scan does and scan. It does not matter where the keyboard is: what a scanner types comes to its field. A cart's code moves the cart and everything on it. A scan is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.</source>
+Scanning: set what a scan does and scan. It does not matter where the keyboard is: what a scanner types comes to its field. A cart&apos;s code moves the cart and everything on it. A scan is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.</source>
         <translation>Jedes Gerät mit Seriennummer und jede gezählte Menge: wo es ist, auf welchem Wagen es steht, sein Zustand und die Prüfung, die es als nächste schuldet; darunter alles, was vom ausgewählten festgehalten ist. Ein Klick auf eine Überschrift sortiert; Seriennummern nach ihren Zahlen. Wörter im Suchfeld machen die Liste kürzer: Alle müssen in einer Zeile stehen.
 
 Bestand gegen Bedarf: für jeden Tag, was von jedem Typ da ist, was zurückgehalten oder fällig ist, was die Shows dann wollen, die unterwegs sind, und darunter, was irgendeiner kommenden Show fehlt und was es füllen würde. Wagen und Lkw: welche Wagen eine Show braucht und was in einem Lkw steht, in der Reihenfolge, in der es herauskommt.
@@ -1022,6 +1042,149 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     <message>
         <source>Nothing was recorded.</source>
         <translation>Nichts wurde festgehalten.</translation>
+    </message>
+</context>
+<context>
+    <name>FlownPanel</name>
+    <message>
+        <source>Rule: %1</source>
+        <translation>Regel: %1</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Was sich ändert</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Gezeichnet</translation>
+    </message>
+    <message>
+        <source>Would be</source>
+        <translation>Wäre</translation>
+    </message>
+    <message>
+        <source>Tilt</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>Pan, to the left is positive</source>
+        <translation>Schwenk, nach links positiv</translation>
+    </message>
+    <message>
+        <source>Trim, lowest edge</source>
+        <translation>Trimm, unterste Kante</translation>
+    </message>
+    <message>
+        <source>Wind that it is to stand in</source>
+        <translation>Wind, in dem es stehen soll</translation>
+    </message>
+    <message>
+        <source>As si&amp;gned</source>
+        <translation>Wie &amp;gezeichnet</translation>
+    </message>
+    <message>
+        <source>&amp;Undo the last move</source>
+        <translation>Letzten &amp;Zug zurück</translation>
+    </message>
+    <message>
+        <source>&amp;Sign…</source>
+        <translation>Z&amp;eichnen…</translation>
+    </message>
+    <message>
+        <source>What changes against the signed setting</source>
+        <translation>Was sich gegen die gezeichnete Einstellung ändert</translation>
+    </message>
+    <message>
+        <source>Steps in order, and what was signed before</source>
+        <translation>Schritte der Reihe nach, und was vorher gezeichnet war</translation>
+    </message>
+    <message>
+        <source>Back to the signed setting; nothing is kept</source>
+        <translation>Zurück zur gezeichneten Einstellung; nichts wird behalten</translation>
+    </message>
+    <message>
+        <source>Try the setting that it was moved from; it is signed like any other move</source>
+        <translation>Die Einstellung davor versuchen; sie wird gezeichnet wie jeder andere Zug</translation>
+    </message>
+    <message>
+        <source>T&amp;ilt</source>
+        <translation>Ne&amp;igung</translation>
+    </message>
+    <message>
+        <source>&amp;Pan</source>
+        <translation>Sch&amp;wenk</translation>
+    </message>
+    <message>
+        <source>T&amp;rim</source>
+        <translation>T&amp;rimm</translation>
+    </message>
+    <message>
+        <source>&amp;Wind</source>
+        <translation>Wi&amp;nd</translation>
+    </message>
+    <message>
+        <source>Nothing can be tried for this hang.</source>
+        <translation>Für diese Hängung kann nichts versucht werden.</translation>
+    </message>
+    <message>
+        <source>The signed setting still stands.</source>
+        <translation>Die gezeichnete Einstellung gilt weiter.</translation>
+    </message>
+    <message>
+        <source>Signed: revision %1 by %2.</source>
+        <translation>Gezeichnet: Revision %1 von %2.</translation>
+    </message>
+    <message>
+        <source> As signed.</source>
+        <translation> Wie gezeichnet.</translation>
+    </message>
+    <message>
+        <source> As signed; the data have changed since.</source>
+        <translation> Wie gezeichnet; die Daten haben sich seither geändert.</translation>
+    </message>
+    <message>
+        <source> What is tried fails and cannot be signed.</source>
+        <translation> Was versucht wird, hält nicht und kann nicht gezeichnet werden.</translation>
+    </message>
+    <message>
+        <source> What is tried is not signed yet.</source>
+        <translation> Was versucht wird, ist noch nicht gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Why it fails or is unproven:</source>
+        <translation>Warum es nicht hält oder nicht belegt ist:</translation>
+    </message>
+    <message>
+        <source>Unproven:</source>
+        <translation>Nicht belegt:</translation>
+    </message>
+    <message>
+        <source>Signed settings, newest first</source>
+        <translation>Gezeichnete Einstellungen, die neueste zuerst</translation>
+    </message>
+    <message>
+        <source>moved from revision %1</source>
+        <translation>bewegt von Revision %1</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>Revision %1, %2 by %3, %4: tilt %5, trim %6%7</source>
+        <translation>Revision %1, %2 von %3, %4: Neigung %5, Trimm %6%7</translation>
+    </message>
+    <message>
+        <source> – %1</source>
+        <translation> – %1</translation>
+    </message>
+    <message>
+        <source>Wind counts outdoors alone</source>
+        <translation>Wind zählt nur im Freien</translation>
+    </message>
+    <message>
+        <source>Nothing was signed; the setting before still stands. Read the store again with F5.</source>
+        <translation>Nichts wurde gezeichnet; die Einstellung davor gilt weiter. Den Bestand mit F5 neu lesen.</translation>
     </message>
 </context>
 <context>
@@ -1186,7 +1349,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Nötig: warum</translation>
     </message>
     <message>
-        <source>Takes every statement of this figure off that place's list</source>
+        <source>Takes every statement of this figure off that place&apos;s list</source>
         <translation>Nimmt jede Festlegung dieser Angabe dort von der Liste</translation>
     </message>
     <message>
@@ -1558,6 +1721,49 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
 </context>
 <context>
+    <name>MoveDialog</name>
+    <message>
+        <source>Who signs</source>
+        <translation>Wer zeichnet</translation>
+    </message>
+    <message>
+        <source>Sign the new setting</source>
+        <translation>Die neue Einstellung zeichnen</translation>
+    </message>
+    <message>
+        <source>Why it is moved</source>
+        <translation>Warum es bewegt wird</translation>
+    </message>
+    <message>
+        <source>Needed: why it is moved</source>
+        <translation>Nötig: warum es bewegt wird</translation>
+    </message>
+    <message>
+        <source>Sign only what hangs as it says here. In this order:</source>
+        <translation>Nur zeichnen, was so hängt, wie es hier steht. In dieser Reihenfolge:</translation>
+    </message>
+    <message>
+        <source>Nothing moves; the wind that it is to stand in is another one.</source>
+        <translation>Nichts bewegt sich; es soll in anderem Wind stehen.</translation>
+    </message>
+    <message>
+        <source>NOT CLEARED TO LIFT</source>
+        <translation>NICHT ZUM HEBEN FREIGEGEBEN</translation>
+    </message>
+    <message>
+        <source>Signed &amp;by</source>
+        <translation>Gezeichnet &amp;von</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>&amp;Sign it</source>
+        <translation>&amp;Zeichnen</translation>
+    </message>
+</context>
+<context>
     <name>NameBox</name>
     <message>
         <source>Name</source>
@@ -1626,7 +1832,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Hausregeln</translation>
     </message>
     <message>
-        <source>Find what was chosen for this hang at the show before, by today's rules here</source>
+        <source>Find what was chosen for this hang at the show before, by today&apos;s rules here</source>
         <translation>Finden, was für diese Hängung bei der Show davor gewählt war, nach den heutigen Regeln hier</translation>
     </message>
     <message>
@@ -1682,15 +1888,15 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Wie letztes Mal &amp;hier…</translation>
     </message>
     <message>
-        <source>Looking at every stack that the makers' tables allow …</source>
+        <source>Looking at every stack that the makers&apos; tables allow …</source>
         <translation>Jeder Stapel, den die Tabellen der Hersteller erlauben, wird angesehen …</translation>
     </message>
     <message>
-        <source>Every option that makers' data, venue and fleet allow for this hang, each with its verdict at its best setting. Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: everything is judged again while you do. Choosing asks for a name; an option that fails cannot be chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.
+        <source>Every option that makers&apos; data, venue and fleet allow for this hang, each with its verdict at its best setting. Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: everything is judged again while you do. Choosing asks for a name; an option that fails cannot be chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.
 
 In the drawing: take hold of the hang to move it up or down; wheel or + and − zoom, drag or arrow keys move, 0 shows the room, H the hang, Ctrl+C copies the picture. Beside it the window of settings: at which tilts and trims the option stands, which rule ends it where, and at which tilts each link of the chain leaves a trim; arrow keys move the point, page up and down the mark, and the rules follow.
 
-Under it: the rules; what would do where it fails, or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the selected one there). Same as yesterday, or as last time here, finds what hung then by today's rules and offers to choose it. House rules say what stands for this show and who set it where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells which chosen options change their verdict. The order is remembered; an option that another one beats in every respect says by which.</source>
+Under it: the rules; what would do where it fails, or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the selected one there). Same as yesterday, or as last time here, finds what hung then by today&apos;s rules and offers to choose it. House rules say what stands for this show and who set it where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells which chosen options change their verdict. The order is remembered; an option that another one beats in every respect says by which.</source>
         <translation>Jede Möglichkeit, die Herstellerdaten, Ort und Gerät für diese Hängung zulassen, jede mit ihrem Urteil bei ihrer besten Einstellung. Eine auswählen, um sie maßstäblich im Raum zu sehen und zu lesen, was jede Regel sagt. Neigung, Trimmhöhe oder Marke ändern: Alles wird dabei neu beurteilt. Wählen verlangt einen Namen; eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden, und eine unbelegte braucht einen Grund und ist NICHT ZUM HEBEN FREIGEGEBEN.
 
 In der Zeichnung: die Hängung anfassen und auf oder ab bewegen; Rad oder + und − vergrößern und verkleinern, Ziehen oder Pfeiltasten verschieben, 0 zeigt den Raum, H die Hängung, Strg+C kopiert das Bild. Daneben das Feld der Einstellungen: bei welchen Neigungen und Trimmhöhen die Möglichkeit besteht, welche Regel sie wo beendet und bei welchen Neigungen jedes Glied der Kette eine Trimmhöhe lässt; Pfeiltasten bewegen den Punkt, Bild auf und ab die Marke, und die Regeln folgen.
@@ -1698,7 +1904,7 @@ In der Zeichnung: die Hängung anfassen und auf oder ab bewegen; Rad oder + und 
 Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst bricht und wie weit das weg ist; und zwei bis vier Möglichkeiten nebeneinander (Strg+B stellt die ausgewählte dazu). Wie gestern, oder wie letztes Mal hier, findet nach den heutigen Regeln, was damals hing, und bietet an, es zu wählen. Hausregeln sagen, was für diese Show gilt und wer es wo festgelegt hat; eine festgelegte ist unterschrieben, macht nur strenger, wo Hersteller, Ort oder Gesetz mitreden, und sagt, welche gewählten Möglichkeiten ihr Urteil ändern. Die Reihenfolge wird behalten; eine Möglichkeit, die eine andere in jeder Hinsicht übertrifft, sagt, welche.</translation>
     </message>
     <message>
-        <source>No option at all: no maker's stacking table, bar and hoist fit the points that this hang may use. Enter them in Data.</source>
+        <source>No option at all: no maker&apos;s stacking table, bar and hoist fit the points that this hang may use. Enter them in Data.</source>
         <translation>Gar keine Möglichkeit: Keine Stapeltabelle, kein Rahmen und kein Kettenzug passen zu den Punkten, die diese Hängung benutzen darf. Unter Daten eintragen.</translation>
     </message>
     <message>
@@ -1760,6 +1966,17 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>%1 A failing option cannot be chosen; what would do stands below.</source>
         <translation>%1 Eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden; was genügen würde, steht unten.</translation>
+    </message>
+</context>
+<context>
+    <name>PartTable</name>
+    <message>
+        <source>Remove the selected one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1932,7 +2149,7 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>The stops in order of date, with the verdict of what has been chosen for them: the worst of all their hangs. Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.
 
-The check decides every option of every show of the tour on all cores and judges what is chosen by today's rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.</source>
+The check decides every option of every show of the tour on all cores and judges what is chosen by today&apos;s rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.</source>
         <translation>Die Halte nach Datum, mit dem Urteil über das, was für sie gewählt ist: das schlechteste aller ihrer Hängungen. Eingabetaste auf einem Halt zeigt seine Möglichkeiten. Lasten sind in Ruhe, wie mit der Wahl festgehalten.
 
 Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen und beurteilt das Gewählte nach den heutigen Regeln und Daten. Sie kann angehalten werden: Was getan ist, bleibt, und nur was eine Änderung berührt hat, wird noch einmal geprüft.</translation>
@@ -2474,6 +2691,148 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
     </message>
 </context>
 <context>
+    <name>VenueDialog</name>
+    <message>
+        <source>Points of the venue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add a point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bays, trusses and beams of the venue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A&amp;dd a bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who saves it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;What would it change?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished">nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Parts of the venue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Bays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Figures of the venue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong, or what it changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sa&amp;ved by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A figure may be typed with its unit: 41 ft 6 in, 1.2 t. Empty means not known, and leaves the rules that need it unproven.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bay without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cannot be saved yet. %1: %2. Fields to mend: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To save it, say who does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Judging every option that is chosen in this venue …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was saved; what you typed still stands here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you changed is not saved. Cancel once more leaves it behind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VenuePlan</name>
+    <message>
+        <source>Plan of the points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points drawn: %1 of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Not drawn, since the place cannot be read: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>audience ↑</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>← stage left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>datum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No points yet. Add one, and it is drawn here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>VerdictLabel</name>
     <message>
         <source>no verdict</source>
@@ -2610,7 +2969,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>Gemessen</translation>
     </message>
     <message>
-        <source>Angle of the held cabinet's joint, as measured</source>
+        <source>Angle of the held cabinet&apos;s joint, as measured</source>
         <translation>Winkel des Gelenks der gehaltenen Box, wie gemessen</translation>
     </message>
     <message>
@@ -3130,7 +3489,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>Gewogen</translation>
     </message>
     <message>
-        <source>Mass as weighed by the crew; it stands before the maker's figure</source>
+        <source>Mass as weighed by the crew; it stands before the maker&apos;s figure</source>
         <translation>Masse, wie von der Crew gewogen; sie steht vor der Angabe des Herstellers</translation>
     </message>
     <message>
@@ -3166,7 +3525,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>%1, Platz %2</translation>
     </message>
     <message>
-        <source>Not weighed; the maker's figure counts.</source>
+        <source>Not weighed; the maker&apos;s figure counts.</source>
         <translation>Nicht gewogen; die Angabe des Herstellers zählt.</translation>
     </message>
     <message>
@@ -3450,7 +3809,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>seither berichtigt: %1</translation>
     </message>
     <message>
-        <source>The figures here support the maker's manual, local codes and a competent person's judgement. They do not replace them. “Holds” means within the limits that were entered; it is never permission to lift. The building, trusses and how loads move lie outside this program and belong to the engineer who answers for them.</source>
+        <source>The figures here support the maker&apos;s manual, local codes and a competent person&apos;s judgement. They do not replace them. “Holds” means within the limits that were entered; it is never permission to lift. The building, trusses and how loads move lie outside this program and belong to the engineer who answers for them.</source>
         <translation>Die Angaben hier unterstützen das Handbuch des Herstellers, örtliche Vorschriften und das Urteil einer befähigten Person. Sie ersetzen sie nicht. „Hält“ heißt innerhalb der eingetragenen Grenzen; es ist nie eine Erlaubnis zu heben. Das Gebäude, Traversen und die Bewegung von Lasten liegen außerhalb dieses Programms und gehören der Ingenieurin oder dem Ingenieur, die dafür einstehen.</translation>
     </message>
     <message>
@@ -4070,7 +4429,7 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Load-in</translation>
     </message>
     <message>
-        <source>By the venue's own clock</source>
+        <source>By the venue&apos;s own clock</source>
         <translation>Nach der Uhr des Orts</translation>
     </message>
     <message>
@@ -4166,7 +4525,7 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Kette</translation>
     </message>
     <message>
-        <source>lean of the hoists' chains</source>
+        <source>lean of the hoists&apos; chains</source>
         <translation>Schrägzug der Hubketten</translation>
     </message>
     <message>
@@ -4352,6 +4711,50 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>secondary steel</source>
         <translation>Sicherungsseil</translation>
+    </message>
+    <message>
+        <source>To audience</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To stage left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Basis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Others&apos; load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Said on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read “%1”, expected %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -24,7 +24,7 @@ public:
   /// Signs or skips one; `gates` are the hang's in the order of its build. Throws Error with words for
   /// people.
   virtual void signGate(const marks::GateSigned& gate, const QStringList& gates,
-                        const QDateTime& chosenAt) = 0;
+                        const marks::GatesSince& since) = 0;
 };
 
 } // namespace hangbook::desk

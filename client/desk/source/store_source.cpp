@@ -12,6 +12,7 @@
 #include "actions/edit_venue.h"
 #include "actions/facts.h"
 #include "actions/fleet_work.h"
+#include "actions/flown.h"
 #include "actions/gates.h"
 #include "actions/import_file.h"
 #include "actions/scan.h"
@@ -21,6 +22,7 @@
 #include "desk/run.h"
 #include "desk/source/batch_source.h"
 #include "desk/source/gate_source.h"
+#include "desk/source/moved_source.h"
 #include "desk/source/sheet_source.h"
 #include "desk/source/store_planning.h"
 #include "desk/source/venue_source.h"
@@ -92,6 +94,7 @@ class StoreSource : public Source,
                     public BatchSource,
                     public SheetSource,
                     public VenueSource,
+                    public MovedSource,
                     public StorePlanning {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
@@ -198,9 +201,21 @@ private:
     return store::loadGatesOf(opened(), show.tour, show.show);
   }
 
-  void signGate(const marks::GateSigned& gate, const QStringList& gates, const QDateTime& chosenAt) override {
+  void signGate(const marks::GateSigned& gate, const QStringList& gates,
+                const marks::GatesSince& since) override {
     refuseWindowThread("a hold point");
-    actions::signGate(opened(), gate, gates, chosenAt, gate.by);
+    actions::signGate(opened(), gate, gates, since, gate.by);
+  }
+
+  std::vector<options::Choice> signedSettings(const ShowKey& show, const QString& hang) override {
+    refuseWindowThread("signed settings");
+    return store::loadChoiceHistory(opened(), show.tour, show.show, hang);
+  }
+
+  void keepMoved(const MoveRequest& request) override {
+    refuseWindowThread("a moved hang");
+    actions::keepMoved(opened(), {request.snapshot, request.standing, request.option, request.reason},
+                       request.by);
   }
 
   reports::Sheet sheet(const reports::SheetCode& code) override {

@@ -7,16 +7,20 @@
 #include <QAction>
 #include <QComboBox>
 #include <QDir>
+#include <QDoubleSpinBox>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QTabWidget>
 #include <QTableView>
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTextBrowser>
 
+#include "desk/building/flown_panel.h"
+#include "desk/building/move_dialog.h"
 #include "desk/building/sheet_preview.h"
 #include "desk/first/first_page.h"
 #include "desk/frame/window.h"
@@ -151,6 +155,57 @@ BOOST_AUTO_TEST_CASE(demo_search_choice_record_and_read_anew) {
   BOOST_TEST_REQUIRE(!overview.marks.empty());
   BOOST_TEST(overview.marks.front().mark == mark);
   BOOST_TEST(overview.marks.front().by.toStdString() == "Ide Quarrel");
+}
+
+BOOST_AUTO_TEST_CASE(a_flown_hang_is_tried_at_another_aim_and_signed_with_a_name_and_a_reason) {
+  const QTemporaryDir folder;
+  OnStore on(folder.filePath(QStringLiteral("tour.sqlite")));
+  on.child<QPushButton>("firstDemo")->click();
+  on.settle();
+  on.window.wantShow(QStringLiteral("Ostrel"), QStringLiteral("left"));
+  on.window.goTo(QStringLiteral("build"));
+  on.child<QTabWidget>("buildTabs")->setCurrentWidget(on.child<FlownPanel>("flown"));
+  on.settle();
+  const auto standing = [&] {
+    const auto* choice =
+        findChoice(on.window.session().overview(), on.window.session().show(), QStringLiteral("left"));
+    BOOST_TEST_REQUIRE(choice != nullptr);
+    return *choice;
+  };
+  const options::Choice before = standing();
+  auto* tilt = on.child<QDoubleSpinBox>("flownTilt");
+  const QTableView* changes = on.child<QTableView>("flownChanges");
+  BOOST_TEST(!on.child<QPushButton>("flownSign")->isEnabled()); // nothing is another one yet
+  BOOST_TEST(!on.child<QDoubleSpinBox>("flownWind")->isEnabled());
+  tilt->setValue(tilt->value() + 40.0); // beyond the actuator's travel
+  on.settle();
+  BOOST_TEST(!on.child<QPushButton>("flownSign")->isEnabled());
+  BOOST_TEST(on.child<QLabel>("flownAbout")->text().contains(QStringLiteral("possible")));
+  on.child<QPushButton>("flownAsSigned")->click();
+  on.settle();
+  tilt->setValue(tilt->value() + 0.5);
+  on.settle();
+  BOOST_TEST(changes->model()->rowCount() > 4);
+  BOOST_TEST(on.child<QTextBrowser>("flownSteps")->toPlainText().contains(QStringLiteral("Clear below")));
+  bool lacked = false;
+  on.child<FlownPanel>("flown")->setAsker([&](MoveDialog& dialog) {
+    dialog.findChild<QComboBox*>(QStringLiteral("moveBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+    lacked = !dialog.findChild<QPushButton*>(QStringLiteral("moveAccept"))->isEnabled();
+    dialog.findChild<QLineEdit*>(QStringLiteral("moveReason"))->setText(QStringLiteral("balcony sold late"));
+    return dialog.findChild<QPushButton*>(QStringLiteral("moveAccept"))->isEnabled();
+  });
+  on.child<QPushButton>("flownSign")->click();
+  on.settle();
+  BOOST_TEST(lacked); // a name alone is not enough
+  BOOST_TEST(!on.child<QWidget>("troubleLine")->isVisible(),
+             on.child<QLabel>("troubleText")->text().toStdString());
+  BOOST_TEST(standing().revision == before.revision + 1);
+  BOOST_TEST(standing().movedFrom == before.revision);
+  BOOST_TEST(standing().setting.tiltDeg == before.setting.tiltDeg + 0.5, boost::test_tools::tolerance(0.05));
+  on.child<QPushButton>("flownBack")->click();
+  on.settle();
+  BOOST_TEST(tilt->value() == before.setting.tiltDeg, boost::test_tools::tolerance(0.05));
+  BOOST_TEST(on.child<QPushButton>("flownSign")->isEnabled());
 }
 
 BOOST_AUTO_TEST_CASE(a_house_rule_is_tried_then_signed_and_one_that_loosens_is_refused) {

@@ -8,6 +8,7 @@
 #include <functional>
 
 #include "options/doubts.h"
+#include "options/option_json.h"
 #include "options/search.h"
 #include "print.h"
 #include "show_fixture.h"
@@ -125,6 +126,25 @@ BOOST_AUTO_TEST_CASE(loads_are_judged_at_their_worst_and_told_as_stated_too) {
   BOOST_TEST(option.pickLoads[0].loadKn == plain.pickLoads[0].loadKn, boost::test_tools::tolerance(1e-9));
   BOOST_TEST(option.points[0].worstStaticKn.value() > option.points[0].staticKn);
   BOOST_TEST(!option.doubts.empty());
+}
+
+BOOST_AUTO_TEST_CASE(what_the_worst_comes_to_and_does_not_follow_is_said_by_a_flag) {
+  for (const Finding& finding : judged(inDoubt()).findings) {
+    BOOST_TEST(finding.worstFollows, finding.rule.toStdString());
+  }
+  Snapshot wild = inDoubt(); // lengths so doubtful that the hang may leave a joint's travel
+  houseSays(wild, "length-doubt", 0.3);
+  const Option option = judged(wild);
+  const Option again = optionFromJson(toJson(option));
+  int flagged = 0;
+  for (std::size_t i = 0; i < option.findings.size(); ++i) {
+    const Finding& finding = option.findings[i];
+    flagged += finding.worstFollows ? 0 : 1;
+    BOOST_TEST((!finding.worstFollows || !finding.text.contains(QStringLiteral("does not follow"))));
+    BOOST_TEST(again.findings[i].worstFollows == finding.worstFollows);
+  }
+  BOOST_TEST(flagged > 0);
+  BOOST_TEST(!findingOf(option, "point-load").worstFollows);
 }
 
 BOOST_AUTO_TEST_CASE(the_verdict_follows_the_worst) {
