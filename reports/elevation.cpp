@@ -91,7 +91,7 @@ Drawing elevationOf(const ShowAsIs& show, const options::Option& option, const F
   return drawing;
 }
 
-Drawing planOf(const ShowAsIs& show, const Figures& figures) {
+Drawing planOf(const ShowAsIs& show) {
   Drawing drawing;
   drawing.caption = QStringLiteral("Points from above, the audience at the bottom; datum: %1")
                         .arg(show.snapshot.venue.datum.isEmpty() ? notKnown() : show.snapshot.venue.datum);
@@ -112,27 +112,17 @@ Drawing planOf(const ShowAsIs& show, const Figures& figures) {
         points.push_back(&*found);
       }
     }
-    std::ranges::sort(points, {}, [](const venue::Point* point) { return inMetres(point->x); });
-    double last = -1e9;
-    double outer = 0;
-    for (const venue::Point* point : points) {
-      outer = std::max(outer, std::abs(inMetres(point->y)));
-    }
     for (const venue::Point* point : points) {
       const double x = inMetres(point->x);
       const double y = inMetres(point->y);
       constexpr double arm = 0.18;
       drawing.strokes.push_back({{place(x - arm, y - arm), place(x + arm, y + arm)}, false, true, false});
       drawing.strokes.push_back({{place(x - arm, y + arm), place(x + arm, y - arm)}, false, true, false});
-      // Notes of points that stand close together go one below the other.
-      last = std::max(x, last + 0.9);
-      drawing.notes.push_back(
-          {place(last, y < 0.0 ? -outer : outer),
-           QStringLiteral("%1 (%2, %3)").arg(point->name, figures.length(x), figures.length(y)), y < 0.0,
-           true});
+      // The name alone, over its own cross: beside another's it would name the wrong point.
+      drawing.notes.push_back({place(x, y), point->name, false, true, true});
     }
   }
-  drawing.height = 90;
+  drawing.height = 110;
   return drawing;
 }
 

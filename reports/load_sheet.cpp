@@ -287,7 +287,7 @@ Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
   sheet.blocks.emplace_back(pointsTable(show, figures));
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Where the points are")});
   sheet.blocks.emplace_back(placesTable(show, figures));
-  sheet.blocks.emplace_back(planOf(show, figures));
+  sheet.blocks.emplace_back(planOf(show));
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Hoists")});
   sheet.blocks.emplace_back(
       Text{Size::body,

@@ -2,10 +2,39 @@
 #include "reports/paint_drawing.h"
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 #include <QPolygonF>
 
 namespace hangbook::reports {
+namespace {
+
+/// Over their places, the lowest first; one that would run into another goes up until it has room, and a line
+/// then leads to its place.
+void notesAbove(const std::vector<std::pair<QPointF, QString>>& notes, Ink& ink) {
+  constexpr double clear = 110; // over the middle of a cross
+  std::vector<QRectF> taken;
+  for (const auto& [at, text] : notes) {
+    const double width = ink.widthOf(text);
+    QRectF room(at.x() - width / 2, at.y() - clear - ink.lineHeight(), width, ink.lineHeight());
+    const auto meets = [&room](const QRectF& other) {
+      return other.adjusted(-40, 0, 40, 0).intersects(room);
+    };
+    while (std::ranges::any_of(taken, meets)) {
+      room.translate(0, -ink.lineHeight());
+    }
+    if (room.bottom() < at.y() - clear - 1) {
+      ink.painter().setPen(QPen(Qt::black, 6));
+      ink.painter().drawLine(QPointF(at.x(), at.y() - 60), QPointF(at.x(), room.bottom()));
+      taken.emplace_back(at.x() - 3, room.bottom(), 6, at.y() - 60 - room.bottom());
+    }
+    ink.right(text, room.right(), room.top());
+    taken.push_back(room);
+  }
+}
+
+} // namespace
 
 void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
   QRectF world;
@@ -49,8 +78,13 @@ void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
       ink.painter().drawPolyline(line);
     }
   }
+  std::vector<std::pair<QPointF, QString>> above;
   for (const Drawing::Note& note : drawing.notes) {
     ink.use(100, note.strong);
+    if (note.above) {
+      above.emplace_back(onPage(note.at), note.text);
+      continue;
+    }
     const QPointF at = onPage(note.at);
     const double top = at.y() - ink.lineHeight() / 2;
     if (note.left) {
@@ -59,6 +93,9 @@ void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
       ink.lines(note.text, {at.x() + 50, top, room.right() - at.x() - 50, 400});
     }
   }
+  std::ranges::stable_sort(above, std::ranges::greater{}, [](const auto& note) { return note.first.y(); });
+  ink.use(100, true);
+  notesAbove(above, ink);
 }
 
 void paint(const Chart& chart, Ink& ink, const QRectF& room, double line) {

@@ -23,6 +23,6 @@ QString stackText(const QStringList& stack);
 /// The hang with its points, cabinets and heights, from the side.
 Drawing elevationOf(const ShowAsIs& show, const options::Option& option, const Figures& figures);
 /// All points of all hangs from above, with the datum.
-Drawing planOf(const ShowAsIs& show, const Figures& figures);
+Drawing planOf(const ShowAsIs& show);
 
 } // namespace hangbook::reports

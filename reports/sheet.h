@@ -55,6 +55,7 @@ struct Drawing {
     QString text;
     bool left = false; ///< stands to the left of its place
     bool strong = false;
+    bool above = false; ///< stands over its place, with a line to it where it had to give way to another
   };
   QString caption;
   std::vector<Stroke> strokes;
