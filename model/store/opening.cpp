@@ -67,11 +67,15 @@ void checkSqliteIdentity(Connection& connection) {
   const auto figure = [&](const char* pragma) {
     return connection.rows(QStringLiteral("PRAGMA %1").arg(QLatin1StringView(pragma))).at(0).number(pragma);
   };
-  const int identity = figure("application_id");
+  // One state of the file for all three: another program may be making the store just now.
+  connection.begin(QStringLiteral("BEGIN"));
   const bool empty = connection.rows(QStringLiteral("SELECT count(*) AS tables FROM sqlite_schema"))
                          .at(0)
                          .integer("tables") == 0;
-  if (identity != applicationId && !(empty && identity == 0 && figure("user_version") == 0)) {
+  const int identity = figure("application_id");
+  const bool unused = empty && identity == 0 && figure("user_version") == 0;
+  connection.commit();
+  if (identity != applicationId && !unused) {
     throw storeError(Cause::notAStore, {}, connection.place());
   }
 }
