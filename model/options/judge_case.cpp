@@ -6,6 +6,7 @@
 #include <cstring>
 
 #include "hang/chain.h"
+#include "options/box.h"
 #include "options/carriers.h"
 #include "options/cover.h"
 #include "options/hang_once.h"
@@ -70,7 +71,7 @@ void endByLoads(const Case& option, const Settled& settled, Window& window) {
     return;
   }
   for (const Rule& rule : weightRules()) {
-    if (!rule.needsSetting || rule.trimRange != nullptr) {
+    if (!rule.needsSetting || rule.trimRange != nullptr || isOfRigAndHoist(rule)) {
       continue;
     }
     const auto failsAt = [&](double trimM) {

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The plain rules of plain_rules.h again, as whole columns: python3 plain_rules.py FOLDER
-Says how many settings a second it checks, and ends with 1 where a verdict is not the program's."""
+Prints how many settings a second it checks, and ends with 1 where a verdict is not the program's."""
 import sys
 import time
 
@@ -41,9 +41,11 @@ def main():
     best = min(timed(settings, limits) for _ in range(7))
     found = check(settings, limits)
     unlike = int(np.count_nonzero(found != expected))
-    print(f"NumPy: {len(expected)} settings by the plain rules, {len(expected) / best / 1e6:.2f} million a second; "
-          f"{unlike} verdicts unlike the program's")
-    return 1 if unlike or not len(expected) else 0
+    if unlike or not len(expected):
+        print(f"NumPy: {unlike} of {len(expected)} verdicts unlike the program's", file=sys.stderr)
+        return 1
+    print(f"{len(expected) / best:.0f}")
+    return 0
 
 
 def timed(settings, limits):

@@ -4,7 +4,10 @@
 #include <algorithm>
 #include <fstream>
 
+#include "options/box.h"
 #include "options/cover_fold.h"
+#include "options/load_span.h"
+#include "options/loads.h"
 #include "options/rig_fold.h"
 #include "options/room_limits.h"
 #include "options/ways.h"
@@ -60,6 +63,7 @@ long Seam::checkAll() const {
   long checked = 0;
   std::size_t at = 0;
   int worst = 0;
+  std::vector<double> verdicts;
   while (at < options_.size()) {
     const std::size_t rig = options_[at].rig;
     const auto& settings = settings_[rig];
@@ -71,10 +75,20 @@ long Seam::checkAll() const {
       for (; at < options_.size() && options_[at].rig == rig && options_[at].way == way; ++at) {
         Case option = options_[at].option;
         option.fold = &fold;
+        const auto& loads = fold.loads(option);
+        const options::LoadSpan span(option, loads.all);
+        const bool plumb = span.usable() && !settings.empty() &&
+                           options::leanDeg(option, settings.front(), options::notKnown, 0) == 0.0;
+        verdicts.assign(settings.size(), 0.0);
+        for (const Rule& rule : options::weightRules()) {
+          if (plumb && options::LoadSpan::speaksOf(rule)) {
+            span.raise(rule, verdicts);
+          }
+        }
         for (std::size_t i = 0; i < settings.size(); ++i) {
           const double trim = options::middleOf(options::windowOf(option, settings[i], false));
           for (const Rule* rule : options::allRules()) {
-            if (!rule->needsSetting) {
+            if (!rule->needsSetting || (plumb && options::LoadSpan::speaksOf(*rule))) {
               continue;
             }
             if (rule->evaluate == options::coverRule.evaluate) {
@@ -82,10 +96,17 @@ long Seam::checkAll() const {
                 cover[i].emplace(option, settings[i]);
               }
               worst = std::max(worst, static_cast<int>(cover[i]->at(option, trim).verdict));
+            } else if (options::isOfRigAndHoist(*rule)) {
+              auto& kept = fold.uses(*rule, option.hoist)[i];
+              if (!kept) {
+                kept = rule->evaluate(option, &settings[i], trim);
+              }
+              worst = std::max(worst, static_cast<int>(kept->verdict));
             } else {
               worst = std::max(worst, static_cast<int>(rule->evaluate(option, &settings[i], trim).verdict));
             }
           }
+          worst = std::max(worst, static_cast<int>(verdicts[i]));
           ++checked;
         }
       }

@@ -72,8 +72,8 @@ void tour(benchmark::State& state) {
   for (auto _ : state) {
     options::RigShelf shelf; // as `route --check` has one for the whole tour
     for (int show = 0; show < state.range(0); ++show) {
-      const options::ShowOptions found =
-          options::decide(bench::showOfTour(seed, show), {}, {}, 1, {&shelf, true});
+      const options::ShowOptions found = options::decide(
+          bench::showOfTour(seed, show, static_cast<int>(state.range(1))), {}, {}, 1, {&shelf, true});
       for (const options::HangOptions& hang : found.hangs) {
         settings += static_cast<double>(hang.decided.settings);
         byBound += static_cast<double>(hang.decided.byBound);
@@ -114,6 +114,7 @@ void drag(benchmark::State& state) {
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - from).count());
   }
   std::ranges::sort(took);
+  state.counters["p50 ms"] = took[took.size() / 2];
   state.counters["p99 ms"] = took[took.size() * 99 / 100];
   state.counters["worst ms"] = took.back();
 }
@@ -142,7 +143,14 @@ BENCHMARK(settingsWithPlainRules)->Unit(benchmark::kMillisecond);
 BENCHMARK(discretePart)->Unit(benchmark::kMillisecond);
 BENCHMARK(drag)->Unit(benchmark::kMicrosecond)->Iterations(2000);
 BENCHMARK(arithmetic);
-BENCHMARK(tour)->Arg(3)->Arg(10)->Arg(50)->Arg(200)->Unit(benchmark::kMillisecond)->Iterations(1);
+BENCHMARK(tour)
+    ->Args({10, 2})
+    ->Args({100, 2})
+    ->Args({200, 2})
+    ->Args({1000, 2})
+    ->Args({1, 9})
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(1);
 
 } // namespace
 
@@ -157,8 +165,12 @@ int main(int argc, char** argv) {
       bench::PlainRules(bench::showOfTour(seed, 0)).writeTo(argv[i + 1]);
       bench::writeDiscrete(bench::showOfTour(seed, 0), argv[i + 1]);
       return 0;
+    } else if (word == "--one-percent") { // of so many shows
+      std::cout << bench::checkOnePercent(seed, std::stoi(argv[i + 1])) << '\n';
+      return 0;
     } else {
-      std::cerr << "search_bench takes --seed NUMBER or --export FOLDER, and Google Benchmark's words\n";
+      std::cerr << "search_bench takes --seed NUMBER, --export FOLDER or --one-percent SHOWS, and Google "
+                   "Benchmark's words\n";
       return 2;
     }
   }
