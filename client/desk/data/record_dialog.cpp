@@ -84,17 +84,17 @@ QWidget* RecordDialog::fields() {
     QPalette colours = wrong->palette();
     colours.setColor(QPalette::WindowText, coloursOf(palette()).fails);
     wrong->setPalette(colours);
-    const int row = static_cast<int>(i);
+    wrong->hide(); // takes a row of its own only where something is wrong
+    const int row = 2 * static_cast<int>(i);
     grid->addWidget(label, row, 0);
     grid->addWidget(field, row, 1);
-    grid->addWidget(wrong, row, 2);
+    grid->addWidget(wrong, row + 1, 1);
     connect(field, &QLineEdit::textChanged, this, &RecordDialog::check);
     fields_.push_back(field);
     wrong_.push_back(wrong);
   }
-  grid->setColumnStretch(1, 3);
-  grid->setColumnStretch(2, 2);
-  grid->setRowStretch(static_cast<int>(columns_.size()), 1);
+  grid->setColumnStretch(1, 1);
+  grid->setRowStretch(2 * static_cast<int>(columns_.size()), 1);
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
@@ -169,6 +169,7 @@ void RecordDialog::check() {
       }
     }
     wrong_[i]->setText(here.join(QLatin1Char('\n')));
+    wrong_[i]->setVisible(!here.isEmpty());
     fields_[i]->setAccessibleDescription(wrong_[i]->text());
   }
   const bool other = texts != first_;

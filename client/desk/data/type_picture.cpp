@@ -134,7 +134,9 @@ void TypePicture::paintEvent(QPaintEvent* /*event*/) {
     // The name goes to the side that has more room.
     const bool toLeft = place.x() > width() / 2.0;
     const QRectF box(toLeft ? place.x() - 214 : place.x() + 14, place.y() - 9, 200, 18);
-    painter.drawText(box, Qt::AlignVCenter | (toLeft ? Qt::AlignRight : Qt::AlignLeft), each.name);
+    const int align = static_cast<int>(Qt::AlignVCenter | (toLeft ? Qt::AlignRight : Qt::AlignLeft));
+    painter.fillRect(painter.boundingRect(box, align, each.name), colours.raised); // no line through the name
+    painter.drawText(box, align, each.name);
   }
 }
 

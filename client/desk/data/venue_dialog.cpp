@@ -8,7 +8,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QPointer>
 #include <QPushButton>
 #include <QSplitter>
@@ -23,14 +22,11 @@
 #include "desk/style/scale.h"
 #include "desk/words/ask_dialog.h"
 #include "desk/words/name_box.h"
+#include "desk/words/typed_figures.h"
 #include "quantity/error.h"
 
 namespace hangbook::desk {
 namespace {
-
-NumberForm formOfLocale() {
-  return {QLocale().decimalPoint() == QStringLiteral(",") ? ',' : '.'};
-}
 
 VenueSource& venuesOf(Source& source) {
   auto* venues = dynamic_cast<VenueSource*>(&source);

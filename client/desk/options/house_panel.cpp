@@ -6,7 +6,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -14,6 +13,7 @@
 #include "desk/lists/list_page.h"
 #include "desk/style/scale.h"
 #include "desk/words/name_box.h"
+#include "desk/words/typed_figures.h"
 
 namespace hangbook::desk {
 
@@ -33,7 +33,10 @@ HousePanel::HousePanel(Session& session, QWidget* parent)
   connect(try_, &QPushButton::clicked, this, [this] { send(false, true); });
   connect(sign_, &QPushButton::clicked, this, [this] { send(false, false); });
   connect(withdraw_, &QPushButton::clicked, this, [this] { send(true, false); });
-  connect(&session_, &Session::unitsChanged, this, [this] { model_.setFigures(session_.figures()); });
+  connect(&session_, &Session::unitsChanged, this, [this] {
+    model_.setFigures(session_.figures());
+    showLine(); // what was typed may have been meant in the other unit
+  });
   connect(&session_, &Session::overviewChanged, this, [this] {
     const QString kept = by_->currentText();
     by_->clear();
@@ -113,14 +116,15 @@ void HousePanel::showLine() {
   value_->clear();
   because_->clear();
   effect_->setText(has ? model_.at(row).kind.what : QString());
-  unit_->setText(has ? model_.at(row).kind.unit : QString());
+  unit_->setText(has ? houseUnit(model_.at(row).kind.unit, session_.figures().system()) : QString());
   check();
 }
 
 std::optional<double> HousePanel::typed() const {
-  bool isNumber = false;
-  const double value = QLocale().toDouble(value_->text().trimmed(), &isNumber);
-  return isNumber ? std::optional(value) : std::nullopt;
+  const int row = table_->currentIndex().row();
+  return row < 0 || row >= model_.rowCount()
+             ? std::nullopt
+             : houseFigureTyped(value_->text(), model_.at(row).kind.unit, session_.figures().system());
 }
 
 options::HouseSite HousePanel::site() const {

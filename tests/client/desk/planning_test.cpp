@@ -20,6 +20,7 @@
 #include "desk/options/side_by_side_panel.h"
 #include "desk/options/would_do_panel.h"
 #include "desk/route/check_panel.h"
+#include "desk/words/typed_figures.h"
 #include "fixture_source.h"
 #include "opened.h"
 
@@ -339,6 +340,18 @@ BOOST_AUTO_TEST_CASE(a_house_rule_says_where_it_comes_from_and_is_signed_with_wh
   BOOST_TEST(!sign->isEnabled()); // nobody's name
   at.child<QPushButton>("houseTry")->click();
   at.settle();
+  at.window.session().setUnits(UnitSystem::usCustomary); // the same field then takes feet, and any length
+  BOOST_TEST(!at.child<QPushButton>("houseTry")->isEnabled());
+  BOOST_TEST(houseFigureTyped(QStringLiteral("1"), QStringLiteral("m"), UnitSystem::usCustomary).value() ==
+             0.3048);
+  BOOST_TEST(houseFigureTyped(QStringLiteral("6 in"), QStringLiteral("m"), UnitSystem::metric).value() ==
+             0.1524);
+  BOOST_TEST(houseUnit(QStringLiteral("d"), UnitSystem::usCustomary).toStdString() == "d");
+  at.window.session().setUnits(UnitSystem::metric);
+  at.child<QLineEdit>("houseValue")->setText(QStringLiteral("300 mm"));
+  at.child<QLineEdit>("houseBecause")->setText(QStringLiteral("lower sprinklers"));
+  at.child<QPushButton>("houseTry")->click();
+  at.settle();
   auto* effect = at.child<QLabel>("houseEffect");
   BOOST_TEST(effect->text().contains(QStringLiteral("Oxmere night, left: holds → fails.")));
   at.child<QComboBox>("houseBy")->setEditText(QStringLiteral("Ide Quarrel"));
@@ -348,12 +361,12 @@ BOOST_AUTO_TEST_CASE(a_house_rule_says_where_it_comes_from_and_is_signed_with_wh
   BOOST_TEST(effect->text().startsWith(QStringLiteral("Chosen options that it counts for, judged again: 2.")),
              effect->text().toStdString());
   const auto wishes = at.source->houseWishes();
-  BOOST_TEST_REQUIRE(wishes.size() == 2u);
+  BOOST_TEST_REQUIRE(wishes.size() == 3u);
   BOOST_TEST(wishes[0].dryRun);
-  BOOST_TEST(!wishes[1].dryRun);
-  BOOST_TEST(wishes[1].site.name.toStdString() == "Oxmere night");
-  BOOST_TEST(wishes[1].value.value() == 0.3);
-  BOOST_TEST(wishes[1].by.toStdString() == "Ide Quarrel");
+  BOOST_TEST(!wishes[2].dryRun);
+  BOOST_TEST(wishes[2].site.name.toStdString() == "Oxmere night");
+  BOOST_TEST(wishes[2].value.value() == 0.3);
+  BOOST_TEST(wishes[2].by.toStdString() == "Ide Quarrel");
   at.source->failNext("may only be tightened");
   at.child<QPushButton>("houseWithdraw")->click();
   at.settle();
