@@ -53,6 +53,13 @@
     </message>
 </context>
 <context>
+    <name>AskDialog</name>
+    <message>
+        <source>&amp;By</source>
+        <translation>&amp;Von</translation>
+    </message>
+</context>
+<context>
     <name>BuildPlace</name>
     <message>
         <source>Build</source>
@@ -144,15 +151,15 @@
     </message>
     <message>
         <source>Mark and angles, steps, or once flown</source>
-        <translation>Marke und Winkel, Schritte, oder wenn es hängt</translation>
+        <translation>Marke und Winkel, Schritte, oder nach dem Hochziehen</translation>
     </message>
     <message>
         <source>Once flown</source>
-        <translation>Wenn es hängt</translation>
+        <translation>Nach dem Hochziehen</translation>
     </message>
     <message>
-        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet&apos;s side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show&apos;s examination register, the tour&apos;s summary.</source>
-        <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. Wenn es hängt versucht eine andere Ausrichtung, einen anderen Trimm oder Wind, zählt auf, was sich ändert und in welcher Reihenfolge es geschieht, und behält es mit Name und Grund. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
+        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show's examination register, the tour's summary.</source>
+        <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. „Nach dem Hochziehen“ versucht eine andere Neigung, Trimmhöhe oder anderen Wind, zählt auf, was sich ändert und in welcher Reihenfolge es getan wird, und hält es mit Namen und Grund fest. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
     </message>
 </context>
 <context>
@@ -238,7 +245,7 @@
         <translation>Trimmhöhe, unterste Kante</translation>
     </message>
     <message>
-        <source>Tape to the bar&apos;s datum</source>
+        <source>Tape to the bar's datum</source>
         <translation>Bandmaß zum Bezugspunkt des Rahmens</translation>
     </message>
     <message>
@@ -462,11 +469,11 @@
         <translation>Für diese Hängung wurde bei keiner früheren Show an diesem Ort etwas gewählt.</translation>
     </message>
     <message>
-        <source>What hung at %1 (%2) cannot hang here: no way of reaching this venue&apos;s points fits, or the makers&apos; data no longer have it.</source>
+        <source>What hung at %1 (%2) cannot hang here: no way of reaching this venue's points fits, or the makers' data no longer have it.</source>
         <translation>Was in %1 (%2) hing, kann hier nicht hängen: Keine Art, die Punkte dieses Orts zu erreichen, passt, oder die Daten der Hersteller kennen es nicht mehr.</translation>
     </message>
     <message>
-        <source>As at %1, chosen on %2 by %3 (then %4). By today&apos;s rules here: %5.</source>
+        <source>As at %1, chosen on %2 by %3 (then %4). By today's rules here: %5.</source>
         <translation>Wie in %1, gewählt am %2 von %3 (damals %4). Nach den heutigen Regeln hier: %5.</translation>
     </message>
     <message>
@@ -528,7 +535,7 @@
         <translation>Angaben des Eintrags</translation>
     </message>
     <message>
-        <source>No venues, makers&apos; data or people yet. Import them as CSV files.</source>
+        <source>No venues, makers' data or people yet. Import them as CSV files.</source>
         <translation>Noch keine Orte, Herstellerdaten oder Personen. Als CSV-Dateien einlesen.</translation>
     </message>
     <message>
@@ -544,24 +551,24 @@
         <translation>Keine Angabe enthält diese Wörter.</translation>
     </message>
     <message>
-        <source>&amp;Edit the venue…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>F2: change the selected venue&apos;s figures, points and bays</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>What the last edit changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die letzte Änderung geändert hat</translation>
     </message>
     <message>
-        <source>Venues, makers&apos; data, house rules and people. Select one to see each of its figures with where it came from and of which date. A figure that is not known is never taken as 0: the rules that need it stay unproven until it is entered. F2 edits the selected venue: its figures, points and bays.</source>
-        <translation type="unfinished"></translation>
+        <source>&amp;Edit it…</source>
+        <translation>&amp;Bearbeiten…</translation>
     </message>
     <message>
-        <source>%1 is saved. %2</source>
-        <translation type="unfinished"></translation>
+        <source>F2: change the selected record's figures, a venue's points and bays too</source>
+        <translation>F2: Angaben des ausgewählten Eintrags ändern, bei einem Ort auch Punkte und Felder</translation>
+    </message>
+    <message>
+        <source>Edit the selected record</source>
+        <translation>Den ausgewählten Eintrag bearbeiten</translation>
+    </message>
+    <message>
+        <source>Venues, makers' data, house rules and people. Select one to see each of its figures with where it came from and of which date. A figure that is not known is never taken as 0: the rules that need it stay unproven until it is entered. F2 edits the selected record; of a venue its points and bays too.</source>
+        <translation>Orte, Herstellerdaten, Hausregeln und Personen. Einen Eintrag auswählen, um jede seiner Angaben zu sehen, woher sie kommt und von welchem Datum sie ist. Eine unbekannte Angabe gilt nie als 0: Die Regeln, die sie brauchen, bleiben unbelegt, bis sie eingetragen ist. F2 bearbeitet den ausgewählten Eintrag; bei einem Ort auch Punkte und Felder.</translation>
     </message>
 </context>
 <context>
@@ -585,6 +592,53 @@
     <message>
         <source>fall due in the week</source>
         <translation>werden in der Woche fällig</translation>
+    </message>
+</context>
+<context>
+    <name>Editing</name>
+    <message>
+        <source>&amp;Take back what is chosen…</source>
+        <translation>Das Gewählte &amp;zurücknehmen…</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Rückgängig gemacht: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>“%1” was not undone; what stands is as it was.</source>
+        <translation>„%1“ wurde nicht rückgängig gemacht; alles steht, wie es war.</translation>
+    </message>
+    <message>
+        <source>“%1” was not done again; what stands is as it was.</source>
+        <translation>„%1“ wurde nicht wiederholt; alles steht, wie es war.</translation>
+    </message>
+    <message>
+        <source>Taken back: the choice for %1 at %2</source>
+        <translation>Zurückgenommen: die Wahl für %1 in %2</translation>
+    </message>
+    <message>
+        <source>What is chosen still stands.</source>
+        <translation>Das Gewählte gilt weiter.</translation>
     </message>
 </context>
 <context>
@@ -740,7 +794,7 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
         <translation>wählen …</translation>
     </message>
     <message>
-        <source>Look for the certificate&apos;s file</source>
+        <source>Look for the certificate's file</source>
         <translation>Die Datei der Bescheinigung suchen</translation>
     </message>
     <message>
@@ -806,56 +860,31 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
 <context>
     <name>Finder</name>
     <message>
-        <source>show</source>
-        <translation>Show</translation>
-    </message>
-    <message>
-        <source>venue</source>
-        <translation>Ort</translation>
-    </message>
-    <message>
-        <source>cabinet type</source>
-        <translation>Boxentyp</translation>
-    </message>
-    <message>
-        <source>bar type</source>
-        <translation>Rahmentyp</translation>
-    </message>
-    <message>
-        <source>hoist type</source>
-        <translation>Kettenzugtyp</translation>
-    </message>
-    <message>
-        <source>chain type</source>
-        <translation>Kettentyp</translation>
-    </message>
-    <message>
-        <source>hardware type</source>
-        <translation>Zubehörtyp</translation>
-    </message>
-    <message>
-        <source>cart type</source>
-        <translation>Wagentyp</translation>
-    </message>
-    <message>
-        <source>person</source>
-        <translation>Person</translation>
-    </message>
-    <message>
-        <source>Find a serial, venue, town, show or type</source>
-        <translation>Seriennummer, Ort, Stadt, Show oder Typ finden</translation>
-    </message>
-    <message>
-        <source>Type part of a serial, venue, town, show or type, and press Enter to go there (Ctrl+K)</source>
-        <translation>Einen Teil von Seriennummer, Ort, Stadt, Show oder Typ eingeben und mit der Eingabetaste dorthin gehen (Strg+K)</translation>
-    </message>
-    <message>
         <source>Find  (Ctrl+K)</source>
         <translation>Finden  (Strg+K)</translation>
     </message>
     <message>
         <source>What was found</source>
         <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Find anything by its name</source>
+        <translation>Alles nach seinem Namen finden</translation>
+    </message>
+    <message>
+        <source>Part of a show, venue, point, serial, mark, option, type, examination, person or place; Enter goes to the first, the arrows choose another (Ctrl+K)</source>
+        <translation>Teil von Show, Ort, Punkt, Seriennummer, Marke, Möglichkeit, Typ, Prüfung, Person oder Bereich; die Eingabetaste geht zum ersten, die Pfeile wählen einen anderen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>Nothing contains these words</source>
+        <translation>Nichts enthält diese Wörter</translation>
+    </message>
+    <message numerus="yes">
+        <source>… and %n more: type more of it</source>
+        <translation>
+            <numerusform>… und %n weiterer: mehr davon eingeben</numerusform>
+            <numerusform>… und %n weitere: mehr davon eingeben</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1008,7 +1037,7 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
 
 Stock against demand: for any day what there is of each type, what is kept back or due, what the shows that are away then want, and below what any show to come lacks, with what would fill it. Carts and trucks: which carts a show needs, and what is in a truck in the order in which it comes out.
 
-Scanning: set what a scan does and scan. It does not matter where the keyboard is: what a scanner types comes to its field. A cart&apos;s code moves the cart and everything on it. A scan is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.</source>
+Scanning: set what a scan does and scan. It does not matter where the keyboard is: what a scanner types comes to its field. A cart's code moves the cart and everything on it. A scan is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.</source>
         <translation>Jedes Gerät mit Seriennummer und jede gezählte Menge: wo es ist, auf welchem Wagen es steht, sein Zustand und die Prüfung, die es als nächste schuldet; darunter alles, was vom ausgewählten festgehalten ist. Ein Klick auf eine Überschrift sortiert; Seriennummern nach ihren Zahlen. Wörter im Suchfeld machen die Liste kürzer: Alle müssen in einer Zeile stehen.
 
 Bestand gegen Bedarf: für jeden Tag, was von jedem Typ da ist, was zurückgehalten oder fällig ist, was die Shows dann wollen, die unterwegs sind, und darunter, was irgendeiner kommenden Show fehlt und was es füllen würde. Wagen und Lkw: welche Wagen eine Show braucht und was in einem Lkw steht, in der Reihenfolge, in der es herauskommt.
@@ -1056,7 +1085,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
     <message>
         <source>Signed</source>
-        <translation>Gezeichnet</translation>
+        <translation>Unterschrieben</translation>
     </message>
     <message>
         <source>Would be</source>
@@ -1068,43 +1097,43 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
     <message>
         <source>Pan, to the left is positive</source>
-        <translation>Schwenk, nach links positiv</translation>
+        <translation>Schwenk, nach links ist positiv</translation>
     </message>
     <message>
         <source>Trim, lowest edge</source>
-        <translation>Trimm, unterste Kante</translation>
+        <translation>Trimmhöhe, unterste Kante</translation>
     </message>
     <message>
         <source>Wind that it is to stand in</source>
-        <translation>Wind, in dem es stehen soll</translation>
+        <translation>Wind, in dem sie stehen soll</translation>
     </message>
     <message>
         <source>As si&amp;gned</source>
-        <translation>Wie &amp;gezeichnet</translation>
+        <translation>Wie &amp;unterschrieben</translation>
     </message>
     <message>
         <source>&amp;Undo the last move</source>
-        <translation>Letzten &amp;Zug zurück</translation>
+        <translation>Letzten Zug &amp;zurücknehmen</translation>
     </message>
     <message>
         <source>&amp;Sign…</source>
-        <translation>Z&amp;eichnen…</translation>
+        <translation>Unter&amp;schreiben…</translation>
     </message>
     <message>
         <source>What changes against the signed setting</source>
-        <translation>Was sich gegen die gezeichnete Einstellung ändert</translation>
+        <translation>Was sich gegen die unterschriebene Einstellung ändert</translation>
     </message>
     <message>
         <source>Steps in order, and what was signed before</source>
-        <translation>Schritte der Reihe nach, und was vorher gezeichnet war</translation>
+        <translation>Schritte der Reihe nach, und was vorher unterschrieben war</translation>
     </message>
     <message>
         <source>Back to the signed setting; nothing is kept</source>
-        <translation>Zurück zur gezeichneten Einstellung; nichts wird behalten</translation>
+        <translation>Zurück zur unterschriebenen Einstellung; nichts wird behalten</translation>
     </message>
     <message>
         <source>Try the setting that it was moved from; it is signed like any other move</source>
-        <translation>Die Einstellung davor versuchen; sie wird gezeichnet wie jeder andere Zug</translation>
+        <translation>Die Einstellung versuchen, von der sie bewegt wurde; sie wird wie jede andere Bewegung unterschrieben</translation>
     </message>
     <message>
         <source>T&amp;ilt</source>
@@ -1116,51 +1145,51 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
     <message>
         <source>T&amp;rim</source>
-        <translation>T&amp;rimm</translation>
+        <translation>T&amp;rimmhöhe</translation>
     </message>
     <message>
         <source>&amp;Wind</source>
-        <translation>Wi&amp;nd</translation>
+        <translation>Win&amp;d</translation>
     </message>
     <message>
         <source>Nothing can be tried for this hang.</source>
-        <translation>Für diese Hängung kann nichts versucht werden.</translation>
+        <translation>Für diese Hängung lässt sich nichts versuchen.</translation>
     </message>
     <message>
         <source>The signed setting still stands.</source>
-        <translation>Die gezeichnete Einstellung gilt weiter.</translation>
+        <translation>Die unterschriebene Einstellung gilt weiter.</translation>
     </message>
     <message>
         <source>Signed: revision %1 by %2.</source>
-        <translation>Gezeichnet: Revision %1 von %2.</translation>
+        <translation>Unterschrieben: Revision %1 von %2.</translation>
     </message>
     <message>
         <source> As signed.</source>
-        <translation> Wie gezeichnet.</translation>
+        <translation> Wie unterschrieben.</translation>
     </message>
     <message>
         <source> As signed; the data have changed since.</source>
-        <translation> Wie gezeichnet; die Daten haben sich seither geändert.</translation>
+        <translation> Wie unterschrieben; die Daten haben sich seither geändert.</translation>
     </message>
     <message>
         <source> What is tried fails and cannot be signed.</source>
-        <translation> Was versucht wird, hält nicht und kann nicht gezeichnet werden.</translation>
+        <translation> Was versucht wird, verletzt eine Regel und kann nicht unterschrieben werden.</translation>
     </message>
     <message>
         <source> What is tried is not signed yet.</source>
-        <translation> Was versucht wird, ist noch nicht gezeichnet.</translation>
+        <translation> Was versucht wird, ist noch nicht unterschrieben.</translation>
     </message>
     <message>
         <source>Why it fails or is unproven:</source>
-        <translation>Warum es nicht hält oder nicht belegt ist:</translation>
+        <translation>Warum sie verletzt oder unbelegt ist:</translation>
     </message>
     <message>
         <source>Unproven:</source>
-        <translation>Nicht belegt:</translation>
+        <translation>Unbelegt:</translation>
     </message>
     <message>
         <source>Signed settings, newest first</source>
-        <translation>Gezeichnete Einstellungen, die neueste zuerst</translation>
+        <translation>Unterschriebene Einstellungen, die neueste zuerst</translation>
     </message>
     <message>
         <source>moved from revision %1</source>
@@ -1172,7 +1201,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
     <message>
         <source>Revision %1, %2 by %3, %4: tilt %5, trim %6%7</source>
-        <translation>Revision %1, %2 von %3, %4: Neigung %5, Trimm %6%7</translation>
+        <translation>Revision %1, %2 von %3, %4: Neigung %5, Trimmhöhe %6%7</translation>
     </message>
     <message>
         <source> – %1</source>
@@ -1184,7 +1213,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
     <message>
         <source>Nothing was signed; the setting before still stands. Read the store again with F5.</source>
-        <translation>Nichts wurde gezeichnet; die Einstellung davor gilt weiter. Den Bestand mit F5 neu lesen.</translation>
+        <translation>Nichts wurde unterschrieben; die Einstellung davor gilt weiter. Den Bestand mit F5 neu lesen.</translation>
     </message>
 </context>
 <context>
@@ -1349,7 +1378,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Nötig: warum</translation>
     </message>
     <message>
-        <source>Takes every statement of this figure off that place&apos;s list</source>
+        <source>Takes every statement of this figure off that place's list</source>
         <translation>Nimmt jede Festlegung dieser Angabe dort von der Liste</translation>
     </message>
     <message>
@@ -1498,6 +1527,61 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     <message>
         <source>Nothing of the file was kept.</source>
         <translation>Nichts aus der Datei wurde behalten.</translation>
+    </message>
+</context>
+<context>
+    <name>KeysDialog</name>
+    <message>
+        <source>Tab, Shift+Tab</source>
+        <translation>Tab, Umschalt+Tab</translation>
+    </message>
+    <message>
+        <source>Next and previous field or list</source>
+        <translation>Nächstes und voriges Feld, nächste und vorige Liste</translation>
+    </message>
+    <message>
+        <source>Up, Down, Page Up, Page Down, Home, End</source>
+        <translation>Auf, Ab, Bild auf, Bild ab, Pos1, Ende</translation>
+    </message>
+    <message>
+        <source>Move in a list</source>
+        <translation>Sich in einer Liste bewegen</translation>
+    </message>
+    <message>
+        <source>Alt+letter</source>
+        <translation>Alt+Buchstabe</translation>
+    </message>
+    <message>
+        <source>The button, field or menu whose letter is underlined</source>
+        <translation>Der Knopf, das Feld oder das Menü mit dem unterstrichenen Buchstaben</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Leave a dialog; close the answers of the search</source>
+        <translation>Einen Dialog verlassen; die Antworten der Suche schließen</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation>Alle Tasten</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>What they do</source>
+        <translation>Was sie tun</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>everywhere</source>
+        <translation>überall</translation>
     </message>
 </context>
 <context>
@@ -1724,27 +1808,27 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     <name>MoveDialog</name>
     <message>
         <source>Who signs</source>
-        <translation>Wer zeichnet</translation>
+        <translation>Wer unterschreibt</translation>
     </message>
     <message>
         <source>Sign the new setting</source>
-        <translation>Die neue Einstellung zeichnen</translation>
+        <translation>Die neue Einstellung unterschreiben</translation>
     </message>
     <message>
         <source>Why it is moved</source>
-        <translation>Warum es bewegt wird</translation>
+        <translation>Warum sie bewegt wird</translation>
     </message>
     <message>
         <source>Needed: why it is moved</source>
-        <translation>Nötig: warum es bewegt wird</translation>
+        <translation>Nötig: warum sie bewegt wird</translation>
     </message>
     <message>
         <source>Sign only what hangs as it says here. In this order:</source>
-        <translation>Nur zeichnen, was so hängt, wie es hier steht. In dieser Reihenfolge:</translation>
+        <translation>Nur unterschreiben, was hängt, wie es hier steht. In dieser Reihenfolge:</translation>
     </message>
     <message>
         <source>Nothing moves; the wind that it is to stand in is another one.</source>
-        <translation>Nichts bewegt sich; es soll in anderem Wind stehen.</translation>
+        <translation>Nichts bewegt sich; der Wind, in dem sie stehen soll, ist ein anderer.</translation>
     </message>
     <message>
         <source>NOT CLEARED TO LIFT</source>
@@ -1752,15 +1836,15 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
     <message>
         <source>Signed &amp;by</source>
-        <translation>Gezeichnet &amp;von</translation>
+        <translation>Unterschrieben &amp;von</translation>
     </message>
     <message>
         <source>&amp;Reason</source>
-        <translation>&amp;Grund</translation>
+        <translation>G&amp;rund</translation>
     </message>
     <message>
         <source>&amp;Sign it</source>
-        <translation>&amp;Zeichnen</translation>
+        <translation>&amp;Unterschreiben</translation>
     </message>
 </context>
 <context>
@@ -1832,7 +1916,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Hausregeln</translation>
     </message>
     <message>
-        <source>Find what was chosen for this hang at the show before, by today&apos;s rules here</source>
+        <source>Find what was chosen for this hang at the show before, by today's rules here</source>
         <translation>Finden, was für diese Hängung bei der Show davor gewählt war, nach den heutigen Regeln hier</translation>
     </message>
     <message>
@@ -1888,15 +1972,15 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Wie letztes Mal &amp;hier…</translation>
     </message>
     <message>
-        <source>Looking at every stack that the makers&apos; tables allow …</source>
+        <source>Looking at every stack that the makers' tables allow …</source>
         <translation>Jeder Stapel, den die Tabellen der Hersteller erlauben, wird angesehen …</translation>
     </message>
     <message>
-        <source>Every option that makers&apos; data, venue and fleet allow for this hang, each with its verdict at its best setting. Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: everything is judged again while you do. Choosing asks for a name; an option that fails cannot be chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.
+        <source>Every option that makers' data, venue and fleet allow for this hang, each with its verdict at its best setting. Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: everything is judged again while you do. Choosing asks for a name; an option that fails cannot be chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.
 
 In the drawing: take hold of the hang to move it up or down; wheel or + and − zoom, drag or arrow keys move, 0 shows the room, H the hang, Ctrl+C copies the picture. Beside it the window of settings: at which tilts and trims the option stands, which rule ends it where, and at which tilts each link of the chain leaves a trim; arrow keys move the point, page up and down the mark, and the rules follow.
 
-Under it: the rules; what would do where it fails, or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the selected one there). Same as yesterday, or as last time here, finds what hung then by today&apos;s rules and offers to choose it. House rules say what stands for this show and who set it where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells which chosen options change their verdict. The order is remembered; an option that another one beats in every respect says by which.</source>
+Under it: the rules; what would do where it fails, or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the selected one there). Same as yesterday, or as last time here, finds what hung then by today's rules and offers to choose it. House rules say what stands for this show and who set it where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells which chosen options change their verdict. The order is remembered; an option that another one beats in every respect says by which.</source>
         <translation>Jede Möglichkeit, die Herstellerdaten, Ort und Gerät für diese Hängung zulassen, jede mit ihrem Urteil bei ihrer besten Einstellung. Eine auswählen, um sie maßstäblich im Raum zu sehen und zu lesen, was jede Regel sagt. Neigung, Trimmhöhe oder Marke ändern: Alles wird dabei neu beurteilt. Wählen verlangt einen Namen; eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden, und eine unbelegte braucht einen Grund und ist NICHT ZUM HEBEN FREIGEGEBEN.
 
 In der Zeichnung: die Hängung anfassen und auf oder ab bewegen; Rad oder + und − vergrößern und verkleinern, Ziehen oder Pfeiltasten verschieben, 0 zeigt den Raum, H die Hängung, Strg+C kopiert das Bild. Daneben das Feld der Einstellungen: bei welchen Neigungen und Trimmhöhen die Möglichkeit besteht, welche Regel sie wo beendet und bei welchen Neigungen jedes Glied der Kette eine Trimmhöhe lässt; Pfeiltasten bewegen den Punkt, Bild auf und ab die Marke, und die Regeln folgen.
@@ -1904,7 +1988,7 @@ In der Zeichnung: die Hängung anfassen und auf oder ab bewegen; Rad oder + und 
 Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst bricht und wie weit das weg ist; und zwei bis vier Möglichkeiten nebeneinander (Strg+B stellt die ausgewählte dazu). Wie gestern, oder wie letztes Mal hier, findet nach den heutigen Regeln, was damals hing, und bietet an, es zu wählen. Hausregeln sagen, was für diese Show gilt und wer es wo festgelegt hat; eine festgelegte ist unterschrieben, macht nur strenger, wo Hersteller, Ort oder Gesetz mitreden, und sagt, welche gewählten Möglichkeiten ihr Urteil ändern. Die Reihenfolge wird behalten; eine Möglichkeit, die eine andere in jeder Hinsicht übertrifft, sagt, welche.</translation>
     </message>
     <message>
-        <source>No option at all: no maker&apos;s stacking table, bar and hoist fit the points that this hang may use. Enter them in Data.</source>
+        <source>No option at all: no maker's stacking table, bar and hoist fit the points that this hang may use. Enter them in Data.</source>
         <translation>Gar keine Möglichkeit: Keine Stapeltabelle, kein Rahmen und kein Kettenzug passen zu den Punkten, die diese Hängung benutzen darf. Unter Daten eintragen.</translation>
     </message>
     <message>
@@ -1967,16 +2051,20 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
         <source>%1 A failing option cannot be chosen; what would do stands below.</source>
         <translation>%1 Eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden; was genügen würde, steht unten.</translation>
     </message>
+    <message>
+        <source>Put the selected option beside others, or take it away</source>
+        <translation>Die ausgewählte Möglichkeit neben andere stellen oder wegnehmen</translation>
+    </message>
 </context>
 <context>
     <name>PartTable</name>
     <message>
         <source>Remove the selected one</source>
-        <translation type="unfinished"></translation>
+        <translation>Den ausgewählten Eintrag entfernen</translation>
     </message>
     <message>
         <source>What is wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was falsch ist</translation>
     </message>
 </context>
 <context>
@@ -1984,6 +2072,13 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>Places</source>
         <translation>Bereiche</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
     </message>
 </context>
 <context>
@@ -2051,6 +2146,73 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>person</source>
         <translation>Person</translation>
+    </message>
+</context>
+<context>
+    <name>RecordDialog</name>
+    <message>
+        <source>read “%1”, expected %2</source>
+        <translation>gelesen „%1“, erwartet %2</translation>
+    </message>
+    <message>
+        <source>Who saves it</source>
+        <translation>Wer es sichert</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Sichern</translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation>%1 bearbeiten</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>What is wrong, or what it changes</source>
+        <translation>Was falsch ist, oder was es ändert</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>A&amp;bbrechen</translation>
+    </message>
+    <message>
+        <source>A figure may be typed with its unit: 92 kg, 203 lb, 310 mm. A place is “x z”, x forward and z up, in metres; an outline is its corners, “x z; x z; …”. Empty means not known, and leaves the rules that need it unproven.</source>
+        <translation>Eine Angabe darf mit ihrer Einheit getippt werden: 92 kg, 203 lb, 310 mm. Eine Stelle ist „x z“, x nach vorn und z nach oben, in Metern; ein Umriss sind seine Ecken, „x z; x z; …“. Leer heißt nicht bekannt und lässt die Regeln, die sie brauchen, unbelegt.</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ved by</source>
+        <translation>Gesichert &amp;von</translation>
+    </message>
+    <message>
+        <source>Cannot be saved yet. %1: %2. Fields to mend: %3.</source>
+        <translation>Kann noch nicht gesichert werden. %1: %2. Zu berichtigende Felder: %3.</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation>Noch ist nichts geändert.</translation>
+    </message>
+    <message>
+        <source>To save it, say who does.</source>
+        <translation>Zum Sichern sagen, wer es tut.</translation>
+    </message>
+    <message>
+        <source>Not saved yet.</source>
+        <translation>Noch nicht gesichert.</translation>
+    </message>
+    <message>
+        <source>%1: %2 → %3</source>
+        <translation>%1: %2 → %3</translation>
+    </message>
+    <message>
+        <source>Nothing was saved; what you typed still stands here.</source>
+        <translation>Nichts wurde gesichert; was eingegeben wurde, steht noch hier.</translation>
+    </message>
+    <message>
+        <source>What you changed is not saved. Cancel once more leaves it behind.</source>
+        <translation>Die Änderungen sind nicht gesichert. Noch einmal Abbrechen lässt sie zurück.</translation>
     </message>
 </context>
 <context>
@@ -2149,7 +2311,7 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>The stops in order of date, with the verdict of what has been chosen for them: the worst of all their hangs. Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.
 
-The check decides every option of every show of the tour on all cores and judges what is chosen by today&apos;s rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.</source>
+The check decides every option of every show of the tour on all cores and judges what is chosen by today's rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.</source>
         <translation>Die Halte nach Datum, mit dem Urteil über das, was für sie gewählt ist: das schlechteste aller ihrer Hängungen. Eingabetaste auf einem Halt zeigt seine Möglichkeiten. Lasten sind in Ruhe, wie mit der Wahl festgehalten.
 
 Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen und beurteilt das Gewählte nach den heutigen Regeln und Daten. Sie kann angehalten werden: Was getan ist, bleibt, und nur was eine Änderung berührt hat, wird noch einmal geprüft.</translation>
@@ -2565,10 +2727,6 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>&amp;Neue Seriennummer</translation>
     </message>
     <message>
-        <source>&amp;By</source>
-        <translation>&amp;Von</translation>
-    </message>
-    <message>
         <source>Split it</source>
         <translation>Teilen</translation>
     </message>
@@ -2606,10 +2764,6 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
     <message>
         <source>&amp;Reason</source>
         <translation>G&amp;rund</translation>
-    </message>
-    <message>
-        <source>&amp;By</source>
-        <translation>&amp;Von</translation>
     </message>
     <message>
         <source>Change it</source>
@@ -2691,145 +2845,164 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
     </message>
 </context>
 <context>
+    <name>TypePicture</name>
+    <message>
+        <source>Side view</source>
+        <translation>Seitenansicht</translation>
+    </message>
+    <message>
+        <source>Corners of the outline: %1. Drawn: %2.</source>
+        <translation>Ecken des Umrisses: %1. Gezeichnet: %2.</translation>
+    </message>
+    <message>
+        <source>Nothing to draw yet: type the outline's corners.</source>
+        <translation>Noch nichts zu zeichnen: die Ecken des Umrisses eingeben.</translation>
+    </message>
+    <message>
+        <source>forward →</source>
+        <translation>nach vorn →</translation>
+    </message>
+</context>
+<context>
     <name>VenueDialog</name>
     <message>
         <source>Points of the venue</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte des Orts</translation>
     </message>
     <message>
         <source>&amp;Add a point</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt &amp;hinzufügen</translation>
     </message>
     <message>
         <source>Bays, trusses and beams of the venue</source>
-        <translation type="unfinished"></translation>
+        <translation>Felder, Traversen und Träger des Orts</translation>
     </message>
     <message>
         <source>A&amp;dd a bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Fel&amp;d hinzufügen</translation>
     </message>
     <message>
         <source>Who saves it</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer es sichert</translation>
     </message>
     <message>
         <source>&amp;What would it change?</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Was würde es ändern?</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sichern</translation>
     </message>
     <message>
         <source>Edit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bearbeiten</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished">nicht bekannt</translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>Parts of the venue</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile des Orts</translation>
     </message>
     <message>
         <source>&amp;Points</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Punkte</translation>
     </message>
     <message>
         <source>&amp;Bays</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Felder</translation>
     </message>
     <message>
         <source>&amp;Figures of the venue</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Angaben des Orts</translation>
     </message>
     <message>
         <source>What is wrong, or what it changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was falsch ist, oder was es ändert</translation>
     </message>
     <message>
         <source>&amp;Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;bbrechen</translation>
     </message>
     <message>
         <source>Sa&amp;ved by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert &amp;von</translation>
     </message>
     <message>
         <source>A figure may be typed with its unit: 41 ft 6 in, 1.2 t. Empty means not known, and leaves the rules that need it unproven.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Angabe darf mit ihrer Einheit getippt werden: 41 ft 6 in, 1.2 t. Leer heißt nicht bekannt und lässt die Regeln, die sie brauchen, unbelegt.</translation>
     </message>
     <message>
         <source>Point without a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt ohne Namen</translation>
     </message>
     <message>
         <source>Bay without a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Feld ohne Namen</translation>
     </message>
     <message>
         <source>Cannot be saved yet. %1: %2. Fields to mend: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kann noch nicht gesichert werden. %1: %2. Zu berichtigende Felder: %3.</translation>
     </message>
     <message>
         <source>Nothing is changed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts geändert.</translation>
     </message>
     <message>
         <source>To save it, say who does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Sichern sagen, wer es tut.</translation>
     </message>
     <message>
         <source>Not saved yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht gesichert.</translation>
     </message>
     <message>
         <source>Judging every option that is chosen in this venue …</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Möglichkeit, die an diesem Ort gewählt ist, wird beurteilt …</translation>
     </message>
     <message>
         <source>Nothing was saved; what you typed still stands here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde gesichert; was eingegeben wurde, steht noch hier.</translation>
     </message>
     <message>
         <source>What you changed is not saved. Cancel once more leaves it behind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderungen sind nicht gesichert. Noch einmal Abbrechen lässt sie zurück.</translation>
     </message>
 </context>
 <context>
     <name>VenuePlan</name>
     <message>
         <source>Plan of the points</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan der Punkte</translation>
     </message>
     <message>
         <source>one without a name</source>
-        <translation type="unfinished"></translation>
+        <translation>einer ohne Namen</translation>
     </message>
     <message>
         <source>Points drawn: %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte gezeichnet: %1 von %2.</translation>
     </message>
     <message>
         <source> Not drawn, since the place cannot be read: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation> Nicht gezeichnet, weil die Stelle nicht lesbar ist: %1.</translation>
     </message>
     <message>
         <source>audience ↑</source>
-        <translation type="unfinished"></translation>
+        <translation>Publikum ↑</translation>
     </message>
     <message>
         <source>← stage left</source>
-        <translation type="unfinished"></translation>
+        <translation>← Bühne links</translation>
     </message>
     <message>
         <source>datum</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugspunkt</translation>
     </message>
     <message>
         <source>No points yet. Add one, and it is drawn here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Punkte. Einen hinzufügen, und er wird hier gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -2868,10 +3041,6 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
     <message>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
-    </message>
-    <message>
-        <source>&amp;Find</source>
-        <translation>&amp;Finden</translation>
     </message>
     <message>
         <source>&amp;Metric units (m, kg, kN)</source>
@@ -2942,12 +3111,63 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>In diesem Bestand gibt es keine Show namens „%1“. Eine aus der Liste der Route wählen.</translation>
     </message>
     <message>
-        <source>Ctrl+1 to Ctrl+6 go from place to place, Ctrl+K finds anything, F5 reads the store again.</source>
-        <translation>Strg+1 bis Strg+6 gehen von Bereich zu Bereich, Strg+K findet alles, F5 liest den Bestand neu.</translation>
-    </message>
-    <message>
         <source>About Hangbook</source>
         <translation>Über Hangbook</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Find anything</source>
+        <translation>Alles &amp;finden</translation>
+    </message>
+    <message>
+        <source>All &amp;keys</source>
+        <translation>Alle &amp;Tasten</translation>
+    </message>
+    <message>
+        <source>%1 · saved at %2</source>
+        <translation>%1 · gesichert um %2</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Zu %1</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 to Ctrl+6 go from place to place, Ctrl+K finds anything, F5 reads the store again. Ctrl+F1 lists all keys.</source>
+        <translation>Strg+1 bis Strg+6 gehen von Bereich zu Bereich, Strg+K findet alles, F5 liest den Bestand neu. Strg+F1 zeigt alle Tasten.</translation>
+    </message>
+</context>
+<context>
+    <name>WithdrawDialog</name>
+    <message>
+        <source>Take back what is chosen</source>
+        <translation>Das Gewählte zurücknehmen</translation>
+    </message>
+    <message>
+        <source>For %1 at %2 stands chosen: %3, by %4 on %5. Taken back, its gear is free again and its sheets are no longer made; it stays in the history and can be undone.</source>
+        <translation>Für %1 in %2 ist gewählt: %3, von %4 am %5. Zurückgenommen ist ihr Gerät wieder frei, und ihre Blätter werden nicht mehr gemacht; sie bleibt in der Geschichte und kann wiederhergestellt werden.</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>G&amp;rund</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Needed: why</source>
+        <translation>Nötig: warum</translation>
+    </message>
+    <message>
+        <source>Who takes it back</source>
+        <translation>Wer sie zurücknimmt</translation>
     </message>
 </context>
 <context>
@@ -2969,7 +3189,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>Gemessen</translation>
     </message>
     <message>
-        <source>Angle of the held cabinet&apos;s joint, as measured</source>
+        <source>Angle of the held cabinet's joint, as measured</source>
         <translation>Winkel des Gelenks der gehaltenen Box, wie gemessen</translation>
     </message>
     <message>
@@ -3489,7 +3709,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>Gewogen</translation>
     </message>
     <message>
-        <source>Mass as weighed by the crew; it stands before the maker&apos;s figure</source>
+        <source>Mass as weighed by the crew; it stands before the maker's figure</source>
         <translation>Masse, wie von der Crew gewogen; sie steht vor der Angabe des Herstellers</translation>
     </message>
     <message>
@@ -3525,7 +3745,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>%1, Platz %2</translation>
     </message>
     <message>
-        <source>Not weighed; the maker&apos;s figure counts.</source>
+        <source>Not weighed; the maker's figure counts.</source>
         <translation>Nicht gewogen; die Angabe des Herstellers zählt.</translation>
     </message>
     <message>
@@ -3809,7 +4029,7 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>seither berichtigt: %1</translation>
     </message>
     <message>
-        <source>The figures here support the maker&apos;s manual, local codes and a competent person&apos;s judgement. They do not replace them. “Holds” means within the limits that were entered; it is never permission to lift. The building, trusses and how loads move lie outside this program and belong to the engineer who answers for them.</source>
+        <source>The figures here support the maker's manual, local codes and a competent person's judgement. They do not replace them. “Holds” means within the limits that were entered; it is never permission to lift. The building, trusses and how loads move lie outside this program and belong to the engineer who answers for them.</source>
         <translation>Die Angaben hier unterstützen das Handbuch des Herstellers, örtliche Vorschriften und das Urteil einer befähigten Person. Sie ersetzen sie nicht. „Hält“ heißt innerhalb der eingetragenen Grenzen; es ist nie eine Erlaubnis zu heben. Das Gebäude, Traversen und die Bewegung von Lasten liegen außerhalb dieses Programms und gehören der Ingenieurin oder dem Ingenieur, die dafür einstehen.</translation>
     </message>
     <message>
@@ -4429,7 +4649,7 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Load-in</translation>
     </message>
     <message>
-        <source>By the venue&apos;s own clock</source>
+        <source>By the venue's own clock</source>
         <translation>Nach der Uhr des Orts</translation>
     </message>
     <message>
@@ -4525,7 +4745,7 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Kette</translation>
     </message>
     <message>
-        <source>lean of the hoists&apos; chains</source>
+        <source>lean of the hoists' chains</source>
         <translation>Schrägzug der Hubketten</translation>
     </message>
     <message>
@@ -4714,47 +4934,219 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     </message>
     <message>
         <source>To audience</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Publikum</translation>
     </message>
     <message>
         <source>To stage left</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Bühne links</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragfähigkeit</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundlage</translation>
     </message>
     <message>
         <source>Bay</source>
-        <translation type="unfinished"></translation>
+        <translation>Feld</translation>
     </message>
     <message>
-        <source>Others&apos; load</source>
-        <translation type="unfinished"></translation>
+        <source>Others' load</source>
+        <translation>Last anderer</translation>
     </message>
     <message>
         <source>Said by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesagt von</translation>
     </message>
     <message>
         <source>Said on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesagt am</translation>
     </message>
     <message>
         <source>expected %1</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet %1</translation>
     </message>
     <message>
         <source>read “%1”, expected %2</source>
-        <translation type="unfinished"></translation>
+        <translation>gelesen „%1“, erwartet %2</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Route</source>
+        <translation>Route</translation>
+    </message>
+    <message>
+        <source>Build</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Fleet</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Fleet: stock against demand</source>
+        <translation>Gerät: Bestand gegen Bedarf</translation>
+    </message>
+    <message>
+        <source>Fleet: truck loads</source>
+        <translation>Gerät: Ladung der Lkw</translation>
+    </message>
+    <message>
+        <source>Examinations</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Data</source>
+        <translation>Daten</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation>Alle Tasten</translation>
+    </message>
+    <message>
+        <source>help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Explain this place</source>
+        <translation>Diesen Bereich erklären</translation>
+    </message>
+    <message>
+        <source>About Hangbook: licence and cautions</source>
+        <translation>Über Hangbook: Lizenz und Hinweise</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>point of %1</source>
+        <translation>Punkt von %1</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>examination</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>cabinet type</source>
+        <translation>Boxentyp</translation>
+    </message>
+    <message>
+        <source>bar type</source>
+        <translation>Rahmentyp</translation>
+    </message>
+    <message>
+        <source>hoist type</source>
+        <translation>Kettenzugtyp</translation>
+    </message>
+    <message>
+        <source>chain type</source>
+        <translation>Kettentyp</translation>
+    </message>
+    <message>
+        <source>hardware type</source>
+        <translation>Zubehörtyp</translation>
+    </message>
+    <message>
+        <source>cart type</source>
+        <translation>Wagentyp</translation>
+    </message>
+    <message>
+        <source>stacking table</source>
+        <translation>Stapeltabelle</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>take back the choice for %1 at %2</source>
+        <translation>Wahl für %1 in %2 zurücknehmen</translation>
+    </message>
+    <message>
+        <source>choose %1 for %2 at %3</source>
+        <translation>%1 für %2 in %3 wählen</translation>
+    </message>
+    <message>
+        <source>trim %1</source>
+        <translation>Trimmhöhe %1</translation>
+    </message>
+    <message>
+        <source>tilt %1</source>
+        <translation>Neigung %1</translation>
+    </message>
+    <message>
+        <source>pan %1</source>
+        <translation>Schwenk %1</translation>
+    </message>
+    <message>
+        <source>no mark</source>
+        <translation>keine Marke</translation>
+    </message>
+    <message>
+        <source>other holes</source>
+        <translation>andere Löcher</translation>
+    </message>
+    <message>
+        <source>%1 for %2 at %3</source>
+        <translation>%1 für %2 in %3</translation>
+    </message>
+    <message>
+        <source>withdraw house rule %1 of %2</source>
+        <translation>Hausregel %1 von %2 zurückziehen</translation>
+    </message>
+    <message>
+        <source>house rule %1 of %2</source>
+        <translation>Hausregel %1 von %2</translation>
+    </message>
+    <message>
+        <source>edit %1</source>
+        <translation>%1 bearbeiten</translation>
+    </message>
+    <message>
+        <source>top front pin</source>
+        <translation>oberer vorderer Bolzen</translation>
+    </message>
+    <message>
+        <source>next pin</source>
+        <translation>nächster Bolzen</translation>
+    </message>
+    <message>
+        <source>chain eye</source>
+        <translation>Kettenöse</translation>
+    </message>
+    <message>
+        <source>rear contact</source>
+        <translation>hintere Auflage</translation>
+    </message>
+    <message>
+        <source>centre of gravity</source>
+        <translation>Schwerpunkt</translation>
+    </message>
+    <message>
+        <source>stack pin</source>
+        <translation>Bolzen des Stapels</translation>
+    </message>
+    <message>
+        <source>chain anchor</source>
+        <translation>Anschlag der Kette</translation>
+    </message>
+    <message>
+        <source>datum</source>
+        <translation>Bezugspunkt</translation>
     </message>
 </context>
 <context>
@@ -4797,6 +5189,13 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>Running all rules on changed copies of the show …</source>
         <translation>Alle Regeln werden auf geänderte Kopien der Show angewandt …</translation>
+    </message>
+</context>
+<context>
+    <name>hangbook::desk::Dialog</name>
+    <message>
+        <source>%1 is saved. %2</source>
+        <translation>%1 ist gesichert. %2</translation>
     </message>
 </context>
 </TS>

@@ -10,7 +10,7 @@
 namespace hangbook::desk {
 namespace {
 
-/// The tool that collects texts files those of a widget under its class alone; the program asks for them by
+/// The tool that collects texts files most of a widget's under its class alone; the program asks for them by
 /// class and namespace.
 class OwnTexts : public QTranslator {
 public:
@@ -19,7 +19,9 @@ public:
   QString translate(const char* context, const char* source, const char* comment, int n) const override {
     constexpr const char* space = "hangbook::desk::";
     const bool inside = std::strncmp(context, space, std::strlen(space)) == 0;
-    return QTranslator::translate(inside ? context + std::strlen(space) : context, source, comment, n);
+    const QString text =
+        inside ? QTranslator::translate(context + std::strlen(space), source, comment, n) : QString();
+    return text.isNull() ? QTranslator::translate(context, source, comment, n) : text;
   }
 };
 
