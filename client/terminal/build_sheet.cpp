@@ -28,6 +28,7 @@ void printBuild(const options::Option& option, std::ostream& out) {
   const auto& picks = option.build.front().picks;
   for (std::size_t i = 0; i < picks.size(); ++i) {
     columns.push_back({QStringLiteral("pick %1 kN").arg(picks[i].name), Column::Kind::figure});
+    columns.push_back({QStringLiteral("at most"), Column::Kind::figure});
     columns.push_back({QStringLiteral("its hoist kN"), Column::Kind::figure});
     const QString point = i < option.points.size() ? option.points[i].point : QString();
     columns.push_back({QStringLiteral("point %1 kN").arg(point), Column::Kind::figure});
@@ -36,7 +37,8 @@ void printBuild(const options::Option& option, std::ostream& out) {
   for (const options::StepLoads& step : option.build) {
     QStringList cells{step.step, shown(step.massKg, 1)};
     for (const options::StepPick& pick : step.picks) {
-      cells << span(pick.leastKn, pick.mostKn) << shown(pick.hoistKn, 3) << shown(pick.pointKn, 3);
+      cells << span(pick.leastKn, pick.mostKn) << shown(pick.worstMostKn, 3) << shown(pick.hoistKn, 3)
+            << shown(pick.pointKn, 3);
     }
     table.add(cells);
   }

@@ -26,10 +26,12 @@ void printStops(const options::Option& option, std::ostream& out) {
                       : QStringLiteral("tilt °"),
                   Column::Kind::figure},
                  {stop.runs + QStringLiteral(" kN"), Column::Kind::figure},
-                 {stop.stopped + QStringLiteral(" kN"), Column::Kind::figure}});
+                 {QStringLiteral("at most"), Column::Kind::figure},
+                 {stop.stopped + QStringLiteral(" kN"), Column::Kind::figure},
+                 {QStringLiteral("at least"), Column::Kind::figure}});
     for (const options::StopStep& step : stop.steps) {
       table.add({shown(step.differenceM, 2), shownAngle(step.turnDeg, 1), shown(step.runsKn, 2),
-                 shown(step.stoppedKn, 2)});
+                 shown(step.worstRunsKn, 2), shown(step.stoppedKn, 2), shown(step.worstStoppedKn, 2)});
     }
     table.print(out, QStringLiteral("  "));
     if (!stop.holdBy.isEmpty()) {

@@ -11,19 +11,19 @@ namespace hangbook::hang {
 
 /// One element put together with all above it, in frame coordinates.
 struct Piece {
-  double jointDeg = 0.0; ///< its joint's angle
-  double angleDeg = 0.0; ///< its turn against the frame: the sum of the joint angles down to it
+  double jointDeg{}; ///< its joint's angle
+  double angleDeg{}; ///< its turn against the frame: the sum of the joint angles down to it
   Turn turn;
   Vec2 pin;
-  double massBelow = 0.0; ///< its own and that of all below it
-  Vec2 massMoment;        ///< Σ mass × position of the same, about the frame's origin
+  double massBelow{}; ///< its own and that of all below it
+  Vec2 massMoment;    ///< Σ mass × position of the same, about the frame's origin
 };
 
 /// The straight line of the chain, in frame coordinates.
 struct ChainLine {
   Vec2 eye;
   Vec2 towardsAnchor; ///< unit vector from the eye
-  double straight = 0.0;
+  double straight{};
 };
 
 /// The frame and everything that hangs from it, put together at given joint angles. It does not depend on
@@ -31,7 +31,7 @@ struct ChainLine {
 struct Assembly {
   std::vector<Piece> pieces;
   std::vector<Vec2> corners; ///< every outline corner, element after element
-  double mass = 0.0;         ///< frame and stack, without a side-pair's head
+  double mass{};             ///< frame and stack, without a side-pair's head
   Vec2 cg;
   std::optional<ChainLine> line;
 };

@@ -28,11 +28,11 @@ struct Attitude {
 struct Balance {
   Attitude attitude;
   Vec3 cg;
-  double mass = 0.0;
-  double tiltDeg = 0.0;
+  double mass{};
+  double tiltDeg{};
   std::optional<SideAttitude> side;
   std::array<PickLoad, 2> pickLoads{};
-  std::size_t pickCount = 0;
+  std::size_t pickCount{};
 };
 
 /// Side-pair, at this actuator angle: the head swings until the centre of gravity is under the pick line.

@@ -16,17 +16,17 @@ namespace hangbook::hang {
 /// From a point to the apex, shackles and all.
 struct BridleLeg {
   Vec3 point;
-  double length = 0.0; ///< without load
+  double length{}; ///< without load
   /// N per metre of stretch; infinite: it does not stretch.
   double stiffness = std::numeric_limits<double>::infinity();
 };
 
 struct LegForce {
-  double tension = 0.0; ///< N; 0 where it is slack
-  bool slack = false;
-  double length = 0.0;            ///< from point to apex as it hangs; of a slack leg: the straight line
-  double fromHorizontalDeg = 0.0; ///< 90 is plumb; below 0 where the point is below the apex
-  Vec3 onPoint;                   ///< force on the point
+  double tension{}; ///< N; 0 where it is slack
+  bool slack{};
+  double length{};            ///< from point to apex as it hangs; of a slack leg: the straight line
+  double fromHorizontalDeg{}; ///< 90 is plumb; below 0 where the point is below the apex
+  Vec3 onPoint;               ///< force on the point
   double vertical() const { return -onPoint.z; } ///< what the point carries downwards
   double horizontal() const { return std::hypot(onPoint.x, onPoint.y); }
 };

@@ -24,8 +24,8 @@ enum class BuildStage {
 /// need not add up to the weight. Not known (NaN): the shape of that step does not follow from the figures.
 struct BuildStep {
   BuildStage stage = BuildStage::stacked;
-  int cabinets = 0;  ///< under the bar; 0: the bar alone
-  double mass = 0.0; ///< kg below the hooks
+  int cabinets{}; ///< under the bar; 0: the bar alone
+  double mass{};  ///< kg below the hooks
   std::array<double, 2> most{};
   std::array<double, 2> least{};
 };
@@ -33,7 +33,7 @@ struct BuildStep {
 /// Which step, in short.
 struct BuildMoment {
   BuildStage stage = BuildStage::set;
-  int cabinets = 0;
+  int cabinets{};
 };
 
 /// The worst of a whole build.
@@ -41,17 +41,17 @@ struct BuildWorst {
   std::array<double, 2> most{}; ///< N, at each pick
   std::array<BuildMoment, 2> mostAt{};
   double leastShare = 1.0; ///< of what hangs then, at the pick that has least; the bar alone is left out
-  std::size_t leastPick = 0;
-  double leastOther = 0.0; ///< N, what that pick then has
+  std::size_t leastPick{};
+  double leastOther{}; ///< N, what that pick then has
   BuildMoment leastAt;
-  double unlike = 0.0; ///< greatest difference of two picks ÷ their mean; the bar alone is left out
+  double unlike{}; ///< greatest difference of two picks ÷ their mean; the bar alone is left out
   BuildMoment unlikeAt;
   /// A step whose loads are not known; the figures above are then those of the others. As long as nobody has
   /// worked it out, nothing is known.
   std::optional<BuildMoment> unknown = BuildMoment{};
-  double restPanDeg = 0.0; ///< of a side-pair, as assembled
-  double restActuatorDeg = 0.0;
-  double levelActuatorDeg = 0.0; ///< where the whole hang is level; the same as at rest where it cannot be
+  double restPanDeg{}; ///< of a side-pair, as assembled
+  double restActuatorDeg{};
+  double levelActuatorDeg{}; ///< where the whole hang is level; the same as at rest where it cannot be
 };
 
 /// The build of one stack at one mark of its chain. Level is a tilt of 0. The chain goes on when the cabinet
@@ -85,11 +85,11 @@ private:
   const Bar* bar_;
   const std::vector<Element>* stack_;
   std::optional<Chain> chain_;
-  Assembly whole_;        ///< all of it with its chain on, seated joints shut
-  bool opens_ = false;    ///< some seated joint may open at all
-  double panDeg_ = 0.0;   ///< as assembled
-  double restDeg_ = 0.0;  ///< the actuator as assembled
-  double levelDeg_ = 0.0; ///< the actuator where the whole hang is level
+  Assembly whole_;    ///< all of it with its chain on, seated joints shut
+  bool opens_{};      ///< some seated joint may open at all
+  double panDeg_{};   ///< as assembled
+  double restDeg_{};  ///< the actuator as assembled
+  double levelDeg_{}; ///< the actuator where the whole hang is level
   std::vector<BuildStep> steps_;
 };
 

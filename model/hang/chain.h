@@ -16,10 +16,10 @@ double chainLength(const Chain& chain);
 /// The triangle anchor–pin–eye of a pivot that the chain holds. Two sides and the places are given; the
 /// chain is the third side.
 struct PivotTriangle {
-  Vec2 anchor;           ///< from the pivot's pin, in frame coordinates
-  Vec2 eye;              ///< from the pivot's pin, in element coordinates
-  double aboveDeg = 0.0; ///< sum of the joint angles above the pivot
-  Range travelDeg;       ///< of the pivot
+  Vec2 anchor;       ///< from the pivot's pin, in frame coordinates
+  Vec2 eye;          ///< from the pivot's pin, in element coordinates
+  double aboveDeg{}; ///< sum of the joint angles above the pivot
+  Range travelDeg;   ///< of the pivot
 };
 
 /// The triangle of the pivot at element `held` (counted from 1) of a stack that `check` has passed.
@@ -29,7 +29,7 @@ PivotTriangle pivotTriangle(const Bar& bar, const std::vector<Element>& stack, i
 double lengthAt(const PivotTriangle& triangle, double jointDeg);
 
 struct PivotAngles {
-  int count = 0; ///< 0, 1 or 2
+  int count{}; ///< 0, 1 or 2
   std::array<double, 2> deg{};
 };
 
@@ -37,9 +37,9 @@ struct PivotAngles {
 PivotAngles anglesAt(const PivotTriangle& triangle, double length);
 
 struct MarkAngle {
-  int mark = 0;
-  double angleDeg = 0.0;
-  double length = 0.0;
+  int mark{};
+  double angleDeg{};
+  double length{};
 };
 
 /// Every mark that gives exactly one angle within the travel, shortest chain first.

@@ -26,10 +26,10 @@ enum class ChangeKind {
 
 struct Change {
   ChangeKind kind = ChangeKind::missing;
-  int element = 0; ///< counted from 1: of the stack, or the pick
-  int instead = 0; ///< counted from 1
+  int element{}; ///< counted from 1: of the stack, or the pick
+  int instead{}; ///< counted from 1
   int count = 1;
-  double amount = 0.0;
+  double amount{};
   std::array<double, 2> loads{}; ///< N, in the order of `Statics::pickLoads`
 };
 

@@ -9,7 +9,7 @@ namespace hangbook::hang {
 
 struct Rest {
   Eigen::VectorXd angles; ///< of the movable joints, radians
-  double pull = 0.0;      ///< the chain's tension per total weight
+  double pull{};          ///< the chain's tension per total weight
 };
 
 /// Lets the movable joints go from `start` until they rest: least energy with every angle between `low` and

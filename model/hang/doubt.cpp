@@ -393,6 +393,17 @@ double leverWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& ha
   return depth > 0.0 && least > 0.0 ? (1.0 + off / depth) * (spacing / least) : 1.0;
 }
 
+/// How far the centre of all that hangs may be from where it is stated, in the plane of the hang: by its own
+/// doubt, by that of the pick that it is measured from, and as far as another actuator swings it.
+double centreWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hanging, Span actuatorDeg) {
+  double off = 0.5 * std::hypot(hanging.centre.x.width(), hanging.centre.z.width()) +
+               std::numbers::sqrt2 * (doubts.head.place + doubts.head.centre + doubts.frame.place);
+  if (std::holds_alternative<SidePair>(hang.bar.picks)) {
+    off += inRadians(actuatorDeg).width() * longest(hanging.centre);
+  }
+  return off;
+}
+
 } // namespace
 
 bool Doubts::none() const {
@@ -470,6 +481,16 @@ Doubting::Doubting(const Hang& hang, const Doubts& doubts) : hang_(hang), doubts
 Doubting::~Doubting() = default;
 
 Unfavourable Doubting::at(const Statics& nominal, const BuildWorst& build) {
+  return found(nominal, build, nullptr);
+}
+
+std::vector<BuildStep> Doubting::steps(const Statics& nominal, const BuildWorst& build,
+                                       const std::vector<BuildStep>& stated) {
+  std::vector<BuildStep> worst = stated;
+  return found(nominal, build, &worst).bounded ? worst : std::vector<BuildStep>{};
+}
+
+Unfavourable Doubting::found(const Statics& nominal, const BuildWorst& build, std::vector<BuildStep>* told) {
   Unfavourable worst;
   worst.statics = nominal;
   worst.build = build;
@@ -560,12 +581,13 @@ Unfavourable Doubting::at(const Statics& nominal, const BuildWorst& build) {
       nominal.side ? massOf(std::get<SidePair>(hang.bar.picks).headMass, doubts.head).low : 0.0;
   worst.leastMass = std::min(nominal.mass, shape->hanging.mass.low + lightestHead);
   worst.lever = leverWithin(hang, doubts, shape->hanging, nominal);
+  worst.centreOff = centreWithin(hang, doubts, shape->hanging, worst.actuatorDeg);
   for (std::size_t pick = 0; pick < nominal.pickCount; ++pick) {
     worst.leastPick[pick] = std::min(nominal.pickLoads[pick].load, picks.load[pick].low);
     worst.statics.pickLoads[pick].load = std::max(nominal.pickLoads[pick].load, picks.load[pick].high);
   }
   worst.build = buildWithin(hang, doubts, nominal, build, picks, shape->forBuild(hang, doubts, build),
-                            worst.actuatorDeg);
+                            worst.actuatorDeg, told);
   bound(within, worst);
   worst.height = heightWithin(within, doubts);
   worst.chainMayNotReach =

@@ -16,18 +16,18 @@ namespace hangbook::hang {
 
 /// Of one element, of the bar's frame, or of its head.
 struct PieceDoubt {
-  double lighter = 0.0; ///< kg, at most so much less than stated
-  double heavier = 0.0; ///< kg, at most so much more
-  double centre = 0.0;  ///< m, each coordinate of the centre of gravity, either way
-  double place = 0.0;   ///< m, each coordinate of every other place (pins, contact, eye, outline), either way
+  double lighter{}; ///< kg, at most so much less than stated
+  double heavier{}; ///< kg, at most so much more
+  double centre{};  ///< m, each coordinate of the centre of gravity, either way
+  double place{};   ///< m, each coordinate of every other place (pins, contact, eye, outline), either way
 };
 
 struct Doubts {
   PieceDoubt head;  ///< side-pair only; `place` also of the pick spacing
   PieceDoubt frame; ///< `place` also of picks and anchor
   std::vector<PieceDoubt> stack;
-  double linkShorter = 0.0; ///< m, of one link of the chain: made to a tolerance
-  double linkLonger = 0.0;  ///< m, tolerance and wear: a worn chain only gets longer
+  double linkShorter{}; ///< m, of one link of the chain: made to a tolerance
+  double linkLonger{};  ///< m, tolerance and wear: a worn chain only gets longer
 
   /// Every figure is as stated.
   bool none() const;
@@ -54,12 +54,13 @@ struct Unfavourable {
   std::vector<Span> jointDeg; ///< its angle, the opening included
   std::vector<Span> aimDeg;
   /// How far the height of any outline corner below the picks is off, either way, m.
-  double height = 0.0;
-  double leastMass = 0.0;            ///< kg, all of it at its lightest
+  double height{};
+  double leastMass{};                ///< kg, all of it at its lightest
   std::array<double, 2> leastPick{}; ///< N, as set
+  double centreOff{}; ///< m, by which the centre of all that hangs may be off in the plane of the hang
   double lever = 1.0; ///< factor on what a height below the picks ÷ their spacing may at most come to
   /// The chain may be too short to reach its eye at this mark.
-  bool chainMayNotReach = false;
+  bool chainMayNotReach{};
   /// Nothing is bounded: a pivot may leave its travel or its chain go slack, no shape follows for some
   /// corner, or it hinges on an opening that nobody stated. Angles are then empty, or tell that pivot's.
   bool bounded = true;
@@ -79,7 +80,13 @@ public:
   /// 90° or more counts as not stated. Never throws for a hang that has been solved.
   Unfavourable at(const Statics& nominal, const BuildWorst& build);
 
+  /// Each step of the build at its unfavourable end: the most and the least that a pick may carry, and the
+  /// mass as stated; NaN where it is not known. Empty where nothing is bounded. `stated`: of `buildSteps`.
+  std::vector<BuildStep> steps(const Statics& nominal, const BuildWorst& build,
+                               const std::vector<BuildStep>& stated);
+
 private:
+  Unfavourable found(const Statics& nominal, const BuildWorst& build, std::vector<BuildStep>* told);
   class Shapes;
   const Hang& hang_;
   const Doubts& doubts_;

@@ -86,9 +86,40 @@ struct Worsen {
   BuildWorst& worst;
   std::size_t picks;
   bool side;
+  std::vector<BuildStep>* told = nullptr;
+
+  BuildStep* toldAt(BuildMoment moment) const {
+    for (std::size_t i = 0; told != nullptr && i < told->size(); ++i) {
+      BuildStep& step = (*told)[i];
+      // Aiming and the set hang are of all cabinets.
+      if (step.stage == moment.stage &&
+          (step.cabinets == moment.cabinets || moment.stage >= BuildStage::aiming)) {
+        return &step;
+      }
+    }
+    return nullptr;
+  }
+
+  void tell(BuildMoment moment, const PickSpans& at) const {
+    BuildStep* step = toldAt(moment);
+    for (std::size_t pick = 0; step != nullptr && pick < picks; ++pick) {
+      const Span load = at.load[pick];
+      const bool known = std::isfinite(load.low) && std::isfinite(load.high);
+      step->most[pick] = known ? std::max(step->most[pick], load.high) : std::nan("");
+      step->least[pick] = known ? std::min(step->least[pick], load.low) : std::nan("");
+    }
+  }
+
+  void tellUnknown(BuildMoment moment) const {
+    if (BuildStep* step = toldAt(moment)) {
+      step->most.fill(std::nan(""));
+      step->least.fill(std::nan(""));
+    }
+  }
 
   void take(BuildMoment moment, const PickSpans& at, double weight) const {
     constexpr double same = 1e-9; // the plainer step is named where only rounding differs
+    tell(moment, at);
     for (std::size_t pick = 0; pick < picks; ++pick) {
       if (!std::isfinite(at.load[pick].high) || !std::isfinite(at.share[pick].low)) {
         worst.unknown = moment;
@@ -325,19 +356,20 @@ std::vector<StepWithin> stepsWithin(const Hang& hang, const Doubts& doubts, cons
 
 BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& nominal,
                        const BuildWorst& stated, const PickSpans& asSet, const HangingShape& shape,
-                       Span actuatorDeg) {
+                       Span actuatorDeg, std::vector<BuildStep>* told) {
   BuildWorst worst;
   worst.unknown = stated.unknown;
   worst.restPanDeg = stated.restPanDeg;
   worst.restActuatorDeg = stated.restActuatorDeg;
   worst.levelActuatorDeg = stated.levelActuatorDeg;
-  const Worsen worsen{worst, nominal.pickCount, nominal.side.has_value()};
+  const Worsen worsen{worst, nominal.pickCount, nominal.side.has_value(), told};
   const auto all = static_cast<int>(hang.stack.size());
   worsen.take({BuildStage::set, all}, asSet, nominal.mass * standardGravity);
 
   for (const StepWithin& step : shape.steps) {
     if (step.freely) {
       worst.unknown = step.moment;
+      worsen.tellUnknown(step.moment);
     } else {
       worsen.take(step.moment, step.picks, step.weight);
     }
@@ -376,6 +408,7 @@ BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& no
   }
   if (moves && freely) {
     worst.unknown = BuildMoment{BuildStage::aiming, all};
+    worsen.tellUnknown(*worst.unknown);
     return worst;
   }
   const HangingSpan& aimed = shut || !moves ? hanging : shape.opened;

@@ -41,9 +41,9 @@ UpSpan upWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hangi
 /// What the picks may carry at one step before aiming.
 struct StepWithin {
   BuildMoment moment;
-  bool freely = false; ///< a joint may open whose stop nobody stated: the rest is not known
+  bool freely{}; ///< a joint may open whose stop nobody stated: the rest is not known
   PickSpans picks;
-  double weight = 0.0; ///< N, that hangs then, halfway between its lightest and heaviest
+  double weight{}; ///< N, that hangs then, halfway between its lightest and heaviest
 };
 
 /// The steps before aiming, a held pivot at `pivotDeg`. Of `stated` the pan and actuator at rest count.
@@ -58,9 +58,10 @@ struct HangingShape {
   const std::vector<StepWithin>& steps;
 };
 
-/// The worst of the build, of aiming and of the hang as set.
+/// The worst of the build, of aiming and of the hang as set. `told`: the steps as stated, whose loads become
+/// the worst of each.
 BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& nominal,
                        const BuildWorst& stated, const PickSpans& asSet, const HangingShape& shape,
-                       Span actuatorDeg);
+                       Span actuatorDeg, std::vector<BuildStep>* told = nullptr);
 
 } // namespace hangbook::hang

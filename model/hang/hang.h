@@ -15,8 +15,8 @@ namespace hangbook::hang {
 
 /// From `low` to `high`, both included; degrees.
 struct Range {
-  double low = 0.0;
-  double high = 0.0;
+  double low{};
+  double high{};
 
   constexpr bool holds(double value) const {
     return value >= low - angleSlackDeg && value <= high + angleSlackDeg;
@@ -26,8 +26,8 @@ struct Range {
 /// Two picks side by side on the head's y axis, `pickSpacing` apart; the whole swings about the line through
 /// them. `headCg` and `tiltAxis` in head coordinates (origin midway between the picks).
 struct SidePair {
-  double pickSpacing = 0.0;
-  double headMass = 0.0;
+  double pickSpacing{};
+  double headMass{};
   Vec2 headCg;
   Vec2 tiltAxis;
   Range tiltTravelDeg; ///< of the actuator: frame against head
@@ -47,7 +47,7 @@ struct SinglePick {
 
 struct Bar {
   std::variant<SidePair, ForeAftPair, SinglePick> picks;
-  double frameMass = 0.0; ///< with everything fixed to the frame (cable, hardware)
+  double frameMass{}; ///< with everything fixed to the frame (cable, hardware)
   Vec2 frameCg;
   Vec2 stackPin;
   std::optional<Vec2> chainAnchor; ///< frame coordinates; needed where there is a chain
@@ -55,14 +55,14 @@ struct Bar {
 
 /// Hinge at the front pin, push only at the rear `contact` (element coordinates, x below 0).
 struct Seated {
-  double angleDeg = 0.0;
+  double angleDeg{};
   Vec2 contact;
-  double openToDeg = 0.0; ///< how far its rear can open, nose up; 0: not at all. Statics take it as shut.
+  double openToDeg{}; ///< how far its rear can open, nose up; 0: not at all. Statics take it as shut.
 };
 
 /// Force and moment through two pins (element coordinates) on each of two sides.
 struct Pinned {
-  double angleDeg = 0.0;
+  double angleDeg{};
   std::array<Vec2, 2> pins;
 };
 
@@ -76,7 +76,7 @@ using Joint = std::variant<Seated, Pinned, Pivot>;
 /// A cabinet, in its own coordinates: origin at its top front pin, x forward, z up.
 struct Element {
   std::string name;
-  double mass = 0.0;
+  double mass{};
   Vec2 cg;
   std::optional<Vec2> nextPin; ///< where the next one's pin sits; needed unless it is the lowest
   std::vector<Vec2> outline;   ///< closed polygon, corners in order
@@ -86,25 +86,25 @@ struct Element {
 
 /// Mark n: the clip bears in the far end of link n, link 1 being the one at the bar's end.
 struct Chain {
-  double pitch = 0.0; ///< of one link
-  double fixed = 0.0; ///< all bearing-to-bearing lengths outside those links
-  int mark = 0;
-  int held = 0; ///< the element it holds, counted from 1
+  double pitch{}; ///< of one link
+  double fixed{}; ///< all bearing-to-bearing lengths outside those links
+  int mark{};
+  int held{}; ///< the element it holds, counted from 1
 };
 
 /// Side-pair: either a tilt or an actuator angle, and a pan. Fore-aft-pair: a tilt. Single: nothing.
 struct Setting {
   std::optional<double> tiltDeg;
   std::optional<double> actuatorDeg;
-  double panDeg = 0.0;
+  double panDeg{};
 };
 
 /// A line from a second hoist (or a strop to the structure) that holds the foot of a hang back or up. Its
 /// direction in the world is given: upright and square to the pick line, from straight ahead (0°) over
 /// straight up (90°) to straight back (180°).
 struct PullBack {
-  int element = 0; ///< that it pulls at, counted from 1
-  Vec2 at;         ///< element coordinates
+  int element{}; ///< that it pulls at, counted from 1
+  Vec2 at;       ///< element coordinates
   double lineDeg = 90.0;
   std::optional<double> force;   ///< N; either this, or
   std::optional<double> tiltDeg; ///< the elevation of the frame that it is to hold (not with a fore-aft pair)

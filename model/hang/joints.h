@@ -18,7 +18,7 @@ double gravityMoment(const Piece& piece, Vec2 upInPlane);
 
 /// A steady force on one element besides weight and chain, in the frame's axes (forward, left, up).
 struct Back {
-  std::size_t element = 0; ///< counted from 0
+  std::size_t element{}; ///< counted from 0
   Vec3 pull;
   Vec2 at; ///< in the hang's plane
 
@@ -46,12 +46,12 @@ double leastTension(const Assembly& assembly, const std::vector<Element>& stack,
 /// What acts on one joint besides its own forces.
 struct Load {
   Vec2 upInPlane;
-  Vec2 pull;             ///< the chain's, on this element or one below; zero where it holds neither
-  Vec2 pullAt;           ///< the eye
-  bool helped = false;   ///< whether a pinned joint may count on the pull: only where it is determinate
-  double upLeft = 0.0;   ///< how far the frame's left points up: what a roll makes of the weight
-  Vec2 back{};           ///< a steady force on this element or one below
-  double backLeft = 0.0; ///< the same to the left
+  Vec2 pull;         ///< the chain's, on this element or one below; zero where it holds neither
+  Vec2 pullAt;       ///< the eye
+  bool helped{};     ///< whether a pinned joint may count on the pull: only where it is determinate
+  double upLeft{};   ///< how far the frame's left points up: what a roll makes of the weight
+  Vec2 back{};       ///< a steady force on this element or one below
+  double backLeft{}; ///< the same to the left
   Vec2 backAt{};
 };
 

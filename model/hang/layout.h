@@ -17,8 +17,8 @@ struct PlacedElement {
   std::optional<Vec3> nextPin;
   std::optional<Vec3> chainEye;
   std::vector<Vec3> outline;
-  Vec3 forward;        ///< unit vector: the way it aims
-  double aimDeg = 0.0; ///< elevation of that
+  Vec3 forward;    ///< unit vector: the way it aims
+  double aimDeg{}; ///< elevation of that
 };
 
 struct Layout {

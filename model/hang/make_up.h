@@ -10,14 +10,14 @@ namespace hangbook::hang {
 
 /// Steels of one length.
 struct SteelLength {
-  double length = 0.0; ///< m, bearing to bearing
-  int available = 0;   ///< how many may be used in this leg
+  double length{}; ///< m, bearing to bearing
+  int available{}; ///< how many may be used in this leg
 };
 
 struct MakeUpWish {
-  double length = 0.0;    ///< m, from point to apex
-  double tolerance = 0.0; ///< m, either way
-  double shackle = 0.0;   ///< m, what one shackle adds, bearing to bearing
+  double length{};    ///< m, from point to apex
+  double tolerance{}; ///< m, either way
+  double shackle{};   ///< m, what one shackle adds, bearing to bearing
   int mostSteels = 6;
   /// Shackles beyond the one above each steel and the one at the apex, to come nearer to the length.
   int moreShackles = 3;
@@ -25,8 +25,8 @@ struct MakeUpWish {
 
 struct MakeUp {
   std::vector<int> steels; ///< how many of each length, in the order of the list
-  int shackles = 0;
-  double length = 0.0;
+  int shackles{};
+  double length{};
   int pieces() const;
 };
 

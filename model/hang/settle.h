@@ -15,27 +15,27 @@ namespace hangbook::hang {
 /// As JointStatics, in the real shape: `contact` is 0 where the joint is open and empty where it rests on its
 /// stop, which then carries `stop` at the contact's place.
 struct SettledJoint : JointStatics {
-  bool seated = false;
+  bool seated{};
 };
 
 struct SettledChain {
-  double length = 0.0;
-  double straight = 0.0;
-  bool taut = false;
+  double length{};
+  double straight{};
+  bool taut{};
   /// N; 0 where not taut; empty where no coordinate is free to move, so that balance leaves it open.
   std::optional<double> tension;
-  double least = 0.0; ///< N, the least that balance allows; the other figures are given with it
-  double most = 0.0;  ///< N, the most of it; see `JointEnd`
+  double least{}; ///< N, the least that balance allows; the other figures are given with it
+  double most{};  ///< N, the most of it; see `JointEnd`
 };
 
 struct Settled {
-  double mass = 0.0;
+  double mass{};
   Vec3 cg;
-  double tiltDeg = 0.0;
+  double tiltDeg{};
   std::optional<SideAttitude> side;
-  double bottom = 0.0;
+  double bottom{};
   std::array<PickLoad, 2> pickLoads{};
-  std::size_t pickCount = 0;
+  std::size_t pickCount{};
   std::optional<SettledChain> chain;
   std::vector<SettledJoint> joints;
 };

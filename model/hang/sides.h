@@ -9,7 +9,7 @@ namespace hangbook::hang {
 enum class Side { either, left, right };
 
 struct SidePin {
-  double force = 0.0;       ///< N, on that pin of the more loaded side
+  double force{};           ///< N, on that pin of the more loaded side
   Side side = Side::either; ///< the more loaded one; either where both are alike
 };
 

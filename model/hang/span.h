@@ -14,8 +14,8 @@
 namespace hangbook::hang {
 
 struct Span {
-  double low = 0.0;
-  double high = 0.0;
+  double low{};
+  double high{};
 
   constexpr Span() = default;
   constexpr Span(double exact)
@@ -125,7 +125,7 @@ struct SpanTurn {
   Span sine{0.0};
   Turn from;
   Turn to;
-  bool half = false; ///< half a turn or more: anything of that length may come out
+  bool half{}; ///< half a turn or more: anything of that length may come out
 
   bool exact() const { return from.cosine == to.cosine && from.sine == to.sine; }
 

@@ -16,7 +16,7 @@ struct TiltCurve {
   double share = 1.0; ///< of the total mass that hangs from the tilt axis
   Vec2 centre;        ///< g
   double panCosine = 1.0;
-  double panSine = 0.0;
+  double panSine{};
 
   TiltCurve(const SidePair& pair, const Assembly& assembly, double panDeg);
 

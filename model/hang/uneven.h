@@ -11,7 +11,7 @@
 namespace hangbook::hang {
 
 struct Uneven {
-  double turnDeg = 0.0;          ///< side-pair: roll, left side up positive; fore-aft-pair: the tilt
+  double turnDeg{};              ///< side-pair: roll, left side up positive; fore-aft-pair: the tilt
   std::array<double, 2> loads{}; ///< N, in the order of `Statics::pickLoads`
 };
 

@@ -9,8 +9,8 @@ namespace hangbook::hang {
 
 /// In the plane of the hang: x forward (the way it aims), z up.
 struct Vec2 {
-  double x = 0.0;
-  double z = 0.0;
+  double x{};
+  double z{};
 
   friend constexpr bool operator==(const Vec2&, const Vec2&) = default;
 };
@@ -42,7 +42,7 @@ constexpr Vec2 quarterTurn(Vec2 a) {
 /// A turn in the plane, nose up positive.
 struct Turn {
   double cosine = 1.0;
-  double sine = 0.0;
+  double sine{};
 
   constexpr Vec2 operator()(Vec2 a) const { return {a.x * cosine - a.z * sine, a.x * sine + a.z * cosine}; }
 };
@@ -52,9 +52,9 @@ inline Turn turnBy(double radians) {
 
 /// In the world: x horizontal the way the hang faces at zero swing, y to the left of that, z up.
 struct Vec3 {
-  double x = 0.0;
-  double y = 0.0;
-  double z = 0.0;
+  double x{};
+  double y{};
+  double z{};
 };
 
 constexpr Vec3 operator+(Vec3 a, Vec3 b) {

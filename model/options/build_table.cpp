@@ -45,6 +45,22 @@ QString stepWords(const hang::BuildStep& step, const Case& option) {
                                                           : count;
 }
 
+/// The same hang, carrying at its most what it carries at one step.
+Settled carrying(Settled then, std::size_t pick, double most) {
+  then.build.most[pick] = most;
+  then.statics.pickLoads[pick].load = most;
+  return then;
+}
+
+/// Each step at the unfavourable end of what is in doubt; empty where nothing is bounded.
+std::vector<hang::BuildStep> worstSteps(const Settled& worst, const Settled& settled, const Option& option,
+                                        const std::vector<hang::BuildStep>& steps) {
+  if (worst.doubt == nullptr) {
+    return steps;
+  }
+  return hang::Doubting(*option.hangInput, worst.doubt->figures).steps(settled.statics, settled.build, steps);
+}
+
 QJsonValue known(double value) {
   return std::isfinite(value) ? QJsonValue(value) : QJsonValue(QJsonValue::Null);
 }
@@ -54,7 +70,8 @@ double orNot(const QJsonValue& value) {
 
 } // namespace
 
-std::vector<StepLoads> stepLoads(const Case& of, const Settled& settled, double trimM, const Option& option) {
+std::vector<StepLoads> stepLoads(const Case& of, const Settled& worst, const Settled& settled, double trimM,
+                                 const Option& option) {
   std::vector<StepLoads> table;
   if (!option.hangInput) {
     return table;
@@ -65,15 +82,21 @@ std::vector<StepLoads> stepLoads(const Case& of, const Settled& settled, double 
   } catch (const Error&) {
     return table; // the rules say so: the loads of the build are then not known
   }
-  for (const hang::BuildStep& step : steps) {
+  const std::vector<hang::BuildStep> inDoubt = worstSteps(worst, settled, option, steps);
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    const hang::BuildStep& step = steps[i];
     StepLoads row{stepWords(step, of), stageWord(step.stage), step.cabinets, step.mass, {}};
     for (std::size_t pick = 0; pick < settled.statics.pickCount; ++pick) {
-      Settled then = settled; // the same hang, carrying at its most what it carries at this step
-      then.build.most[pick] = step.most[pick];
-      then.statics.pickLoads[pick].load = step.most[pick];
+      const Settled then = carrying(settled, pick, step.most[pick]);
+      const double least = inDoubt.empty() ? notKnown : inDoubt[i].least[pick];
+      const double most = inDoubt.empty() ? notKnown : inDoubt[i].most[pick];
+      const Settled atWorst = carrying(worst, pick, most);
+      const bool known = !std::isnan(most); // the greater of two would lose it
       row.picks.push_back({pickName(settled, pick), step.least[pick] / 1000.0, step.most[pick] / 1000.0,
                            highestLifted(of, then, trimM, pick) / 1000.0,
-                           highestAtRest(of, then, trimM, pick) / 1000.0});
+                           highestAtRest(of, then, trimM, pick) / 1000.0, least / 1000.0, most / 1000.0,
+                           known ? highestLifted(of, atWorst, trimM, pick) / 1000.0 : notKnown,
+                           known ? highestAtRest(of, atWorst, trimM, pick) / 1000.0 : notKnown});
     }
     table.push_back(std::move(row));
   }
@@ -89,7 +112,11 @@ QJsonArray toJson(const std::vector<StepLoads>& table) {
                                {QStringLiteral("least_kn"), known(pick.leastKn)},
                                {QStringLiteral("most_kn"), known(pick.mostKn)},
                                {QStringLiteral("hoist_kn"), known(pick.hoistKn)},
-                               {QStringLiteral("point_kn"), known(pick.pointKn)}});
+                               {QStringLiteral("point_kn"), known(pick.pointKn)},
+                               {QStringLiteral("worst_least_kn"), known(pick.worstLeastKn)},
+                               {QStringLiteral("worst_most_kn"), known(pick.worstMostKn)},
+                               {QStringLiteral("worst_hoist_kn"), known(pick.worstHoistKn)},
+                               {QStringLiteral("worst_point_kn"), known(pick.worstPointKn)}});
     }
     rows.append(QJsonObject{{QStringLiteral("step"), row.step},
                             {QStringLiteral("stage"), row.stage},
@@ -114,7 +141,10 @@ std::vector<StepLoads> stepLoadsFromJson(const QJsonArray& rows) {
       row.picks.push_back(
           {pick.value(QLatin1String("name")).toString(), orNot(pick.value(QLatin1String("least_kn"))),
            orNot(pick.value(QLatin1String("most_kn"))), orNot(pick.value(QLatin1String("hoist_kn"))),
-           orNot(pick.value(QLatin1String("point_kn")))});
+           orNot(pick.value(QLatin1String("point_kn"))), orNot(pick.value(QLatin1String("worst_least_kn"))),
+           orNot(pick.value(QLatin1String("worst_most_kn"))),
+           orNot(pick.value(QLatin1String("worst_hoist_kn"))),
+           orNot(pick.value(QLatin1String("worst_point_kn")))});
     }
     table.push_back(std::move(row));
   }

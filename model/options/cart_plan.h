@@ -17,7 +17,7 @@ struct HangStack {
 struct PlannedCart {
   QString cart;              ///< its type; empty: none is known for this cabinet
   QString cabinet;           ///< type that rides on it
-  int number = 0;            ///< how many
+  int number{};              ///< how many
   QStringList hangs;         ///< two or more: they share it, and what is left over is wheeled across
   std::optional<Mass> gross; ///< nullopt: a mass is not known
   std::optional<Length> floor;

@@ -17,14 +17,14 @@ namespace hangbook::options {
 
 /// A sampled ear in the audience.
 struct AudiencePosition {
-  double x = 0.0;
+  double x{};
   double yFrom =
       0.0; ///< what its row spans across; infinite where it is the whole width; both the same: a seat
-  double yTo = 0.0;
-  double ear = 0.0; ///< height above the datum
-  int section = 0;
-  double behind = 0.0; ///< a seat's row: this far behind the front line, along the floor's plan
-  double side = 0.0;   ///< and this far along the row to the left of its middle, seen from the front line
+  double yTo{};
+  double ear{}; ///< height above the datum
+  int section{};
+  double behind{}; ///< a seat's row: this far behind the front line, along the floor's plan
+  double side{};   ///< and this far along the row to the left of its middle, seen from the front line
   /// Its share of the audience: floor area in cm², in whole ones so that sums are exact; 1 for each where no
   /// section has a front line.
   double weight = 1.0;
@@ -32,7 +32,7 @@ struct AudiencePosition {
 
 /// What a cabinet covers, in degrees against its forward direction, and how far.
 struct CoverEdges {
-  std::size_t element = 0; ///< counted from 0 at the bar
+  std::size_t element{}; ///< counted from 0 at the bar
   double lowestDeg = notKnown;
   double highestDeg = notKnown;
   double throwM = notKnown;
@@ -41,17 +41,17 @@ struct CoverEdges {
 
 /// The positions of one section: `seats` a row, the rows from the first to the last, each from right to left.
 struct AudienceBlock {
-  std::size_t first = 0;
-  std::size_t count = 0;
+  std::size_t first{};
+  std::size_t count{};
   std::size_t seats = 1;
-  bool swept = false;
+  bool swept{};
 };
 
 struct Audience {
   std::vector<AudiencePosition> positions; ///< in the order of the sections, each from its first row on
   QStringList sections;
   std::vector<AudienceBlock> blocks; ///< one for each section
-  double weight = 0.0;               ///< of all positions
+  double weight{};                   ///< of all positions
   std::vector<CoverEdges> cabinets;  ///< those that are there to cover, from the bar down
   QStringList missing;               ///< what cover needs and nobody stated, in words
 
@@ -72,15 +72,15 @@ void addSection(Audience&, const venue::Section&, bool weighed);
 /// covering cabinet's sound leaves from. Same order as `Audience`.
 struct CoverView {
   struct Source {
-    double ahead = 0.0;  ///< of the origin, in plan
-    double height = 0.0; ///< above the lowest edge
-    double slopeLow = 0.0;
-    double slopeHigh = 0.0; ///< tan of the elevation of the edges; infinite at and beyond upright
-    double throwM = 0.0;
+    double ahead{};  ///< of the origin, in plan
+    double height{}; ///< above the lowest edge
+    double slopeLow{};
+    double slopeHigh{}; ///< tan of the elevation of the edges; infinite at and beyond upright
+    double throwM{};
     Plan place; ///< in the venue
     /// Unit vectors square to the lower, upper, right and left edge of cover, pointing inside, venue frame.
     std::array<hang::Vec3, 4> inside;
-    double off = 0.0; ///< m, by which its height may be off, either way
+    double off{}; ///< m, by which its height may be off, either way
   };
   std::vector<double> distance;
   std::vector<Source> sources;
@@ -117,10 +117,10 @@ double weightFor(double percent, double total);
 
 /// What is covered at one trim.
 struct Covered {
-  std::size_t positions = 0;
-  std::size_t covered = 0;
-  double weight = 0.0; ///< of all positions
-  double coveredWeight = 0.0;
+  std::size_t positions{};
+  std::size_t covered{};
+  double weight{}; ///< of all positions
+  double coveredWeight{};
   int firstMissed = -1; ///< number of the position, counted from 0
   int lastMissed = -1;
   double percent() const { return positions == 0 ? notKnown : 100.0 * coveredWeight / weight; }
@@ -135,9 +135,9 @@ bool isCovered(const Audience&, const CoverView&, std::size_t position, double t
 /// What no cabinet covers although it lies between two that do: below the lower edge of one covering cabinet
 /// and above the upper edge of the next below it.
 struct CoverHole {
-  std::size_t above = 0; ///< of `Audience::cabinets`
-  std::size_t positions = 0;
-  std::size_t first = 0; ///< the first position in it
+  std::size_t above{}; ///< of `Audience::cabinets`
+  std::size_t positions{};
+  std::size_t first{}; ///< the first position in it
 };
 std::vector<CoverHole> holesAt(const Audience&, const CoverView&, double trimM);
 

@@ -27,9 +27,9 @@ public:
 private:
   /// A stretch of trim in which one position is covered; those of one position do not overlap.
   struct Stretch {
-    double low = 0.0;
-    double high = 0.0;
-    double weight = 0.0;
+    double low{};
+    double high{};
+    double weight{};
   };
   struct Ranges {
     std::vector<Stretch> all;

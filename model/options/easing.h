@@ -18,7 +18,7 @@ struct ChangedFigure {
   QString what;               ///< "low steel", "point L1", "Marram upper"
   std::optional<double> from; ///< in the change's unit; none where it is no figure
   std::optional<double> to;
-  int steps = 0;
+  int steps{};
 };
 
 /// One change of one kind.
@@ -37,7 +37,7 @@ struct Easing {
   Verdict oneStepLess = Verdict::fails; ///< the best of what is left with any one figure a step less
   QString option;                 ///< id of the option that then hangs; another one where a part changed
   std::optional<Setting> setting; ///< its best setting then
-  double coveredPercent = 0;
+  double coveredPercent{};
 };
 
 /// A figure to be asked for, or what else leaves a rule unproven.

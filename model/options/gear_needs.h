@@ -13,16 +13,16 @@ namespace hangbook::options {
 struct UnitNeed {
   fleet::UnitKind kind = fleet::UnitKind::cabinet;
   QString type;
-  int needed = 0;    ///< by all hangs of the show
-  int spares = 0;    ///< that the house asks for besides
-  int owned = 0;     ///< units of this type that there are
-  int free = 0;      ///< fit for use and not due back at their owner before the last day away
-  int elsewhere = 0; ///< most that other shows' chosen options take at one time
+  int needed{};      ///< by all hangs of the show
+  int spares{};      ///< that the house asks for besides
+  int owned{};       ///< units of this type that there are
+  int free{};        ///< fit for use and not due back at their owner before the last day away
+  int elsewhere{};   ///< most that other shows' chosen options take at one time
   bool ruled = true; ///< at least one rule for examination is for this type
   bool mustBeRuled = true;
-  int examined = 0;       ///< of the free ones: every examination stands through the last day away
-  int examinedLonger = 0; ///< and for the house's margin beyond
-  QDate firstDue;         ///< the first day after which one of the free ones is not examined; null: never was
+  int examined{};       ///< of the free ones: every examination stands through the last day away
+  int examinedLonger{}; ///< and for the house's margin beyond
+  QDate firstDue;       ///< the first day after which one of the free ones is not examined; null: never was
   int left() const { return free - elsewhere; }
 };
 
@@ -32,11 +32,11 @@ struct CartNeed {
   QString cart; ///< type; empty: none is known for this cabinet
   std::optional<int> most;
   std::vector<int> cabinets; ///< of each hang
-  int needed = 0;
-  int shared = 0;    ///< carts that ride for more than one hang
-  int notFull = 0;   ///< carts that travel with a place left over
-  int free = 0;      ///< carts of this type fit for use
-  int elsewhere = 0; ///< that other shows take
+  int needed{};
+  int shared{};    ///< carts that ride for more than one hang
+  int notFull{};   ///< carts that travel with a place left over
+  int free{};      ///< carts of this type fit for use
+  int elsewhere{}; ///< that other shows take
   int left() const { return free - elsewhere; }
 };
 
@@ -45,7 +45,7 @@ struct GearNeeds {
   std::vector<CartNeed> carts;
   QDate awayFrom;
   QDate awayTo;
-  bool datesKnown = false;
+  bool datesKnown{};
   QStringList hangs; ///< how each other hang was counted: "right as chosen", "right like this one"
 };
 

@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "hang/doubt_uneven.h"
 #include "hang/uneven.h"
 #include "options/build_force.h"
 #include "options/working_limit.h"
@@ -23,18 +24,61 @@ std::size_t carrierOf(const Case& option, std::size_t pick) {
   return static_cast<std::size_t>(found - option.carriers.begin());
 }
 
+/// What the picks carry with one of them so much higher, N.
+struct Apart {
+  hang::Uneven stated;
+  std::array<double, 2> most{};  ///< that each may carry
+  std::array<double, 2> least{}; ///< below 0: its chain is slack
+  double moved{};                ///< most that moves over, as a part of the weight
+};
+
+/// What was found of the setting's doubts, with its loads.
+hang::Unfavourable unfavourableOf(const Settled& worst) {
+  hang::Unfavourable found;
+  if (worst.doubt != nullptr) {
+    found = worst.doubt->worst;
+  } else {
+    found.leastPick = {worst.statics.pickLoads[0].load, worst.statics.pickLoads[1].load};
+  }
+  found.statics = worst.statics;
+  return found;
+}
+
 class Stopping {
 public:
-  Stopping(const Case& of, const Settled& settled, double trimM, const hang::Bar& bar, std::size_t runs)
-      : of_(of), settled_(settled), trimM_(trimM), bar_(bar), runs_(runs) {}
+  Stopping(const Case& of, const Settled& worst, const Settled& settled, double trimM, const hang::Bar& bar,
+           std::size_t runs)
+      : of_(of), worst_(worst), settled_(settled), unfavourable_(unfavourableOf(worst)), trimM_(trimM),
+        bar_(bar), runs_(runs) {}
 
-  std::optional<hang::Uneven> at(double difference) const {
-    return hang::unevenBy(bar_, settled_.statics, runs_ == 0 ? difference : -difference);
+  std::optional<Apart> at(double difference) const {
+    const auto stated = hang::unevenBy(bar_, settled_.statics, runs_ == 0 ? difference : -difference);
+    if (!stated) {
+      return std::nullopt;
+    }
+    Apart apart{*stated, stated->loads, stated->loads};
+    if (!unfavourable_.bounded) {
+      return apart;
+    }
+    const hang::Doubts none;
+    const auto within = hang::unevenWithin(bar_, worst_.doubt == nullptr ? none : worst_.doubt->figures,
+                                           settled_.statics, unfavourable_, runs_, difference);
+    if (!within) {
+      return std::nullopt;
+    }
+    // The stopped one never carries more than level, nor the one that runs less.
+    const std::size_t stopped = 1 - runs_;
+    apart.most[runs_] = within->raised;
+    apart.least[runs_] = unfavourable_.leastPick[runs_];
+    apart.most[stopped] = worst_.statics.pickLoads[stopped].load;
+    apart.least[stopped] = within->other;
+    apart.moved = within->part;
+    return apart;
   }
 
   /// The first limit that is passed there, in words; empty where none is. `unknown` takes those that nobody
   /// stated.
-  QString passed(double difference, const hang::Uneven& there, QStringList* unknown = nullptr) const {
+  QString passed(double difference, const Apart& there, QStringList* unknown = nullptr) const {
     const WeightLimits& limits = *of_.weight;
     QString first;
     const auto judge = [&](const QString& what, Verdict verdict) {
@@ -50,19 +94,20 @@ public:
     } else {
       judge(QStringLiteral("most difference of the hoists on %1").arg(of_.bar->name), Verdict::unproven);
     }
-    const double weight = there.loads[0] + there.loads[1];
-    const double share = 100.0 * std::min(there.loads[0], there.loads[1]) / weight;
+    if (!unfavourable_.bounded) {
+      judge(QStringLiteral("what the hang's figures may be off by"), Verdict::unproven);
+    }
+    const auto [share, unlike] = sharesAt(there);
     judge(QStringLiteral("pick-share"),
-          share > 0.0 ? againstLowerLimit(share, limits.pickShare.value, 0.0) : Verdict::fails);
+          share > 0.0 ? againstLowerLimit(100.0 * share, limits.pickShare.value, 0.0) : Verdict::fails);
     if (settled_.statics.side) {
       judge(QStringLiteral("pick-share (difference of the sides)"),
-            againstUpperLimit(200.0 * std::abs(there.loads[0] - there.loads[1]) / weight,
-                              limits.sideUnlike.value, 0.0));
+            againstUpperLimit(100.0 * unlike, limits.sideUnlike.value, 0.0));
     }
     for (std::size_t pick = 0; pick < of_.points.size(); ++pick) {
-      Settled then = settled_;
-      then.statics.pickLoads[pick].load = there.loads[pick];
-      then.build.most[pick] = there.loads[pick];
+      Settled then = worst_;
+      then.statics.pickLoads[pick].load = there.most[pick];
+      then.build.most[pick] = there.most[pick];
       const double factors = factorsFor(limits, false);
       judge(QStringLiteral("hoist at %1").arg(pickName(settled_, pick)),
             againstLoadLimit(highestLifted(of_, then, trimM_, pick) * factors,
@@ -92,14 +137,19 @@ public:
     OneStops all{pickName(settled_, stopped), pickName(settled_, runs_), true, {}, notKnown, {}, {}};
     for (const double difference : shownAt) {
       // Beyond a load of 0 the stopped one's chain is slack, and the hang hangs from the other alone.
-      if (const auto there = at(difference); there && there->loads[stopped] > 0.0) {
-        all.steps.push_back(
-            {difference, there->turnDeg, there->loads[runs_] / 1000.0, there->loads[stopped] / 1000.0});
+      const auto there = at(difference);
+      if (there && there->stated.loads[stopped] > 0.0) {
+        const bool bounded = unfavourable_.bounded;
+        all.steps.push_back({difference, there->stated.turnDeg, there->stated.loads[runs_] / 1000.0,
+                             there->stated.loads[stopped] / 1000.0,
+                             bounded ? there->most[runs_] / 1000.0 : notKnown,
+                             bounded ? std::max(0.0, there->least[stopped]) / 1000.0 : notKnown});
       }
     }
     QStringList unknown;
     const auto level = at(0.0);
     if (!level) {
+      all.missing = QStringLiteral("how the picks stand");
       return all;
     }
     all.holdBy = passed(0.0, *level, &unknown);
@@ -121,8 +171,29 @@ public:
   }
 
 private:
+  /// The least share of a pick, and the greatest difference of the two ÷ their mean. Two bounds hold: that of
+  /// the loads, and that of the shares (in which the weight's own doubt does not count) of the level hang,
+  /// with what moves over on top.
+  std::pair<double, double> sharesAt(const Apart& there) const {
+    double share = 1.0;
+    double unlike = 0.0;
+    for (const std::size_t pick : {std::size_t{0}, std::size_t{1}}) {
+      const double less = there.least[pick];
+      const double more = there.most[1 - pick];
+      share = std::min(share, less / (less + more));
+      unlike = std::max(unlike, 2.0 * (more - less) / (less + more));
+    }
+    if (worst_.doubt == nullptr || worst_.build.unknown) {
+      return {share, unlike};
+    }
+    return {std::max(share, worst_.build.leastShare - there.moved),
+            std::min(unlike, worst_.build.unlike + 4.0 * there.moved)};
+  }
+
   const Case& of_;
+  const Settled& worst_;
   const Settled& settled_;
+  hang::Unfavourable unfavourable_;
   double trimM_;
   const hang::Bar& bar_;
   std::size_t runs_;
@@ -130,13 +201,14 @@ private:
 
 } // namespace
 
-std::vector<OneStops> hoistStops(const Case& of, const Settled& settled, double trimM, const Option& option) {
+std::vector<OneStops> hoistStops(const Case& of, const Settled& worst, const Settled& settled, double trimM,
+                                 const Option& option) {
   std::vector<OneStops> all;
   if (settled.statics.pickCount < 2 || !option.hangInput) {
     return all;
   }
   for (const std::size_t runs : {std::size_t{0}, std::size_t{1}}) {
-    all.push_back(Stopping(of, settled, trimM, option.hangInput->bar, runs).answer());
+    all.push_back(Stopping(of, worst, settled, trimM, option.hangInput->bar, runs).answer());
   }
   return all;
 }

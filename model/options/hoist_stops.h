@@ -12,6 +12,9 @@ namespace hangbook::options {
 /// grows, and the difference at which the first limit is passed: the bar's most difference, pick-share,
 /// hoist, point and hardware. Where one stops while the other runs down, the stopped one is the higher and
 /// takes what the running one takes here. Empty for a single pick.
-std::vector<OneStops> hoistStops(const Case&, const Settled&, double trimM, const Option&);
+/// Limits are judged with `worst`, which is `settled` at the unfavourable end of all doubts; the loads of
+/// both are told.
+std::vector<OneStops> hoistStops(const Case&, const Settled& worst, const Settled& settled, double trimM,
+                                 const Option&);
 
 } // namespace hangbook::options

@@ -46,7 +46,7 @@ struct VerdictChange {
 };
 
 struct HouseEffect {
-  int judged = 0; ///< chosen options that the rule counts for
+  int judged{}; ///< chosen options that the rule counts for
   std::vector<VerdictChange> changed;
 };
 

@@ -36,7 +36,7 @@ struct HouseValue {
   std::optional<double> value;
   QString source;
   /// Nobody signed it and there is no usual value that it tightens: it proves nothing by itself.
-  bool unsignedAlone = false;
+  bool unsignedAlone{};
 };
 
 /// Whose list of house rules, the farthest from the show first.

@@ -171,9 +171,9 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   }
   input.set.panDeg = settled.setting.panDeg;
   option.hangInput = std::move(input);
-  option.build = stepLoads(of, settled, trimM, option);
+  option.build = stepLoads(of, worst, settled, trimM, option);
   option.wind = windAnswer(of, worst, trimM);
-  option.stops = hoistStops(of, settled, trimM, option);
+  option.stops = hoistStops(of, worst, settled, trimM, option);
 }
 
 } // namespace

@@ -38,17 +38,17 @@ Case caseOf(const Search& search, const catalogue::StackingTable& table, const S
 /// How one setting and trim do by the rules that depend on them, in numbers.
 struct Score {
   Verdict verdict = Verdict::holds;
-  int failing = 0;     ///< rules that fail
-  int open = 0;        ///< rules that are unproven
-  double beyond = 0.0; ///< sum over failing rules of how far beyond, as a part of the limit
-  double cover = 0.0;  ///< per cent; 0 where not known
+  int failing{};   ///< rules that fail
+  int open{};      ///< rules that are unproven
+  double beyond{}; ///< sum over failing rules of how far beyond, as a part of the limit
+  double cover{};  ///< per cent; 0 where not known
 };
 
 /// The trims at which every rule that depends on the trim holds, each end labelled; ends are infinite where
 /// no rule sets them.
 struct Window {
-  double low = 0.0;
-  double high = 0.0;
+  double low{};
+  double high{};
   const char* lowSetBy = "";
   const char* highSetBy = "";
   bool open() const { return low <= high; }

@@ -16,22 +16,22 @@ inline constexpr std::array<int, 8> octaveBands{63, 125, 250, 500, 1000, 2000, 4
 using PerOctave = std::array<double, octaveBands.size()>;
 
 struct LevelAir {
-  double temperature = 0.0;    ///< °C
-  double humidity = 0.0;       ///< % relative
-  double pressure = 0.0;       ///< kPa
-  bool pressureStated = false; ///< else standard pressure
+  double temperature{};  ///< °C
+  double humidity{};     ///< % relative
+  double pressure{};     ///< kPa
+  bool pressureStated{}; ///< else standard pressure
 };
 
 /// The first or last row of a section, where it is nearest to the hang's line.
 struct LevelRow {
   QString section;
-  bool last = false;
-  int element = 0; ///< the cabinet that serves it, counted from 1 at the bar
+  bool last{};
+  int element{}; ///< the cabinet that serves it, counted from 1 at the bar
   bool covered =
-      false; ///< within that cabinet's cover and throw; else the topmost one that is there to cover
-  double distanceM = 0;           ///< straight from where its sound leaves to the ear
-  double throwM = 0;              ///< how far the maker says that it is good for
-  double spreadingDb = 0;         ///< lost from 1 m in front of it, as from a point: 20 log10(distance)
+      false;          ///< within that cabinet's cover and throw; else the topmost one that is there to cover
+  double distanceM{}; ///< straight from where its sound leaves to the ear
+  double throwM{};    ///< how far the maker says that it is good for
+  double spreadingDb{};           ///< lost from 1 m in front of it, as from a point: 20 log10(distance)
   std::optional<PerOctave> airDb; ///< lost to the air beside; none where the day's air is not stated
   std::optional<double> levelAtOneMetreDb; ///< maker's
 

@@ -9,8 +9,8 @@ namespace hangbook::options {
 
 /// A place or direction seen from above, venue coordinates, metres.
 struct Plan {
-  double x = 0.0;
-  double y = 0.0;
+  double x{};
+  double y{};
 };
 
 /// How the hang's world lies in the venue.
@@ -35,10 +35,10 @@ Placement placementOf(const Case&, const hang::Layout&);
 /// Lowest point of the whole hang: every outline corner with width and roll, the bar's outline, and, where
 /// the house says that they hang free, the unused links of the chain below the eye that it holds.
 struct LowestEdge {
-  double z = 0.0; ///< above the hang's origin, so as a rule negative
-  bool outlineMissing = false;
-  bool widthMissing = false; ///< only where roll makes the width matter
-  bool tailMissing = false;  ///< the chain's number of links or its pitch
+  double z{}; ///< above the hang's origin, so as a rule negative
+  bool outlineMissing{};
+  bool widthMissing{}; ///< only where roll makes the width matter
+  bool tailMissing{};  ///< the chain's number of links or its pitch
   bool known() const { return !outlineMissing && !widthMissing && !tailMissing; }
 };
 LowestEdge lowestEdge(const Case&, const Settled&);

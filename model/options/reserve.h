@@ -15,10 +15,10 @@ struct Reserve {
   QString kind; ///< mass, low-steel, trim-down, trim-up, tilt-down, tilt-up, mark-down, mark-up, wind
   QString unit;
   double step = 1;
-  int steps = 0;                 ///< the first number of steps at which it does not stand
-  int most = 0;                  ///< where `steps` is 0: it stands at each of so many
-  double from = 0;               ///< the figure as it is now
-  double last = 0;               ///< the last figure at which it stands
+  int steps{};                   ///< the first number of steps at which it does not stand
+  int most{};                    ///< where `steps` is 0: it stands at each of so many
+  double from{};                 ///< the figure as it is now
+  double last{};                 ///< the last figure at which it stands
   Verdict then = Verdict::holds; ///< at `steps`
   QString rule;                  ///< that breaks first
   QString text;                  ///< its sentence there

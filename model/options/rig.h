@@ -21,18 +21,18 @@ struct Rig {
   QStringList missing; ///< what the statics need and nobody stated, in words; then `hang` is of no use
   /// Each fixed joint with more than one hole: its element (counted from 0) and the angles.
   struct Holes {
-    std::size_t element = 0;
+    std::size_t element{};
     std::vector<double> anglesDeg;
   };
   std::vector<Holes> holes;
   /// A seated joint whose maker does not say how far its rear can open. Until it would open that does not
   /// matter; `hang` lets it open freely.
   struct Opening {
-    std::size_t element = 0; ///< counted from 0
-    QString what;            ///< in words
+    std::size_t element{}; ///< counted from 0
+    QString what;          ///< in words
   };
   std::vector<Opening> openingUnknown;
-  int mostMark = 0;              ///< links that the chain has
+  int mostMark{};                ///< links that the chain has
   double tiltStepDeg = 0.5;      ///< of the grid
   double foreAftReachDeg = 20.0; ///< how far a fore-aft pair is tried either way
   RigDoubts doubts;

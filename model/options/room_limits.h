@@ -33,7 +33,7 @@ struct RoomLimits {
 
   std::vector<double> pointHeight; ///< one for each pick
   std::vector<Ceiling> ceilings;
-  bool lowSteelKnown = false;
+  bool lowSteelKnown{};
   double closedLength = notKnown;
   double riggingLength = notKnown;
   std::size_t riggingPieces{}; ///< each of which may be off its length

@@ -10,10 +10,10 @@
 namespace hangbook::options {
 
 struct SweptSection {
-  Plan front;          ///< middle of the front line
-  Plan rear{1, 0};     ///< unit vector from there to the rear
-  double width = 0.0;  ///< along the front line
-  double radius = 0.0; ///< 0: straight; above 0 its centre lies before the line, below 0 behind it
+  Plan front;      ///< middle of the front line
+  Plan rear{1, 0}; ///< unit vector from there to the rear
+  double width{};  ///< along the front line
+  double radius{}; ///< 0: straight; above 0 its centre lies before the line, below 0 behind it
 
   /// A quarter turn to the left of `rear`.
   Plan left() const { return {-rear.y, rear.x}; }
@@ -23,8 +23,8 @@ struct SweptSection {
   double rowLength(double behind) const;
 
   struct Seat {
-    double behind = 0.0;
-    double part = 0.0;
+    double behind{};
+    double part{};
   };
   /// The row and part of it at a place; none beside the section's ends. The profile's own ends are not asked.
   std::optional<Seat> seatAt(Plan place) const;

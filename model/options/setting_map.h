@@ -19,12 +19,12 @@ inline constexpr double mapTrimStepM = 0.01;
 /// Trims of one column that follow one another without a failing one between them.
 struct SettingStretch {
   struct Part {
-    double lowM = 0; ///< the first and the last trim that was run
-    double highM = 0;
+    double lowM{}; ///< the first and the last trim that was run
+    double highM{};
     Verdict verdict = Verdict::holds; ///< of each of them: holds, tight or unproven
   };
-  double lowM = 0;
-  double highM = 0;
+  double lowM{};
+  double highM{};
   QString lowRule; ///< that fails one step below; empty: no lower trim was looked at
   QString highRule;
   std::vector<Part> parts; ///< from the lowest up
@@ -32,7 +32,7 @@ struct SettingStretch {
 
 /// One tilt at one mark.
 struct SettingColumn {
-  double tiltDeg = 0;
+  double tiltDeg{};
   std::vector<SettingStretch> stretches; ///< from the lowest up
   QStringList shutBy;                    ///< without a stretch: the rules that leave no trim
 };
@@ -40,11 +40,11 @@ struct SettingColumn {
 /// Tilts at which a link of the chain leaves a trim.
 struct MarkLine {
   struct At {
-    double tiltDeg = 0;
+    double tiltDeg{};
     Verdict best =
         Verdict::holds; ///< of the trims that were run until one stood: tight or better, or unproven
   };
-  int mark = 0;
+  int mark{};
   std::vector<At> at; ///< in rising order
 };
 

@@ -16,7 +16,7 @@ struct CompareRow {
   QString what;      ///< "verdict", "trim m", "point-load"
   QString rule;      ///< of a rule's row: its id
   QStringList cells; ///< of each option
-  bool differs = false;
+  bool differs{};
 };
 
 /// How names and figures are written. As it stands: metric, the unit in the name, as the terminal prints it.

@@ -19,20 +19,20 @@ struct Stock {
 struct Taker {
   QString tour;
   QString show;
-  int number = 0;
+  int number{};
 };
 
 /// One type on one day. Every unit but the written-off ones is counted once: kept back, due, or fit.
 struct TypeOnDay {
   fleet::UnitKind kind = fleet::UnitKind::cabinet;
   QString type;
-  int owned = 0;       ///< our own, whatever their state
-  int hired = 0;       ///< of others, and not due back before that day
-  int away = 0;        ///< recorded as away today
-  int quarantined = 0; ///< quarantined or in repair: kept back
-  int due = 0;         ///< not kept back, but an examination does not stand on that day
-  int unruled = 0;     ///< fit, though no rule says how often it must be examined
-  int wanted = 0;      ///< by the shows that are away on that day
+  int owned{};       ///< our own, whatever their state
+  int hired{};       ///< of others, and not due back before that day
+  int away{};        ///< recorded as away today
+  int quarantined{}; ///< quarantined or in repair: kept back
+  int due{};         ///< not kept back, but an examination does not stand on that day
+  int unruled{};     ///< fit, though no rule says how often it must be examined
+  int wanted{};      ///< by the shows that are away on that day
   std::vector<Taker> takers;
   int fit() const { return owned + hired - quarantined - due; }
   int free() const { return fit() - wanted; } ///< below 0: so many are short
@@ -51,11 +51,11 @@ struct Shortage {
   QString show;
   fleet::UnitKind kind = fleet::UnitKind::cabinet;
   QString type;
-  QDate day;       ///< the first of its worst days
-  int lacking = 0; ///< so many are missing on that day, over all shows that are away then
-  int examine = 0; ///< of these so many would be there if they were examined
-  int release = 0; ///< so many more if what is kept back came free
-  int hire = 0;    ///< and so many must come from elsewhere
+  QDate day;     ///< the first of its worst days
+  int lacking{}; ///< so many are missing on that day, over all shows that are away then
+  int examine{}; ///< of these so many would be there if they were examined
+  int release{}; ///< so many more if what is kept back came free
+  int hire{};    ///< and so many must come from elsewhere
 };
 
 /// The shortages of every show, each type once with its worst day; in order of day.

@@ -27,7 +27,9 @@ QJsonArray toJson(const std::vector<OneStops>& stops) {
       steps.append(QJsonObject{{QStringLiteral("difference_m"), known(step.differenceM)},
                                {QStringLiteral("turn_deg"), known(step.turnDeg)},
                                {QStringLiteral("runs_kn"), known(step.runsKn)},
-                               {QStringLiteral("stopped_kn"), known(step.stoppedKn)}});
+                               {QStringLiteral("stopped_kn"), known(step.stoppedKn)},
+                               {QStringLiteral("worst_runs_kn"), known(step.worstRunsKn)},
+                               {QStringLiteral("worst_stopped_kn"), known(step.worstStoppedKn)}});
     }
     list.append(QJsonObject{{QStringLiteral("stopped"), stop.stopped},
                             {QStringLiteral("runs"), stop.runs},
@@ -54,7 +56,8 @@ std::vector<OneStops> stopsFromJson(const QJsonArray& list) {
     for (const auto& each : object.value(QLatin1String("steps")).toArray()) {
       const QJsonObject step = each.toObject();
       stop.steps.push_back({orNot(step, "difference_m"), orNot(step, "turn_deg"), orNot(step, "runs_kn"),
-                            orNot(step, "stopped_kn")});
+                            orNot(step, "stopped_kn"), orNot(step, "worst_runs_kn"),
+                            orNot(step, "worst_stopped_kn")});
     }
     stops.push_back(std::move(stop));
   }

@@ -10,10 +10,13 @@
 namespace hangbook::options {
 
 struct StopStep {
-  double differenceM = 0; ///< by which the two picks then stand apart in height
-  double turnDeg = 0;     ///< roll of a side pair, tilt of a fore-aft pair
-  double runsKn = 0;      ///< what the one that runs carries
-  double stoppedKn = 0;   ///< what the stopped one carries
+  double differenceM{}; ///< by which the two picks then stand apart in height
+  double turnDeg{};     ///< roll of a side pair, tilt of a fore-aft pair
+  double runsKn{};      ///< what the one that runs carries
+  double stoppedKn{};   ///< what the stopped one carries
+  /// At the unfavourable end of every figure in doubt; NaN: no bound follows.
+  double worstRunsKn{};    ///< at most
+  double worstStoppedKn{}; ///< at least; 0 where its chain may be slack
 };
 
 struct OneStops {
@@ -21,9 +24,9 @@ struct OneStops {
   QString runs;
   bool up = true; ///< the other runs up; else down
   std::vector<StopStep> steps;
-  double holdAtM = 0; ///< the least difference at which a limit is passed; NaN: none within the steps
-  QString holdBy;     ///< which
-  QString missing;    ///< limits that are not known
+  double holdAtM{}; ///< the least difference at which a limit is passed; NaN: none within the steps
+  QString holdBy;   ///< which
+  QString missing;  ///< limits that are not known
 };
 
 QJsonArray toJson(const std::vector<OneStops>&);

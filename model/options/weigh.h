@@ -17,31 +17,31 @@ enum class CellAt { hook, point };
 
 struct CellReading {
   QString pick; ///< left, right, front, rear, single
-  double kn = 0;
+  double kn{};
 };
 
 struct WeighedPick {
   QString name;
-  double readKn = 0;
-  double computedKn = 0; ///< at the cell's place
-  double percent = 0;    ///< difference, of what was computed
-  bool beyond = false;   ///< the tolerance
+  double readKn{};
+  double computedKn{}; ///< at the cell's place
+  double percent{};    ///< difference, of what was computed
+  bool beyond{};       ///< the tolerance
 };
 
 /// One thing that may be other than it was taken to be.
 struct Assumption {
   QString what;                ///< in words
   std::vector<double> wouldKn; ///< what the cells would then read
-  double missKn = 0;           ///< greatest difference to what they read
-  bool explains = false;       ///< every reading within the tolerance of it
+  double missKn{};             ///< greatest difference to what they read
+  bool explains{};             ///< every reading within the tolerance of it
 };
 
 struct Weighed {
   CellAt at = CellAt::hook;
   std::vector<WeighedPick> picks;
-  double tolerancePercent = 0;
+  double tolerancePercent{};
   QString toleranceSource;
-  bool beyond = false;                 ///< then: stop, hold, count and inspect
+  bool beyond{};                       ///< then: stop, hold, count and inspect
   std::vector<Assumption> assumptions; ///< the best fit first; none where nothing is beyond
 };
 

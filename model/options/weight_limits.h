@@ -30,7 +30,7 @@ struct Piece {
 /// another hang uses it too.
 struct ZoneLoad {
   QString name;
-  bool onePoint = false; ///< `name` is a point's
+  bool onePoint{}; ///< `name` is a point's
   double capacity = notKnown;
   catalogue::Basis basis = catalogue::Basis::unknown;
   QString source;
@@ -39,15 +39,15 @@ struct ZoneLoad {
   /// How many times each of the option's points counts: once for the point itself if it belongs to the zone,
   /// once more for its mirror image where a mirrored hang without a choice is taken to do the same.
   std::vector<int> times;
-  double otherHangsAtRest = 0.0; ///< by their chosen options; `notKnown` where one is open
-  double otherHangsDynamic = 0.0;
+  double otherHangsAtRest{}; ///< by their chosen options; `notKnown` where one is open
+  double otherHangsDynamic{};
   QStringList otherHangs; ///< in words: which hangs count, and by what
 };
 
 struct CoefficientTable; // working_limit.h
 
 struct WeightLimits {
-  bool nobodyBeneath = false;                     ///< stated; else people are, or it is not known
+  bool nobodyBeneath{};                           ///< stated; else people are, or it is not known
   const CoefficientTable* coefficients = nullptr; ///< nullptr: the house names none that there is
   Factor dynamic;                                 ///< 1 or more
   Factor liftShare;                               ///< 1 or more
@@ -70,9 +70,9 @@ struct WeightLimits {
   double rigging = notKnown;    ///< between one point and its hoist
   QStringList riggingUnknown;   ///< what is missing for that, in words
   std::vector<double> capacity; ///< of each of the option's points (its carriers)
-  bool zonesStated = false;     ///< the venue's sheet states any shared structure at all
-  bool pointsWithoutZone = false;
-  bool pointsHaveSource = false;
+  bool zonesStated{};           ///< the venue's sheet states any shared structure at all
+  bool pointsWithoutZone{};
+  bool pointsHaveSource{};
   std::vector<ZoneLoad> zones;
   QStringList zonesUnknown; ///< named by a point, but not in the sheet
   std::vector<Piece> hardware;

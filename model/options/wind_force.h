@@ -25,14 +25,14 @@ double gustPressure(double metresPerSecond);
 
 /// One pair of faces.
 struct WindFace {
-  double towardsDeg = 0.0; ///< its normal seen from above, from the hang's forward to its left
-  double push = 0.0;       ///< N at 1 N/m² in a wind along that normal
-  double below = 0.0;      ///< of the picks, where it acts, m
+  double towardsDeg{}; ///< its normal seen from above, from the hang's forward to its left
+  double push{};       ///< N at 1 N/m² in a wind along that normal
+  double below{};      ///< of the picks, where it acts, m
 };
 
 struct FromDirection {
-  double value = 0.0;
-  double fromDeg = 0.0; ///< that the wind comes from: 0 in front, 90 from the hang's left
+  double value{};
+  double fromDeg{}; ///< that the wind comes from: 0 in front, 90 from the hang's left
 };
 
 class WindForce {
@@ -50,19 +50,19 @@ public:
 private:
   /// Faces that stand alike, together.
   struct Pair {
-    double x = 0.0; ///< unit normal seen from above
-    double y = 0.0;
-    double push = 0.0;   ///< N at 1 N/m²
-    double moment = 0.0; ///< N·m at 1 N/m²
+    double x{}; ///< unit normal seen from above
+    double y{};
+    double push{};   ///< N at 1 N/m²
+    double moment{}; ///< N·m at 1 N/m²
   };
   /// A stretch between two directions at which a pair stands edge-on: there force and moment are one sinusoid
   /// each, V · (cos θ, sin θ).
   struct Stretch {
-    double fromDeg = 0.0;
-    double forceX = 0.0;
-    double forceY = 0.0;
-    double momentX = 0.0;
-    double momentY = 0.0;
+    double fromDeg{};
+    double forceX{};
+    double forceY{};
+    double momentX{};
+    double momentY{};
   };
   std::vector<Stretch> stretches() const;
 

@@ -22,9 +22,9 @@ enum class WindLimit { lean, unloads, point, hoist, hardware, bar, zone };
 /// One limit in a gust.
 struct WindUse {
   WindLimit limit = WindLimit::lean;
-  std::size_t number = 0; ///< the pick, or the zone
-  std::size_t piece = 0;  ///< of the hardware
-  Use use;                ///< degrees for the lean, kN for all else
+  std::size_t number{}; ///< the pick, or the zone
+  std::size_t piece{};  ///< of the hardware
+  Use use;              ///< degrees for the lean, kN for all else
 };
 
 /// The hang in a gust; `pressure` in N/m².
@@ -47,9 +47,9 @@ private:
   const Case& option_;
   const Settled& settled_;
   double trimM_;
-  double force_ = 0.0;
-  double leanDeg_ = 0.0;
-  double moved_ = 0.0;
+  double force_{};
+  double leanDeg_{};
+  double moved_{};
 };
 
 /// "point-load of L1", "hoist at left"

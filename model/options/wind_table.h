@@ -13,30 +13,30 @@
 namespace hangbook::options {
 
 struct WindPick {
-  QString name;       ///< left, right, front, rear, single
-  double mostKn = 0;  ///< force on its hoist's chain in the gust, wet
-  double leastKn = 0; ///< what it keeps in the gust, dry
-  double pointKn = 0; ///< what its point then carries
+  QString name;     ///< left, right, front, rear, single
+  double mostKn{};  ///< force on its hoist's chain in the gust, wet
+  double leastKn{}; ///< what it keeps in the gust, dry
+  double pointKn{}; ///< what its point then carries
 };
 
 struct WindAnswer {
-  double gust = 0;        ///< m/s, as stated
-  double pressure = 0;    ///< N/m², ρ v²/2
-  double mostKn = 0;      ///< the greatest force from any direction
-  double mostFromDeg = 0; ///< that it comes from: 0 in front, 90 from the hang's left
-  double frontKn = 0;
-  double sideKn = 0;
-  double belowM = 0;   ///< of the picks: where the greatest force acts
-  double leanDeg = 0;  ///< of the hoists' chains
-  double swingDeg = 0; ///< of the hang itself about its picks, which turns its aim
-  double wetKg = 0;    ///< wet cloth and ice
+  double gust{};        ///< m/s, as stated
+  double pressure{};    ///< N/m², ρ v²/2
+  double mostKn{};      ///< the greatest force from any direction
+  double mostFromDeg{}; ///< that it comes from: 0 in front, 90 from the hang's left
+  double frontKn{};
+  double sideKn{};
+  double belowM{};   ///< of the picks: where the greatest force acts
+  double leanDeg{};  ///< of the hoists' chains
+  double swingDeg{}; ///< of the hang itself about its picks, which turns its aim
+  double wetKg{};    ///< wet cloth and ice
   std::vector<WindPick> picks;
-  double failsAt = 0;    ///< m/s, the least gust at which a limit is passed; infinite where none is
-  QString failsBy;       ///< which
-  double firstShare = 0; ///< per cent of it
-  double secondShare = 0;
+  double failsAt{};    ///< m/s, the least gust at which a limit is passed; infinite where none is
+  QString failsBy;     ///< which
+  double firstShare{}; ///< per cent of it
+  double secondShare{};
   QString sharesSource;
-  double heightM = 0;  ///< of the picks above the datum
+  double heightM{};    ///< of the picks above the datum
   QStringList missing; ///< without which no figure is proven
 };
 

@@ -11,10 +11,12 @@
 
 #include "hang/build_loads.h"
 #include "hang/doubt.h"
+#include "hang/doubt_uneven.h"
 #include "hang/layout.h"
 #include "hang/settle.h"
 #include "hang/sides.h"
 #include "hang/solve.h"
+#include "hang/uneven.h"
 #include "support/random_hang.h"
 
 using namespace hangbook;
@@ -189,10 +191,14 @@ struct Bound {
   Unfavourable worst;
   Figures figures;
   std::vector<double> heights; ///< as stated
+  Solved stated;
+  Doubts doubts;
+  std::vector<BuildStep> steps;
 
-  Bound(const Solved& stated, const Doubts& doubts)
-      : worst(unfavourable(stated.hang, stated.statics, stated.build, doubts)),
-        figures(figuresIn(worst.statics, worst.build)), heights(::heights(stated)) {}
+  Bound(const Solved& of, const Doubts& within)
+      : worst(unfavourable(of.hang, of.statics, of.build, within)),
+        figures(figuresIn(worst.statics, worst.build)), heights(::heights(of)), stated(of), doubts(within),
+        steps(Doubting(of.hang, within).steps(of.statics, of.build, buildSteps(of.hang, of.statics))) {}
 
   void holds(const Solved& corner) const {
     for (const auto& [what, value] : corner.figures) {
@@ -220,6 +226,38 @@ struct Bound {
     const std::vector<double> there = ::heights(corner);
     for (std::size_t i = 0; i < there.size(); ++i) {
       BOOST_TEST(std::abs(there[i] - heights[i]) <= worst.height + 1e-9, "height " << there[i] - heights[i]);
+    }
+    holdsApart(corner);
+    holdsBuilt(corner);
+  }
+
+  /// One pick higher than it was set.
+  void holdsApart(const Solved& corner) const {
+    for (const double rise : {0.0, 0.05, 0.3}) {
+      for (const std::size_t raised : {std::size_t{0}, std::size_t{1}}) {
+        const auto at = unevenBy(corner.hang.bar, corner.statics, raised == 0 ? rise : -rise);
+        const auto bound = unevenWithin(stated.hang.bar, doubts, stated.statics, worst, raised, rise);
+        if (at && bound) {
+          BOOST_TEST(at->loads[raised] <= bound->raised * (1.0 + 1e-9) + 1e-6);
+          BOOST_TEST(at->loads[1 - raised] >= bound->other - 1e-6 - 1e-9 * std::abs(bound->other));
+        }
+        BOOST_TEST((at || !bound || corner.statics.pickCount < 2));
+      }
+    }
+  }
+
+  /// Each step of the build, where it is known at all.
+  void holdsBuilt(const Solved& corner) const {
+    const std::vector<BuildStep> there = buildSteps(corner.hang, corner.statics);
+    BOOST_TEST_REQUIRE(there.size() == steps.size());
+    for (std::size_t i = 0; i < there.size(); ++i) {
+      for (std::size_t pick = 0; pick < corner.statics.pickCount; ++pick) {
+        const double off = 1e-6 + 1e-9 * std::abs(steps[i].most[pick]);
+        BOOST_TEST((std::isnan(steps[i].most[pick]) || there[i].most[pick] <= steps[i].most[pick] + off),
+                   "step " << i << ": " << there[i].most[pick] << " above " << steps[i].most[pick]);
+        BOOST_TEST((std::isnan(steps[i].least[pick]) || there[i].least[pick] >= steps[i].least[pick] - off),
+                   "step " << i << ": " << there[i].least[pick] << " below " << steps[i].least[pick]);
+      }
     }
   }
 
@@ -430,6 +468,33 @@ BOOST_AUTO_TEST_CASE(a_figure_that_is_not_known_leaves_nothing_bounded) {
   doubts.stack.resize(hang->stack.size());
   doubts.stack[0].centre = std::nan("");
   BOOST_TEST(!unfavourable(stated.hang, stated.statics, stated.build, doubts).bounded);
+}
+
+BOOST_AUTO_TEST_CASE(a_pin_that_carries_nothing_as_stated_carries_what_the_centre_may_turn_over) {
+  // By hand, level: 100 kg straight below the rear one of two pins 0.25 m apart, so that the front one
+  // carries nothing. A centre 1 cm off turns over 100 · 0.01/0.25 = 4 kg: front 4 kg either way, rear 104 kg.
+  Hang hang;
+  hang.bar.frameMass = 40.0;
+  hang.bar.picks = ForeAftPair{{0.5, 0.5}, {-0.5, 0.5}};
+  Element element;
+  element.mass = 100.0;
+  element.cg = {-0.125, -0.3};
+  element.outline = {{0.2, 0.0}, {0.2, -0.5}, {-0.2, -0.5}, {-0.2, 0.0}};
+  element.joint = Pinned{0.0, {Vec2{0.125, 0.0}, Vec2{-0.125, 0.0}}};
+  hang.stack = {element};
+  hang.set.tiltDeg = 0.0;
+  const std::optional<Solved> stated = solved(hang);
+  BOOST_TEST_REQUIRE(stated.has_value());
+  BOOST_TEST_REQUIRE(stated->statics.joints[0].pinForces[0] == 0.0);
+  Doubts doubts;
+  doubts.stack.resize(1);
+  doubts.stack[0].centre = 0.01;
+  const JointStatics worst = unfavourable(hang, stated->statics, stated->build, doubts).statics.joints[0];
+  constexpr auto near = [] { return boost::test_tools::tolerance(1e-9); };
+  BOOST_TEST(worst.pinForces[0] == 2.0 * standardGravity, near());
+  BOOST_TEST(worst.pinLoads[0].x == 0.0);
+  BOOST_TEST(worst.pinLoads[0].z == -4.0 * standardGravity, near());
+  BOOST_TEST(worst.pinForces[1] == 52.0 * standardGravity, near());
 }
 
 BOOST_AUTO_TEST_SUITE_END()

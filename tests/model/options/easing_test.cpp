@@ -146,6 +146,59 @@ BOOST_AUTO_TEST_CASE(points_as_far_apart_as_the_lean_allows) {
   BOOST_TEST(apart(*figure.to + 0.01) == Verdict::fails);
 }
 
+BOOST_AUTO_TEST_CASE(points_that_stand_too_near_move_apart_along_their_own_line) {
+  // 0.3 m ahead and 0.4 m aside of each other: 0.5 m apart, along (0.6, 0.8), where the picks are 1 m apart.
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    now.show.house.push_back({QStringLiteral("lean-most"), 0.5, {}, {}, QStringLiteral("Edda"), now.today});
+    for (venue::Point& point : now.venue.points) {
+      const bool one = point.name == QStringLiteral("L1");
+      if (one || point.name == QStringLiteral("L2")) {
+        point.x = metres(one ? 0.65 : 0.35);
+        point.y = metres(one ? 10.2 : 9.8);
+      }
+    }
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  const options::ChangedFigure& figure = needed(easings, "spacing").changes.front().figures.front();
+  const auto apart = [&](double spacing) {
+    for (venue::Point& point : snapshot.venue.points) {
+      const double side = point.name == QStringLiteral("L1") ? 0.5 : -0.5;
+      if (point.name.startsWith(u'L')) {
+        point.x = metres(0.5 + side * 0.6 * spacing);
+        point.y = metres(10.0 + side * 0.8 * spacing);
+      }
+    }
+    return again(snapshot, failing.id).verdict;
+  };
+  BOOST_TEST(figure.from.value() == 0.5, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(figure.to.value() == 0.5 + 0.01 * figure.steps, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(apart(*figure.to) <= Verdict::tight);
+  BOOST_TEST(apart(*figure.to - 0.01) == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_CASE(where_nothing_would_do_nothing_is_told) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) { now.venue.lowSteel = metres(2); });
+  double told = 0.0;
+  double before = 0.0;
+  const auto easings = options::easingsOf(snapshot, failing, [&](double part) {
+    BOOST_TEST(part >= before);
+    before = part;
+    told = std::max(told, part);
+    return true;
+  });
+  BOOST_TEST((easings.option == failing.id));
+  BOOST_TEST((easings.verdict == Verdict::fails));
+  BOOST_TEST((easings.goal == Verdict::tight));
+  BOOST_TEST(easings.singles.empty());
+  BOOST_TEST(easings.pairs.empty());
+  BOOST_TEST(easings.ask.empty());
+  BOOST_TEST(easings.runs > 0);
+  BOOST_TEST(told > 0.5); // pairs were looked for
+  BOOST_TEST(told < 1.0);
+}
+
 BOOST_AUTO_TEST_CASE(one_cabinet_fewer_is_another_option_of_the_list) {
   Snapshot snapshot = fewSettings();
   auto all = options::decide(snapshot, QStringLiteral("left"));

@@ -138,6 +138,46 @@ BOOST_AUTO_TEST_CASE(no_lengths_of_a_bridles_legs_are_worse_than_what_is_taken) 
   BOOST_TEST(looked > 20);
 }
 
+BOOST_AUTO_TEST_CASE(legs_that_may_be_too_short_to_meet_leave_every_figure_unknown) {
+  // Points 4 m apart on one level, legs of 1.801 + 2 · 0.1 m each: 4.002 m as stated meet. Of three pieces
+  // each is 2 mm off at most, so that the shortest two come to 4.002 − 12 mm and meet nowhere; all longer
+  // ones do.
+  Snapshot snapshot = testing::smallHarbourShow();
+  for (const int i : {0, 1}) {
+    snapshot.venue.points[static_cast<std::size_t>(i)].x = metres(4.0 * i);
+    snapshot.venue.points[static_cast<std::size_t>(i)].y = metres(9.0);
+  }
+  catalogue::HardwareType steel = snapshot.catalogue.hardware[2];
+  steel.name = QStringLiteral("steel 1.801");
+  steel.length = metres(1.801);
+  snapshot.catalogue.hardware.push_back(steel);
+  venue::Bridle bridle;
+  bridle.name = QStringLiteral("B");
+  bridle.points = {snapshot.venue.points[0].name, snapshot.venue.points[1].name};
+  bridle.z = metres(inMetres(snapshot.venue.points[0].z) - std::sqrt(2.001 * 2.001 - 4.0));
+  bridle.shackle = QStringLiteral("shackle");
+  bridle.steels = {steel.name};
+  snapshot.venue.bridles = {bridle};
+  const auto pickAt = [&](double doubt) {
+    houseSays(snapshot, "length-doubt", doubt);
+    return bridledPick(snapshot, House(snapshot.tour.house, {}, {}), bridle);
+  };
+  const auto exact = pickAt(0.0);
+  BOOST_TEST_REQUIRE(exact->fault.isEmpty(), exact->fault.toStdString());
+  BOOST_TEST(exact->apexLower == 0.0);
+  BOOST_TEST(exact->legs[1].pullMore == 1.0);
+  const auto meeting = pickAt(0.0003);         // 1.8 mm of 2 mm
+  BOOST_TEST(meeting->legs[0].pullMore > 2.0); // nearly flat
+  BOOST_TEST(std::isfinite(meeting->apexLower));
+  const auto apart = pickAt(off);
+  BOOST_TEST(std::isnan(apart->apexLower));
+  for (const BridleLeg& leg : apart->legs) {
+    for (const double figure : {leg.pullMore, leg.downMore, leg.twoMore, leg.flatterDeg}) {
+      BOOST_TEST(std::isnan(figure));
+    }
+  }
+}
+
 BOOST_AUTO_TEST_CASE(a_hoist_and_its_rigging_may_be_longer) {
   Snapshot snapshot = testing::smallHarbourShow();
   snapshot.venue.lowSteel = metres(40); // the hook under its point is what is narrow

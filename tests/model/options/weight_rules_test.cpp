@@ -199,6 +199,13 @@ BOOST_AUTO_TEST_CASE(zoneSumsEverything) {
     s.choices.push_back(choice);
   });
   BOOST_TEST(*byChoice.value == both + 4.0 + 7.0, boost::test_tools::tolerance(1e-9));
+  // Which of the two says it is all the same.
+  const Finding saidHere = findingWith("zone-load", [&](Snapshot& s) {
+    oneTruss(s);
+    s.show.hangs[1].mirrors.clear();
+    s.show.hangs[0].mirrors = QStringLiteral("right");
+  });
+  BOOST_TEST(*saidHere.value == 2 * both + 4.0, boost::test_tools::tolerance(1e-9));
   const Finding strangers = findingWith("zone-load", [&](Snapshot& s) {
     oneTruss(s);
     s.show.hangs[1].mirrors.clear();
