@@ -84,8 +84,8 @@ bool swingFallsSteadily(double tiltDeg, double panDeg, Span actuatorDeg) {
 /// One step of the build within its doubts, into the worst.
 struct Worsen {
   BuildWorst& worst;
-  std::size_t picks;
-  bool side;
+  std::size_t picks{};
+  bool side{};
   std::vector<BuildStep>* told = nullptr;
 
   BuildStep* toldAt(BuildMoment moment) const {
