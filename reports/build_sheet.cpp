@@ -18,10 +18,10 @@ Big markOf(const ShowAsIs& show, const options::Option& option, const Figures& f
     big.beside << QStringLiteral("Chain: %1. Count twice: link 1 is the one at the bar.")
                       .arg(table != nullptr ? table->chain : notKnown());
     for (const options::MarkAngle& mark : option.marks) {
-      big.beside << QStringLiteral("mark %1: joint at %2")
+      big.beside << QStringLiteral("mark %1: %2")
                         .arg(mark.mark)
-                        .arg(mark.angleDeg ? figures.angle(mark.angleDeg, 2)
-                                           : QStringLiteral("out of travel"));
+                        .arg(mark.angleDeg ? QStringLiteral("joint at ") + figures.angle(mark.angleDeg, 2)
+                                           : QStringLiteral("out of the joint's travel"));
     }
   } else {
     big.beside << QStringLiteral("No chain in this stack.");
@@ -32,17 +32,18 @@ Big markOf(const ShowAsIs& show, const options::Option& option, const Figures& f
 Table targetsOf(const options::Option& option, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("targets %1").arg(option.key.hang);
-  table.columns = {{QStringLiteral("At trim"), 3.0, false}, {QStringLiteral("Must read"), 1.4, true}};
+  table.large = true;
+  table.columns = {{QStringLiteral("At trim"), 3.0, false}, {QStringLiteral("Must read"), 2.2, true}};
   if (option.setting) {
-    table.rows.push_back(
-        {{QStringLiteral("Tape, datum to lowest edge"), figures.length(option.setting->trimM)},
-         true,
-         false,
-         false});
-    table.rows.push_back({{QStringLiteral("Tape, datum to bar datum"), figures.length(option.datumHeightM)},
+    table.rows.push_back({{QStringLiteral("Tape, datum to lowest edge"), figures.tape(option.setting->trimM)},
                           true,
                           false,
-                          !option.datumHeightM});
+                          false});
+    table.rows.push_back(
+        {{QStringLiteral("Tape, datum to the bar's own datum"), figures.tape(option.datumHeightM)},
+         true,
+         false,
+         !option.datumHeightM});
     table.rows.push_back({{QStringLiteral("Bar tilt (nose up is +)"), figures.angle(option.setting->tiltDeg)},
                           false,
                           false,
@@ -66,38 +67,73 @@ Table targetsOf(const options::Option& option, const Figures& figures) {
   return table;
 }
 
-/// Words of a step with its heights in the system asked for: the plan's own words are metric only where they
-/// name a figure, and those stand in the columns.
-Table stepsOf(const build::Plan& plan, const std::vector<build::Step>& steps, const QString& hang, bool down,
-              const Figures& figures) {
-  Q_UNUSED(plan)
+QString wordsOf(const build::Step& step) {
+  QString what = step.what;
+  if (step.people > 1) {
+    what += QStringLiteral(" (%1 people)").arg(step.people);
+  }
+  if (step.nobodyBeneath) {
+    what += QStringLiteral(" — NOBODY BENEATH");
+  }
+  for (const QString& missing : step.missing) {
+    what += QStringLiteral("\nUNPROVEN, not known: %1").arg(missing);
+  }
+  if (!step.gate.isEmpty()) {
+    what += QStringLiteral("\nHOLD POINT: %1").arg(step.gate);
+  }
+  return what;
+}
+
+/// Steps are numbered over all hangs: where the numbers jump, whose they are. A page is held alone.
+Table::Row elsewhere(const std::vector<build::Step>& steps, std::size_t from, std::size_t to) {
+  QStringList whose;
+  for (std::size_t i = from; i < to; ++i) {
+    if (!whose.contains(steps[i].hang)) {
+      whose << steps[i].hang;
+    }
+  }
+  Table::Row row;
+  row.cells << QString()
+            << (to - from == 1 ? QStringLiteral("Step %1: hang %2").arg(steps[from].number).arg(whose.front())
+                               : QStringLiteral("Steps %1 to %2: hang %3")
+                                     .arg(steps[from].number)
+                                     .arg(steps[to - 1].number)
+                                     .arg(whose.join(QStringLiteral(" and "))));
+  row.aside = true;
+  return row;
+}
+
+Table stepsOf(const build::Plan& plan, const QString& hang, bool down, const Figures& figures) {
+  const std::vector<build::Step>& steps = down ? plan.loadOut : plan.steps;
   Table table;
   table.name = QStringLiteral("%1 %2").arg(down ? QStringLiteral("load-out") : QStringLiteral("steps"), hang);
+  table.title =
+      QStringLiteral("Hang %1, %2").arg(hang.toUpper(), down ? QStringLiteral("down") : QStringLiteral("up"));
+  table.note =
+      QStringLiteral("Hooks and lowest: above the floor under the hang, after the step. Steps are numbered "
+                     "over all hangs.");
+  for (const QString& caution : down ? QStringList() : plan.cautions) {
+    table.note += QStringLiteral("\n– ") + caution;
+  }
   table.large = !down;
+  table.ticked = true;
   table.columns = {{QStringLiteral("No."), 0.6, true},
-                   {QStringLiteral("Step"), 6.0, false},
+                   {QStringLiteral("Step"), down ? 9.0 : 6.2, false},
                    {QStringLiteral("Hooks by"), 1.35, true},
                    {QStringLiteral("Hooks at"), 1.3, true},
                    {QStringLiteral("Lowest at"), 1.3, true}};
-  for (const build::Step& step : steps) {
+  std::size_t shown = 0; // behind the last of this hang's
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    const build::Step& step = steps[i];
     if (step.hang != hang) {
       continue;
     }
+    if (i > shown) {
+      table.rows.push_back(elsewhere(steps, shown, i));
+    }
+    shown = i + 1;
     Table::Row row;
-    QString what = step.what;
-    if (step.people > 1) {
-      what += QStringLiteral(" (%1 people)").arg(step.people);
-    }
-    if (step.nobodyBeneath) {
-      what += QStringLiteral(" — NOBODY BENEATH");
-    }
-    for (const QString& missing : step.missing) {
-      what += QStringLiteral("\nUNPROVEN, not known: %1").arg(missing);
-    }
-    if (!step.gate.isEmpty()) {
-      what += QStringLiteral("\nHOLD POINT: %1").arg(step.gate);
-    }
-    row.cells = {QString::number(step.number), what, step.move ? figures.move(step.move) : QString(),
+    row.cells = {QString::number(step.number), wordsOf(step), step.move ? figures.move(step.move) : QString(),
                  step.hooks ? figures.length(step.hooks) : QString(),
                  step.lowest ? figures.length(step.lowest) : QString()};
     row.strong = step.kind == build::StepKind::raise || step.kind == build::StepKind::setDown;
@@ -118,10 +154,12 @@ Sheet buildSheet(const ShowAsIs& show, const Figures& figures) {
   for (const QString& what : show.plan.missing) {
     sheet.notCleared << QStringLiteral("Build unproven, not known: %1").arg(what);
   }
-  for (const QString& caution : show.plan.cautions) {
-    sheet.blocks.emplace_back(Text{Size::body, QStringLiteral("– %1").arg(caution)});
+  sheet.blocks.emplace_back(datumText(show));
+  if (const auto wind = windText(show, figures)) {
+    sheet.blocks.emplace_back(*wind);
   }
-  bool first = true;
+  bool first = sheet.notCleared.isEmpty(); // else the reasons stand on a page of their own
+
   for (const HangAsIs& hang : show.hangs) {
     if (!hang.now) {
       continue;
@@ -143,17 +181,12 @@ Sheet buildSheet(const ShowAsIs& show, const Figures& figures) {
       sheet.blocks.emplace_back(std::move(elevation));
     }
     sheet.blocks.emplace_back(NewPage{});
-    sheet.blocks.emplace_back(
-        Text{Size::heading, QStringLiteral("Hang %1, up. Hooks and lowest: above the floor under the "
-                                           "hang, after the step")
-                                .arg(hang.hang.toUpper())});
-    sheet.blocks.emplace_back(stepsOf(show.plan, show.plan.steps, hang.hang, false, figures));
+    sheet.blocks.emplace_back(stepsOf(show.plan, hang.hang, false, figures));
   }
   for (const HangAsIs& hang : show.hangs) {
     if (hang.now) {
-      sheet.blocks.emplace_back(
-          Text{Size::heading, QStringLiteral("Hang %1, down").arg(hang.hang.toUpper())});
-      sheet.blocks.emplace_back(stepsOf(show.plan, show.plan.loadOut, hang.hang, true, figures));
+      sheet.blocks.emplace_back(NewPage{});
+      sheet.blocks.emplace_back(stepsOf(show.plan, hang.hang, true, figures));
     }
   }
   return sheet;

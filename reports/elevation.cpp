@@ -91,39 +91,4 @@ Drawing elevationOf(const ShowAsIs& show, const options::Option& option, const F
   return drawing;
 }
 
-Drawing planOf(const ShowAsIs& show) {
-  Drawing drawing;
-  drawing.caption = QStringLiteral("Points from above, the audience at the bottom; datum: %1")
-                        .arg(show.snapshot.venue.datum.isEmpty() ? notKnown() : show.snapshot.venue.datum);
-  // The venue's x runs towards the audience (down the page), its y to stage left (to the right of it, seen
-  // so).
-  const auto place = [](double x, double y) { return QPointF(y, -x); };
-  drawing.strokes.push_back({{place(0.25, 0), place(-0.25, 0)}, false, false, false});
-  drawing.strokes.push_back({{place(0, -0.25), place(0, 0.25)}, false, false, false});
-  drawing.notes.push_back({place(0, 0), QStringLiteral("datum"), false, false});
-  for (const HangAsIs& hang : show.hangs) {
-    if (!hang.now) {
-      continue;
-    }
-    std::vector<const venue::Point*> points;
-    for (const options::PointResult& result : hang.now->points) {
-      const auto found = std::ranges::find(show.snapshot.venue.points, result.point, &venue::Point::name);
-      if (found != show.snapshot.venue.points.end()) {
-        points.push_back(&*found);
-      }
-    }
-    for (const venue::Point* point : points) {
-      const double x = inMetres(point->x);
-      const double y = inMetres(point->y);
-      constexpr double arm = 0.18;
-      drawing.strokes.push_back({{place(x - arm, y - arm), place(x + arm, y + arm)}, false, true, false});
-      drawing.strokes.push_back({{place(x - arm, y + arm), place(x + arm, y - arm)}, false, true, false});
-      // The name alone, over its own cross: beside another's it would name the wrong point.
-      drawing.notes.push_back({place(x, y), point->name, false, true, true});
-    }
-  }
-  drawing.height = 110;
-  return drawing;
-}
-
 } // namespace hangbook::reports

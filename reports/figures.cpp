@@ -31,9 +31,35 @@ QString Figures::mass(std::optional<double> kilograms, int digits) const {
   return shown<Mass>(kilograms, &hangbook::kilograms, digits, system_);
 }
 
+QString Figures::slope(std::optional<double> degrees, int digits) const {
+  return shown<Angle>(degrees, &hangbook::degrees, digits, system_);
+}
+
 QString Figures::angle(std::optional<double> degrees, int digits) const {
-  const QString text = shown<Angle>(degrees, &hangbook::degrees, digits, system_);
+  const QString text = slope(degrees, digits);
   return degrees && *degrees > 0.0 && text != notKnown() ? QLatin1Char('+') + text : text;
+}
+
+QString Figures::speed(std::optional<double> metresPerSecond, int digits) const {
+  return shown<Speed>(metresPerSecond, &hangbook::metresPerSecond, digits, system_);
+}
+
+QString Figures::tape(std::optional<double> metres) const {
+  const QString text = length(metres);
+  if (system_ == UnitSystem::metric || !metres || !std::isfinite(*metres)) {
+    return text;
+  }
+  constexpr double eighth = 0.0254 / 8; // in metres: the international inch is 25.4 mm exactly
+  const auto eighths = static_cast<qint64>(std::llround(std::abs(*metres) / eighth));
+  QString inches = QString::number(eighths / 8 % 12);
+  if (const qint64 rest = eighths % 8; rest != 0) {
+    const qint64 halves = rest % 4 == 0 ? 4 : rest % 2 == 0 ? 2 : 1;
+    inches += QStringLiteral(" %1/%2").arg(rest / halves).arg(8 / halves);
+  }
+  return QStringLiteral("%1 (%2%3 ft %4 in)")
+      .arg(text, *metres < 0 ? QStringLiteral("-") : QString())
+      .arg(eighths / 96)
+      .arg(inches);
 }
 
 QString Figures::move(std::optional<double> metres) const {

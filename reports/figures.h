@@ -20,6 +20,10 @@ public:
   QString force(std::optional<double> kilonewtons, int digits = 2) const;
   QString mass(std::optional<double> kilograms, int digits = 1) const;
   QString angle(std::optional<double> degrees, int digits = 1) const; ///< with its sign
+  QString slope(std::optional<double> degrees, int digits = 1) const; ///< without a plus: no sense of turning
+  QString speed(std::optional<double> metresPerSecond, int digits = 1) const;
+  /// What a tape shows: in US units feet and inches beside the feet, to an eighth of an inch.
+  QString tape(std::optional<double> metres) const;
   /// With its sign: "+1.32 m".
   QString move(std::optional<double> metres) const;
 

@@ -19,8 +19,13 @@ public:
   void use(int size, bool bold);
   double lineHeight() const;
   double widthOf(const QString& text) const;
-  /// The text broken between words to a width; a longer word is broken anywhere.
+  /// The text broken between words to a width; a longer word is broken anywhere. A figure stays with its
+  /// unit, and a number with the word that it counts ("cart 1"), where the width allows.
   QStringList broken(const QString& text, double width) const;
+  /// Of the widest of what `broken` keeps in one piece.
+  double widestPiece(const QString& text) const;
+  /// How high the text stands in a width.
+  double heightOf(const QString& text, double width) const;
   /// Draws it broken into the room's width and answers where the next line would begin.
   double lines(const QString& text, const QRectF& room);
   void right(const QString& text, double rightEdge, double top);

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <cmath>
-#include <map>
 
 #include "reports/parts.h"
+#include "reports/rig_tables.h"
 
 namespace hangbook::reports {
 namespace {
@@ -23,14 +22,6 @@ QString capacityText(const venue::Point* point, const Figures& figures) {
                         : point->basis == venue::Basis::dynamic ? QStringLiteral("dynamic")
                                                                 : QStringLiteral("basis not known");
   return QStringLiteral("%1 %2").arg(figures.force(inKilonewtons(*point->capacity)), basis);
-}
-
-/// Where rules say that something does not follow (the doubts may take the hang out of a joint's travel, or a
-/// step of the build is not known), what stands as its worst is only part of it: no figure, then.
-bool worstFollows(const options::Option& option) {
-  return std::ranges::none_of(option.findings, [](const options::Finding& finding) {
-    return finding.applies && !finding.worstFollows;
-  });
 }
 
 /// Loads of a point or added up; at the unfavourable end not known as soon as one of them is not.
@@ -65,6 +56,12 @@ Table::Row totalRow(const QString& of, const Loads& loads, const Figures& figure
 Table pointsTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("points");
+  table.title = QStringLiteral("Loads on the points");
+  table.note =
+      QStringLiteral("At rest and dynamic: every figure as stated. Worst: every figure at its unfavourable "
+                     "end (masses, centres of gravity, lengths and the like as far off as their makers, the "
+                     "crew's scales or the house say they may be); the rules judge by it, so plan with it. "
+                     "Totals add up each point's own worst, which need not all come at once.");
   table.columns = {{QStringLiteral("Point"), 0.9, false},   {QStringLiteral("Hang"), 0.9, false},
                    {QStringLiteral("At rest"), 1.1, true},  {QStringLiteral("At rest, worst"), 1.1, true},
                    {QStringLiteral("Dynamic"), 1.1, true},  {QStringLiteral("Dynamic, worst"), 1.15, true},
@@ -97,6 +94,7 @@ Table pointsTable(const ShowAsIs& show, const Figures& figures) {
 Table placesTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("places");
+  table.title = QStringLiteral("Where the points are");
   table.columns = {{QStringLiteral("Point"), 0.9, false},
                    {QStringLiteral("Hang"), 0.9, false},
                    {QStringLiteral("x, to the audience"), 1.6, true},
@@ -121,110 +119,10 @@ Table placesTable(const ShowAsIs& show, const Figures& figures) {
   return table;
 }
 
-/// The hoist's link of the load path at a pick; none where its worst does not follow.
-const options::PathLink* hoistLink(const options::Option& option, const QString& pick) {
-  const auto found = std::ranges::find_if(option.loadPath, [&pick](const options::PathLink& link) {
-    return link.kind == QLatin1String("hoist") && link.at == pick + QStringLiteral(" pick");
-  });
-  return found != option.loadPath.end() && worstFollows(option) ? &*found : nullptr;
-}
-
-Table hoistsTable(const ShowAsIs& show, const Figures& figures) {
-  Table table;
-  table.name = QStringLiteral("hoists");
-  table.columns = {{QStringLiteral("Hang"), 0.8, false},
-                   {QStringLiteral("Pick"), 0.8, false},
-                   {QStringLiteral("Point"), 0.9, false},
-                   {QStringLiteral("Hoist"), 1.6, false},
-                   {QStringLiteral("On the hook"), 1.2, true},
-                   {QStringLiteral("Hoist, worst"), 1.2, true},
-                   {QStringLiteral("Its limit"), 1.2, true},
-                   {QStringLiteral("Rigging, from the point down"), 2.6, false}};
-  for (const HangAsIs& hang : show.hangs) {
-    if (!hang.now) {
-      continue;
-    }
-    QStringList rigging;
-    for (const calendar::Hang& each : show.snapshot.show.hangs) {
-      if (each.name == hang.hang) {
-        rigging = each.rigging;
-      }
-    }
-    const auto* hoist = catalogue::find(show.snapshot.catalogue.hoists, hang.now->key.hoist);
-    for (const options::PickLoad& pick : hang.now->pickLoads) {
-      const options::PathLink* link = hoistLink(*hang.now, pick.name);
-      const std::optional<double> stated =
-          hoist != nullptr && hoist->limit ? std::optional(inKilonewtons(*hoist->limit)) : std::nullopt;
-      Table::Row row;
-      row.cells = {hang.hang,
-                   pick.name,
-                   pick.points.join(QStringLiteral(", ")),
-                   hang.now->key.hoist,
-                   figures.force(pick.loadKn),
-                   figures.force(link != nullptr ? std::optional(link->loadKn) : std::nullopt),
-                   figures.force(link != nullptr ? link->limitKn : stated),
-                   rigging.isEmpty() ? notKnown() : rigging.join(QStringLiteral(", "))};
-      row.warn = rigging.isEmpty() || link == nullptr || !link->limitKn || !std::isfinite(link->loadKn);
-      table.rows.push_back(row);
-    }
-  }
-  return table;
-}
-
-Table weightsTable(const ShowAsIs& show, const Figures& figures) {
-  Table table;
-  table.name = QStringLiteral("weights");
-  table.columns = {{QStringLiteral("Hang"), 0.8, false},
-                   {QStringLiteral("What"), 3.0, false},
-                   {QStringLiteral("Number"), 0.8, true},
-                   {QStringLiteral("Each"), 1.2, true},
-                   {QStringLiteral("Together"), 1.2, true}};
-  for (const HangAsIs& hang : show.hangs) {
-    if (!hang.now) {
-      continue;
-    }
-    const auto add = [&](const QString& what, int number, std::optional<double> each) {
-      table.rows.push_back({{hang.hang, what, QString::number(number), figures.mass(each),
-                             figures.mass(each ? std::optional(*each * number) : std::nullopt)},
-                            false,
-                            false,
-                            !each});
-    };
-    std::map<QString, int> numbers;
-    for (const QString& type : hang.now->key.stack) {
-      ++numbers[type];
-    }
-    for (const auto& [type, number] : numbers) {
-      const auto* cabinet = catalogue::find(show.snapshot.catalogue.cabinets, type);
-      add(type, number,
-          cabinet != nullptr && cabinet->mass ? std::optional(inKilograms(*cabinet->mass)) : std::nullopt);
-    }
-    const auto* bar = catalogue::find(show.snapshot.catalogue.bars, hang.now->key.bar);
-    add(hang.now->key.bar, 1,
-        bar != nullptr && bar->frameMass ? std::optional(inKilograms(*bar->frameMass) +
-                                                         (bar->headMass ? inKilograms(*bar->headMass) : 0.0))
-                                         : std::nullopt);
-    for (const calendar::Hang& each : show.snapshot.show.hangs) {
-      if (each.name == hang.hang) {
-        add(QStringLiteral("cable and its clamp"), 1,
-            each.cableMass ? std::optional(inKilograms(*each.cableMass)) : std::nullopt);
-      }
-    }
-    table.rows.push_back({{hang.hang,
-                           QStringLiteral("all below the hooks, chain to the bar included"),
-                           {},
-                           {},
-                           figures.mass(hang.now->massKg)},
-                          true,
-                          false,
-                          false});
-  }
-  return table;
-}
-
 Table approvalTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("approval");
+  table.title = QStringLiteral("The venue's approval, point by point");
   table.columns = {
       {QStringLiteral("Point"), 1.0, false},    {QStringLiteral("Asked for: dynamic, worst"), 1.3, true},
       {QStringLiteral("On file"), 3.0, false},  {QStringLiteral("Approved"), 1.3, false},
@@ -256,11 +154,10 @@ Table approvalTable(const ShowAsIs& show, const Figures& figures) {
 
 Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
   Sheet sheet = begun(QStringLiteral("load-sheet"), QStringLiteral("Load sheet"), show);
-  const venue::Venue& venue = show.snapshot.venue;
-  sheet.blocks.emplace_back(
-      Text{Size::body,
-           QStringLiteral("Datum: %1. x towards the audience, y to stage left, heights above the datum.")
-               .arg(venue.datum.isEmpty() ? notKnown() : venue.datum)});
+  sheet.blocks.emplace_back(datumText(show));
+  if (const auto wind = windText(show, figures)) {
+    sheet.blocks.emplace_back(*wind);
+  }
   for (const HangAsIs& hang : show.hangs) {
     if (hang.outdated) {
       sheet.blocks.emplace_back(
@@ -276,35 +173,21 @@ Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
                                     options::wordFor(hang.now->key.picks))});
     }
   }
-  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Loads on the points")});
-  sheet.blocks.emplace_back(
-      Text{Size::body,
-           QStringLiteral("At rest and dynamic: every figure as stated. Worst: every figure at its "
-                          "unfavourable end (masses, centres of gravity, lengths and the like as far off as "
-                          "their makers, the crew's scales or the house say they may be); the rules judge "
-                          "by it, so plan with it. Totals add up each point's own worst, which need not "
-                          "all come at once.")});
   sheet.blocks.emplace_back(pointsTable(show, figures));
-  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Where the points are")});
   sheet.blocks.emplace_back(placesTable(show, figures));
   sheet.blocks.emplace_back(planOf(show));
-  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Hoists")});
-  sheet.blocks.emplace_back(
-      Text{Size::body,
-           QStringLiteral(
-               "On the hook: at rest, as set, every figure as stated. Hoist, worst: every figure at its "
-               "unfavourable end, the most that its pick carries at any step of the build and of "
-               "aiming, with the factors that the rule for hoists states and, where it climbs, with "
-               "its own body, chain and bag; its limit is what that is held against.")});
   sheet.blocks.emplace_back(hoistsTable(show, figures));
-  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Weights")});
+  for (const Table& table : {bridlesTable(show, figures), windTable(show, figures)}) {
+    if (!table.rows.empty()) {
+      sheet.blocks.emplace_back(table);
+    }
+  }
   sheet.blocks.emplace_back(weightsTable(show, figures));
   for (const HangAsIs& hang : show.hangs) {
     if (hang.now && hang.now->setting) {
       sheet.blocks.emplace_back(elevationOf(show, *hang.now, figures));
     }
   }
-  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("The venue's approval, point by point")});
   sheet.blocks.emplace_back(approvalTable(show, figures));
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Cautions")});
   for (const char* caution : {"Loads at rest: pick, hoist, its whole chain and bag, rigging, secondary "

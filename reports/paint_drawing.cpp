@@ -10,6 +10,9 @@
 namespace hangbook::reports {
 namespace {
 
+constexpr double barLabel = 0.26; ///< of the width
+constexpr double barRoom = 0.5;   ///< of the width, for the longest bar
+
 /// Over their places, the lowest first; one that would run into another goes up until it has room, and a line
 /// then leads to its place.
 void notesAbove(const std::vector<std::pair<QPointF, QString>>& notes, Ink& ink) {
@@ -53,12 +56,16 @@ void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
   if (first) {
     return;
   }
-  // Notes hang over the edges: a quarter of the width on each side is theirs.
-  const double scale = std::min(room.width() * 0.5 / std::max(world.width(), 0.01),
-                                (room.height() - 260) / std::max(world.height(), 0.01));
+  // Notes hang over the edges: what is not drawn on is theirs; above, up to three lines where some stand over
+  // their places.
+  const double top = std::ranges::any_of(drawing.notes, &Drawing::Note::above) ? 480 : 130;
+  const double bottom = std::ranges::any_of(drawing.notes, &Drawing::Note::below) ? 260 : 130;
+  const double scale = std::min(room.width() * drawing.share / std::max(world.width(), 0.01),
+                                (room.height() - top - bottom) / std::max(world.height(), 0.01));
+  const double middle = (room.top() + top + room.bottom() - bottom) / 2;
   const auto onPage = [&](QPointF at) {
     return QPointF(room.center().x() + (at.x() - world.center().x()) * scale,
-                   room.center().y() - (at.y() - world.center().y()) * scale);
+                   middle - (at.y() - world.center().y()) * scale);
   };
   for (const Drawing::Stroke& stroke : drawing.strokes) {
     QPolygonF line;
@@ -86,11 +93,17 @@ void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
       continue;
     }
     const QPointF at = onPage(note.at);
-    const double top = at.y() - ink.lineHeight() / 2;
-    if (note.left) {
-      ink.right(note.text, at.x() - 50, top);
-    } else {
-      ink.lines(note.text, {at.x() + 50, top, room.right() - at.x() - 50, 400});
+    if (note.below) {
+      const double half = ink.widthOf(note.text) / 2;
+      ink.right(note.text, std::clamp(at.x() + half, room.left() + 2 * half, room.right()), at.y() + 90);
+      continue;
+    }
+    const double width = note.left ? at.x() - 50 - room.left() : room.right() - at.x() - 50;
+    const QStringList lines = ink.broken(note.text, width);
+    double y = at.y() - ink.lineHeight() * static_cast<double>(lines.size()) / 2;
+    for (const QString& line : lines) {
+      ink.right(line, note.left ? at.x() - 50 : at.x() + 50 + ink.widthOf(line), y);
+      y += ink.lineHeight();
     }
   }
   std::ranges::stable_sort(above, std::ranges::greater{}, [](const auto& note) { return note.first.y(); });
@@ -98,32 +111,25 @@ void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
   notesAbove(above, ink);
 }
 
-void paint(const Chart& chart, Ink& ink, const QRectF& room, double line) {
-  ink.use(110, true);
-  ink.lines(chart.caption, room);
-  double most = 0;
-  for (const Chart::Bar& bar : chart.bars) {
-    most = std::max(most, bar.value);
-  }
-  const double from = room.left() + room.width() * 0.24;
-  const double width = room.width() * 0.5;
-  double y = room.top() + line * 1.2;
-  for (const Chart::Bar& bar : chart.bars) {
-    ink.use(110, false);
-    const double text = y + (line - ink.lineHeight()) / 2;
-    ink.lines(bar.label, {room.left(), text, room.width() * 0.23, line});
-    const double length = most > 0 ? width * bar.value / most : 0;
-    ink.painter().setPen(QPen(Qt::black, 10));
-    ink.painter().setBrush(QColor(205, 205, 205));
-    ink.painter().drawRect(QRectF(from, y + line * 0.2, length, line * 0.6));
-    ink.painter().setBrush(Qt::NoBrush);
-    ink.use(110, true);
-    ink.lines(bar.text, {from + length + 60, text, room.right() - from - length - 60, line});
-    y += line;
-  }
-  ink.rule(from, from, y + line * 0.1, 0);
+double heightOf(const Chart::Bar& bar, Ink& ink, double width) {
+  ink.use(110, false);
+  return ink.heightOf(bar.label, width * barLabel) + ink.lineHeight() * 0.5;
+}
+
+void paint(const Chart::Bar& bar, double most, Ink& ink, const QRectF& room) {
+  const double from = room.left() + room.width() * (barLabel + 0.01);
+  ink.use(110, false);
+  const double text = room.top() + ink.lineHeight() * 0.25;
+  ink.lines(bar.label, {room.left(), text, room.width() * barLabel, room.height()});
+  const double length = most > 0 ? room.width() * barRoom * bar.value / most : 0;
   ink.painter().setPen(QPen(Qt::black, 10));
-  ink.painter().drawLine(QPointF(from, room.top() + line * 1.1), QPointF(from, y + line * 0.1));
+  ink.painter().setBrush(QColor(205, 205, 205));
+  ink.painter().drawRect(QRectF(from, text, length, ink.lineHeight()));
+  ink.painter().setBrush(Qt::NoBrush);
+  ink.use(110, true);
+  ink.lines(bar.text, {from + length + 60, text, room.right() - from - length - 60, room.height()});
+  ink.painter().setPen(QPen(Qt::black, 10));
+  ink.painter().drawLine(QPointF(from, room.top()), QPointF(from, room.bottom()));
 }
 
 } // namespace hangbook::reports

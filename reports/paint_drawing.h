@@ -8,7 +8,9 @@ namespace hangbook::reports {
 
 /// To scale, as large as the room lets it.
 void paint(const Drawing& drawing, Ink& ink, const QRectF& room);
-/// Bars with a scale from 0; `line` is the height that each takes.
-void paint(const Chart& chart, Ink& ink, const QRectF& room, double line);
+/// One bar of a chart whose greatest value is `most`, on a scale from 0, with its piece of the axis.
+void paint(const Chart::Bar& bar, double most, Ink& ink, const QRectF& room);
+/// How high it stands in that width.
+double heightOf(const Chart::Bar& bar, Ink& ink, double width);
 
 } // namespace hangbook::reports

@@ -6,13 +6,41 @@
 namespace hangbook::reports {
 
 QString sidesText() {
-  return QStringLiteral(
-      "Left and right: as seen from the stage, looking at the audience (stage left, stage right).");
+  return QStringLiteral("Left and right: as seen from the stage, looking at the audience.");
 }
 
 QString datesOf(const calendar::Show& show) {
   const QString from = show.from.toString(Qt::ISODate);
   return show.to == show.from ? from : QStringLiteral("%1 to %2").arg(from, show.to.toString(Qt::ISODate));
+}
+
+Text datumText(const ShowAsIs& show) {
+  const QString& datum = show.snapshot.venue.datum;
+  return {Text::Size::body,
+          QStringLiteral("Datum: %1. x towards the audience, y to stage left, heights above it.")
+              .arg(datum.isEmpty() ? notKnown() : datum)};
+}
+
+std::optional<Text> windText(const ShowAsIs& show, const Figures& figures) {
+  const calendar::Show& of = show.snapshot.show;
+  if (show.snapshot.venue.outdoors == false) {
+    return std::nullopt;
+  }
+  if (!show.snapshot.venue.outdoors) {
+    return Text{Text::Size::strong, QStringLiteral("Whether the venue is outdoors is not known.")};
+  }
+  const QString basis = of.windBasis == calendar::WindBasis::gust ? QStringLiteral("gusts")
+                        : of.windBasis == calendar::WindBasis::mean
+                            ? QStringLiteral("a mean wind")
+                            : QStringLiteral("a wind of unknown basis");
+  return Text{
+      Text::Size::strong,
+      QStringLiteral(
+          "Outdoors. The hangs are judged in %1 of %2 (mean over %3, at a height of %4); no figure here "
+          "is meant for more.")
+          .arg(basis, figures.speed(of.wind ? std::optional(inMetresPerSecond(*of.wind)) : std::nullopt),
+               of.windAveraging ? QStringLiteral("%1 s").arg(*of.windAveraging) : notKnown(),
+               figures.length(of.windHeight ? std::optional(inMetres(*of.windHeight)) : std::nullopt))};
 }
 
 QString stackText(const QStringList& stack) {
@@ -59,6 +87,12 @@ QStringList notClearedOf(const HangAsIs& hang) {
                       hang.choice->reason);
   }
   return lines;
+}
+
+bool worstFollows(const options::Option& option) {
+  return std::ranges::none_of(option.findings, [](const options::Finding& finding) {
+    return finding.applies && !finding.worstFollows;
+  });
 }
 
 Sheet begun(const QString& kind, const QString& title, const ShowAsIs& show) {

@@ -5,6 +5,7 @@
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
+#include <algorithm>
 
 #include "reports/ink.h"
 #include "reports/pieces.h"
@@ -13,10 +14,17 @@
 namespace hangbook::reports {
 namespace {
 
-constexpr double margin = 400;     // 40 pt
-constexpr double headHeight = 950; // title, show, QR code
-constexpr double footHeight = 420; // two lines and a rule
-constexpr double codeSide = 800;   // 28 mm
+constexpr double margin = 400;    // 40 pt
+constexpr double codeSide = 800;  // 28 mm
+constexpr double footRight = 900; // of the foot: for the page's number
+
+/// One text of the frame, from its own size.
+struct Line {
+  QString text;
+  int size;
+  bool bold;
+  double above = 0;
+};
 
 class Pages {
 public:
@@ -68,10 +76,49 @@ public:
   }
 
 private:
-  std::vector<std::vector<Piece>> pagesFor(QPainter& painter) const {
-    return paginated(piecesOf(sheet_, Ink(painter), body().width()), body().height());
+  std::vector<std::vector<Piece>> pagesFor(QPainter& painter) {
+    Ink ink(painter);
+    // Long names take more lines: the body gives way, so that nothing runs into it.
+    headHeight_ = std::max(codeSide - 40, heightOf(ink, head(2), headWidth())) + 110;
+    footHeight_ = heightOf(ink, foot(), footWidth()) + 180;
+    return paginated(piecesOf(sheet_, ink, body().width()), body().height());
   }
-  QRectF body() const { return page_.adjusted(margin, margin + headHeight, -margin, -margin - footHeight); }
+  QRectF body() const { return page_.adjusted(margin, margin + headHeight_, -margin, -margin - footHeight_); }
+  double headWidth() const { return page_.width() - 2 * margin - codeSide - 150; }
+  double footWidth() const { return page_.width() - 2 * margin - footRight; }
+
+  std::vector<Line> head(int number) const {
+    std::vector<Line> lines{{sheet_.title, 220, true}, {sheet_.show, 130, true, 10}};
+    for (const QString& line : sheet_.about) {
+      lines.push_back({line, 105, false});
+    }
+    if (number > 1 && !sheet_.notCleared.isEmpty()) {
+      lines.push_back({QStringLiteral("NOT CLEARED TO LIFT – see page 1"), 140, true, 15});
+    }
+    return lines;
+  }
+  std::vector<Line> foot() const {
+    return {
+        {sheet_.sides, 100, true},
+        {QStringLiteral("%1 · Hangbook %2 · printed %3 · check %4")
+             .arg(sheet_.revision, stamp_.program,
+                  stamp_.printed.toUTC().toString(QStringLiteral("yyyy-MM-dd HH:mm 'UTC'")), stamp_.checksum),
+         86, false}};
+  }
+  static double heightOf(Ink& ink, const std::vector<Line>& lines, double width) {
+    double height = 0;
+    for (const Line& line : lines) {
+      ink.use(line.size, line.bold);
+      height += line.above + ink.heightOf(line.text, width);
+    }
+    return height;
+  }
+  static void put(Ink& ink, const std::vector<Line>& lines, QRectF room) {
+    for (const Line& line : lines) {
+      ink.use(line.size, line.bold);
+      room.setTop(ink.lines(line.text, room.adjusted(0, line.above, 0, 0)));
+    }
+  }
 
   void draw(QPainter& painter, const std::vector<std::vector<Piece>>& pages, std::size_t index) {
     Ink ink(painter);
@@ -86,33 +133,15 @@ private:
   void frame(Ink& ink, QPainter& painter, int number, int count) {
     const double left = page_.left() + margin;
     const double right = page_.right() - margin;
-    const double width = right - left - codeSide - 150;
-    double y = page_.top() + margin;
-    ink.use(220, true);
-    y = ink.lines(sheet_.title, {left, y, width, 300});
-    ink.use(130, true);
-    y = ink.lines(sheet_.show, {left, y + 10, width, 200});
-    ink.use(105, false);
-    for (const QString& line : sheet_.about) {
-      y = ink.lines(line, {left, y, width, 150});
-    }
-    if (number > 1 && !sheet_.notCleared.isEmpty()) {
-      ink.use(140, true);
-      ink.lines(QStringLiteral("NOT CLEARED TO LIFT – see page 1"), {left, y + 15, width, 200});
-    }
-    drawCode(painter, stamp_.code, static_cast<int>(right - codeSide + 60),
-             static_cast<int>(page_.top() + margin - 60), static_cast<int>(codeSide), 1);
-    ink.rule(left, right, page_.top() + margin + headHeight - 90, 12);
-    const double foot = page_.bottom() - margin - footHeight + 100;
+    const double top = page_.top() + margin;
+    put(ink, head(number), {left, top, headWidth(), headHeight_});
+    drawCode(painter, stamp_.code, static_cast<int>(right - codeSide + 60), static_cast<int>(top - 60),
+             static_cast<int>(codeSide), 1);
+    ink.rule(left, right, body().top() - 50, 12);
+    const double foot = body().bottom() + 90;
     ink.rule(left, right, foot, 6);
-    ink.use(86, false);
-    double at = ink.lines(QStringLiteral("%1 · Hangbook %2 · printed %3 · check %4")
-                              .arg(sheet_.revision, stamp_.program,
-                                   stamp_.printed.toUTC().toString(QStringLiteral("yyyy-MM-dd HH:mm 'UTC'")),
-                                   stamp_.checksum),
-                          {left, foot + 30, right - left - 900, 150});
-    ink.lines(sheet_.sides, {left, at, right - left - 900, 150});
-    ink.use(110, true);
+    put(ink, this->foot(), {left, foot + 30, footWidth(), footHeight_});
+    ink.use(120, true);
     ink.right(QStringLiteral("page %1 of %2").arg(number).arg(count), right, foot + 30);
   }
 
@@ -120,6 +149,8 @@ private:
   const Stamp& stamp_;
   Paper paper_;
   QRectF page_;
+  double headHeight_ = 0;
+  double footHeight_ = 0;
 };
 
 } // namespace

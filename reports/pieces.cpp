@@ -2,19 +2,17 @@
 #include "reports/pieces.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "reports/paint_drawing.h"
+#include "reports/table_pieces.h"
 
 namespace hangbook::reports {
 namespace {
 
 constexpr double gap = 60;
-constexpr double cellPad = 70;
-
-double heightOf(const Ink& ink, const QString& text, double width) {
-  return ink.lineHeight() * static_cast<double>(ink.broken(text, width).size());
-}
+constexpr double framePad = 140;
+/// Of a page: what fills less of it is not torn.
+constexpr double undivided = 0.4;
 
 class Cutter {
 public:
@@ -22,28 +20,30 @@ public:
 
   std::vector<Piece> take() { return std::move(pieces_); }
 
-  /// In a heavy frame, so that it is the first thing seen.
+  /// In a heavy frame, so that it is the first thing seen; one piece a reason, since they may fill more than
+  /// a page.
   void notCleared(const QStringList& why) {
     if (why.isEmpty()) {
       return;
     }
-    const double inner = width_ - 4 * cellPad;
     ink_.use(300, true);
-    double height = ink_.lineHeight() + 2 * cellPad;
-    ink_.use(125, false);
-    for (const QString& line : why) {
-      height += heightOf(ink_, line, inner);
-    }
-    add(height + gap, [why, inner](Ink& ink, const QRectF& room) {
-      ink.box(room.adjusted(10, 10, -10, -gap), 30);
+    const double inner = width_ - 2 * framePad;
+    framed(ink_.lineHeight() + framePad / 2, true, false, [inner](Ink& ink, const QRectF& room) {
       ink.use(300, true);
-      double y = ink.lines(QStringLiteral("NOT CLEARED TO LIFT"),
-                           {room.left() + 2 * cellPad, room.top() + cellPad, inner, 400});
-      ink.use(125, false);
-      for (const QString& line : why) {
-        y = ink.lines(line, {room.left() + 2 * cellPad, y, inner, 400});
-      }
+      ink.lines(QStringLiteral("NOT CLEARED TO LIFT"),
+                {room.left() + framePad, room.top() + framePad / 2, inner, 400});
     });
+    pieces_.back().keepWithNext = true;
+    for (const QString& line : why) {
+      ink_.use(125, false);
+      framed(ink_.heightOf(line, inner - 130) + 45, false, &line == &why.back(),
+             [line, inner](Ink& ink, const QRectF& room) {
+               ink.use(125, false);
+               ink.lines(QStringLiteral("–"), {room.left() + framePad, room.top(), 130, 400});
+               ink.lines(line, {room.left() + framePad + 130, room.top(), inner - 130, 400});
+             });
+    }
+    space(gap);
   }
 
   void operator()(const Text& text) {
@@ -52,7 +52,7 @@ public:
     const bool bold = text.size != Text::Size::body;
     ink_.use(size, bold);
     const double above = heading ? 110 : 20;
-    add(heightOf(ink_, text.text, width_) + above + 20, [=](Ink& ink, const QRectF& room) {
+    add(ink_.heightOf(text.text, width_) + above + 20, [=](Ink& ink, const QRectF& room) {
       ink.use(size, bold);
       ink.lines(text.text, room.adjusted(0, above, 0, 0));
     });
@@ -60,42 +60,30 @@ public:
   }
 
   void operator()(const Table& table) {
-    const int size = table.large ? 120 : 102;
-    std::vector<double> widths;
-    double sum = 0;
-    for (const Table::Column& column : table.columns) {
-      sum += column.share;
+    ++group_;
+    for (Piece& piece : tablePieces(table, ink_, width_)) {
+      pieces_.push_back(std::move(piece));
+      pieces_.back().group = group_;
     }
-    const double tick = table.large ? 200 : 0;
-    for (const Table::Column& column : table.columns) {
-      widths.push_back((width_ - tick) * column.share / sum);
-    }
-    Table::Row head;
-    for (const Table::Column& column : table.columns) {
-      head.cells << column.heading;
-    }
-    head.strong = true;
-    Piece heading = row(table, head, widths, 94, 0, true);
-    heading.keepWithNext = true;
-    const auto again = std::make_shared<Piece>(heading);
-    pieces_.push_back(heading);
-    for (const Table::Row& each : table.rows) {
-      pieces_.push_back(row(table, each, widths, size, tick, false));
-      pieces_.back().again = again;
-    }
-    add(gap, [](Ink&, const QRectF&) {});
+    space(gap);
   }
 
   void operator()(const Big& big) {
     ink_.use(720, true);
-    const double height = ink_.lineHeight();
-    add(height + gap, [big](Ink& ink, const QRectF& room) {
+    const double after = std::max(1150 + ink_.widthOf(big.text) + 150, 2200.0);
+    double height = ink_.lineHeight();
+    ink_.use(125, false);
+    double beside = 160;
+    for (const QString& line : big.beside) {
+      beside += ink_.heightOf(line, width_ - after - 60);
+    }
+    height = std::max(height, beside);
+    add(height + gap, [big, after](Ink& ink, const QRectF& room) {
       ink.box(room.adjusted(10, 10, -10, -gap), 20);
       ink.use(140, true);
       ink.lines(big.caption, {room.left() + 100, room.top() + 60, 1100, 400});
       ink.use(720, true);
       ink.lines(big.text, {room.left() + 1150, room.top() - 10, 2000, 900});
-      const double after = std::max(1150 + ink.widthOf(big.text) + 150, 2200.0);
       ink.use(125, false);
       double y = room.top() + 80;
       for (const QString& line : big.beside) {
@@ -105,18 +93,35 @@ public:
   }
 
   void operator()(const Drawing& drawing) {
-    add(drawing.height * 10 + 260, [drawing](Ink& ink, const QRectF& room) {
-      ink.use(110, true);
-      const double y = ink.lines(drawing.caption, room);
-      paint(drawing, ink, {room.left(), y + 20, room.width(), room.bottom() - y - gap});
-    });
+    ink_.use(110, true);
+    add(drawing.height * 10 + ink_.heightOf(drawing.caption, width_) + 150,
+        [drawing](Ink& ink, const QRectF& room) {
+          ink.use(110, true);
+          const double y = ink.lines(drawing.caption, room);
+          paint(drawing, ink, {room.left(), y + 20, room.width(), room.bottom() - y - gap});
+        });
+    pieces_.back().least = drawing.height * 7;
   }
 
   void operator()(const Chart& chart) {
-    ink_.use(110, false);
-    const double line = ink_.lineHeight() * 1.5;
-    add(line * (static_cast<double>(chart.bars.size()) + 1.4) + gap,
-        [chart, line](Ink& ink, const QRectF& room) { paint(chart, ink, room, line); });
+    ++group_;
+    ink_.use(110, true);
+    add(ink_.heightOf(chart.caption, width_) * 1.4, [chart](Ink& ink, const QRectF& room) {
+      ink.use(110, true);
+      ink.lines(chart.caption, room);
+    });
+    pieces_.back().keepWithNext = true;
+    pieces_.back().group = group_;
+    double most = 0;
+    for (const Chart::Bar& bar : chart.bars) {
+      most = std::max(most, bar.value);
+    }
+    for (const Chart::Bar& bar : chart.bars) {
+      add(heightOf(bar, ink_, width_),
+          [bar, most](Ink& ink, const QRectF& room) { paint(bar, most, ink, room); });
+      pieces_.back().group = group_;
+    }
+    space(2 * gap);
   }
 
   void operator()(const NewPage&) {
@@ -126,61 +131,48 @@ public:
 
 private:
   void add(double height, std::function<void(Ink&, const QRectF&)> draw) {
-    pieces_.push_back({height, std::move(draw), false, false, {}});
+    Piece piece;
+    piece.height = height;
+    piece.draw = std::move(draw);
+    pieces_.push_back(std::move(piece));
   }
 
-  Piece row(const Table& table, const Table::Row& each, const std::vector<double>& widths, int size,
-            double tick, bool head) {
-    const bool bold = each.strong;
-    const double indent = table.large ? 200 : 0;
-    ink_.use(size, bold);
-    double height = ink_.lineHeight();
-    for (std::size_t i = 0; i < widths.size() && i < static_cast<std::size_t>(each.cells.size()); ++i) {
-      height = std::max(height, heightOf(ink_, each.cells[static_cast<qsizetype>(i)], widths[i] - cellPad));
-    }
-    const double signs = each.toSign ? 190 : 0;
-    const double pad = table.large ? 34 : 22;
-    Piece piece;
-    piece.height = height + 2 * pad + signs;
-    piece.draw = [=](Ink& ink, const QRectF& room) {
-      double x = room.left() + indent;
-      for (std::size_t i = 0; i < widths.size() && i < static_cast<std::size_t>(each.cells.size()); ++i) {
-        const QString& cell = each.cells[static_cast<qsizetype>(i)];
-        ink.use(size, bold);
-        if (table.columns[i].figure) {
-          double y = room.top() + pad;
-          for (const QString& line : ink.broken(cell, widths[i] - cellPad)) {
-            ink.right(line, x + widths[i] - cellPad, y);
-            y += ink.lineHeight();
-          }
-        } else {
-          ink.lines(cell, {x, room.top() + pad, widths[i] - cellPad, height});
-        }
-        x += widths[i];
+  void space(double height) {
+    add(height, [](Ink&, const QRectF&) {});
+    pieces_.back().blank = true;
+  }
+
+  /// A part of a frame: its sides, its top and its bottom where it begins and ends.
+  void framed(double height, bool top, bool bottom, std::function<void(Ink&, const QRectF&)> draw) {
+    add(height, [=](Ink& ink, const QRectF& room) {
+      const double left = room.left() + 15;
+      const double right = room.right() - 15;
+      ink.painter().setPen(QPen(Qt::black, 30));
+      ink.painter().drawLine(QPointF(left, room.top()), QPointF(left, room.bottom()));
+      ink.painter().drawLine(QPointF(right, room.top()), QPointF(right, room.bottom()));
+      if (top) {
+        ink.rule(left - 15, right + 15, room.top() + 15, 30);
       }
-      if (tick > 0) {
-        ink.box({room.left() + 10, room.top() + pad + 5, 110, 110}, 12);
+      if (bottom) {
+        ink.rule(left - 15, right + 15, room.bottom(), 30);
       }
-      if (each.toSign) {
-        const double y = room.bottom() - 95;
-        ink.use(105, true);
-        ink.lines(QStringLiteral("Name"), {room.left() + indent, y - 75, 600, 200});
-        ink.lines(QStringLiteral("Time"), {room.left() + room.width() * 0.66, y - 75, 600, 200});
-        ink.rule(room.left() + indent + 420, room.left() + room.width() * 0.63, y + 55, 8);
-        ink.rule(room.left() + room.width() * 0.66 + 380, room.right(), y + 55, 8);
-      }
-      ink.rule(room.left(), room.right(), room.bottom(), head ? 14 : 4);
-      if (each.warn) {
-        ink.painter().fillRect(QRectF(room.left() - 110, room.top() + 15, 50, room.height() - 30), Qt::black);
-      }
-    };
-    return piece;
+      draw(ink, room);
+    });
   }
 
   Ink ink_;
   double width_;
+  int group_ = 0;
   std::vector<Piece> pieces_;
 };
+
+double groupHeight(const std::vector<Piece>& pieces, std::size_t from) {
+  double sum = 0;
+  for (std::size_t i = from; i < pieces.size() && pieces[i].group == pieces[from].group; ++i) {
+    sum += pieces[i].height;
+  }
+  return sum;
+}
 
 } // namespace
 
@@ -197,10 +189,23 @@ std::vector<std::vector<Piece>> paginated(const std::vector<Piece>& pieces, doub
   std::vector<std::vector<Piece>> pages(1);
   double used = 0;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
+    if (pieces[i].blank && (used == 0 || used + pieces[i].height > height)) {
+      continue;
+    }
     // A heading needs room for what follows it too.
     double needed = pieces[i].height;
+    if (pieces[i].group != 0 && (i == 0 || pieces[i - 1].group != pieces[i].group)) {
+      const double whole = groupHeight(pieces, i);
+      needed = whole <= undivided * height ? whole : needed;
+    }
+    double chained = pieces[i].height;
     for (std::size_t next = i; next + 1 < pieces.size() && pieces[next].keepWithNext; ++next) {
-      needed += pieces[next + 1].height;
+      chained += pieces[next + 1].height;
+    }
+    needed = std::max(needed, chained);
+    double takes = pieces[i].height;
+    if (pieces[i].least > 0 && used + takes > height && used + pieces[i].least <= height) {
+      needed = takes = height - used;
     }
     if ((used + needed > height || pieces[i].newPage) && used > 0) {
       pages.emplace_back();
@@ -211,7 +216,8 @@ std::vector<std::vector<Piece>> paginated(const std::vector<Piece>& pieces, doub
       }
     }
     pages.back().push_back(pieces[i]);
-    used += pieces[i].height;
+    pages.back().back().height = takes;
+    used += takes;
   }
   return pages;
 }

@@ -17,6 +17,9 @@ struct Piece {
   bool keepWithNext = false;
   bool newPage = false;
   std::shared_ptr<Piece> again; ///< a table's heading, which stands again on top of the next page
+  double least = 0;             ///< height that it may be squeezed to where it ends a page; 0: none
+  bool blank = false;           ///< nothing but room: never the first on a page
+  int group = 0; ///< pieces of one group are not torn where they fill little of a page; 0: none
 };
 
 /// A sheet cut into pieces for a page of this width.

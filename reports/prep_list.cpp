@@ -31,7 +31,9 @@ Table unitsTable(const ShowAsIs& show) {
   const options::House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   Table table;
   table.name = QStringLiteral("units");
+  table.title = QStringLiteral("What goes");
   table.large = true;
+  table.ticked = true;
   table.columns = {{QStringLiteral("Kind"), 1.1, false},   {QStringLiteral("Type"), 2.6, false},
                    {QStringLiteral("In use"), 0.9, true},  {QStringLiteral("Spares"), 0.9, true},
                    {QStringLiteral("To pack"), 0.9, true}, {QStringLiteral("Packed"), 1.0, false}};
@@ -51,7 +53,10 @@ Table unitsTable(const ShowAsIs& show) {
 Table cartsTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("carts");
+  table.title =
+      QStringLiteral("Carts, in the order in which the build wants them; the first out goes in last");
   table.large = true;
+  table.ticked = true;
   table.columns = {{QStringLiteral("Out of the truck"), 1.1, true},
                    {QStringLiteral("Cart"), 1.8, false},
                    {QStringLiteral("Rides on it"), 2.4, false},
@@ -94,11 +99,7 @@ Sheet prepList(const ShowAsIs& show, const Figures& figures) {
         Text{Size::strong, QStringLiteral("Not complete: nothing is chosen for hang %1.")
                                .arg(demand.open.join(QStringLiteral(", ")))});
   }
-  sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("What goes")});
   sheet.blocks.emplace_back(unitsTable(show));
-  sheet.blocks.emplace_back(
-      Text{Size::heading, QStringLiteral("Carts, in the order in which the build wants them; the "
-                                         "first out goes in last")});
   sheet.blocks.emplace_back(cartsTable(show, figures));
   sheet.blocks.emplace_back(
       Text{Size::body, QStringLiteral("– Check arms in transport position and all pins on their lanyards.")});

@@ -18,6 +18,7 @@ Sheet examinationRegister(const Register& units, const Figures& figures) {
   int overdue = 0;
   Table table;
   table.name = QStringLiteral("examinations");
+  table.title = QStringLiteral("Examinations");
   table.columns = {{QStringLiteral("Unit"), 1.0, false}, {QStringLiteral("Type"), 1.9, false},
                    {QStringLiteral("Rule"), 2.0, false}, {QStringLiteral("Last"), 1.5, false},
                    {QStringLiteral("Due"), 1.7, false},  {QStringLiteral("Where"), 1.8, false}};
@@ -39,6 +40,7 @@ Sheet examinationRegister(const Register& units, const Figures& figures) {
   if (!units.kept.empty()) {
     Table kept;
     kept.name = QStringLiteral("kept back");
+    kept.title = QStringLiteral("Kept back");
     kept.columns = {{QStringLiteral("Unit"), 1.0, false},
                     {QStringLiteral("Type"), 2.0, false},
                     {QStringLiteral("State"), 1.4, false},
@@ -52,7 +54,6 @@ Sheet examinationRegister(const Register& units, const Figures& figures) {
                            false,
                            false});
     }
-    sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Kept back")});
     sheet.blocks.emplace_back(kept);
   }
   return sheet;

@@ -4,7 +4,15 @@
 namespace hangbook::reports {
 namespace {
 
+void add(std::vector<QStringList>& records, const Text& text) {
+  if (!text.text.isEmpty()) {
+    records.push_back({QStringLiteral("text"), text.text});
+  }
+}
+
 void add(std::vector<QStringList>& records, const Table& table) {
+  add(records, Text{Text::Size::heading, table.title});
+  add(records, Text{Text::Size::body, table.note});
   QStringList head{table.name};
   for (const Table::Column& column : table.columns) {
     head << column.heading;
@@ -13,10 +21,6 @@ void add(std::vector<QStringList>& records, const Table& table) {
   for (const Table::Row& row : table.rows) {
     records.push_back(QStringList{table.name} + row.cells);
   }
-}
-
-void add(std::vector<QStringList>& records, const Text& text) {
-  records.push_back({QStringLiteral("text"), text.text});
 }
 
 void add(std::vector<QStringList>& records, const Big& big) {

@@ -26,13 +26,18 @@ struct Table {
   struct Row {
     QStringList cells;
     bool strong = false;
-    bool toSign = false; ///< room for a name and a time under it
-    bool warn = false;   ///< something is not known
+    bool toSign = false;   ///< room for a name and a time under it
+    bool warn = false;     ///< something is not known
+    bool withNext = false; ///< never the last on its page: what it belongs to stands in the next
+    bool aside = false;    ///< set smaller, with nothing to tick: no row of its own
   };
   QString name; ///< of the table in the CSV
   std::vector<Column> columns;
   std::vector<Row> rows;
-  bool large = false; ///< set larger, with a box to tick before each row
+  bool large = false;  ///< set larger
+  bool ticked = false; ///< a box to tick before each row
+  QString title = {};  ///< over it, and again on each further page: a page may be held alone
+  QString note = {};   ///< under the title, once
 };
 
 /// One figure that is read from afar.
@@ -56,11 +61,13 @@ struct Drawing {
     bool left = false; ///< stands to the left of its place
     bool strong = false;
     bool above = false; ///< stands over its place, with a line to it where it had to give way to another
+    bool below = false; ///< stands under its place
   };
   QString caption;
   std::vector<Stroke> strokes;
   std::vector<Note> notes;
   double height = 300; ///< on the page, points
+  double share = 0.5;  ///< of the page's width that may be drawn on; the rest is its notes'
 };
 
 /// Bars from the left, each with its own words: no shade carries a meaning.

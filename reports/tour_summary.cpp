@@ -33,10 +33,12 @@ Sheet tourSummary(const QString& tour, const std::vector<ShowAsIs>& shows, const
   sheet.sides = sidesText();
   Table table;
   table.name = QStringLiteral("shows");
-  table.columns = {{QStringLiteral("Dates"), 1.75, false}, {QStringLiteral("Show, venue"), 2.1, false},
-                   {QStringLiteral("Hang"), 0.8, false},   {QStringLiteral("Verdict"), 1.45, false},
-                   {QStringLiteral("Stack"), 3.0, false},  {QStringLiteral("On the points"), 1.3, true},
-                   {QStringLiteral("Lowest"), 1.3, true},  {QStringLiteral("Mark"), 0.9, true}};
+  table.title = QStringLiteral("Shows, hang by hang");
+  table.columns = {
+      {QStringLiteral("Dates"), 1.75, false},     {QStringLiteral("Show, venue"), 2.1, false},
+      {QStringLiteral("Hang"), 0.8, false},       {QStringLiteral("Verdict"), 1.45, false},
+      {QStringLiteral("Stack"), 3.0, false},      {QStringLiteral("On the points, at rest"), 1.3, true},
+      {QStringLiteral("Lowest edge"), 1.3, true}, {QStringLiteral("Mark"), 0.9, true}};
   Chart loads{QStringLiteral("Most that one hang puts on its points, at rest"), {}};
   Chart trims{QStringLiteral("Lowest edge above the datum"), {}};
   for (const ShowAsIs& show : shows) {
@@ -64,6 +66,7 @@ Sheet tourSummary(const QString& tour, const std::vector<ShowAsIs>& shows, const
       }
       const QString verdict = verdictOf(hang);
       row.strong = verdict == QLatin1String("fails") || verdict == QLatin1String("unproven");
+      row.withNext = &hang != &show.hangs.back(); // one show stays on one page
       first = false;
       table.rows.push_back(row);
     }
@@ -74,10 +77,11 @@ Sheet tourSummary(const QString& tour, const std::vector<ShowAsIs>& shows, const
       trims.bars.push_back({show.snapshot.show.name, *trim, figures.length(trim)});
     }
   }
-  sheet.blocks.emplace_back(
-      Text{Size::body, QStringLiteral("Verdicts as today's data give them at the chosen setting. "
-                                      "“Holds” means within the limits entered; it is no permission "
-                                      "to lift.")});
+  sheet.blocks.emplace_back(Text{
+      Size::body,
+      QStringLiteral("Verdicts as today's data give them at the chosen setting; heights above "
+                     "each venue's own datum. “Holds” means within the limits entered; it is no permission "
+                     "to lift.")});
   sheet.blocks.emplace_back(table);
   sheet.blocks.emplace_back(loads);
   sheet.blocks.emplace_back(trims);

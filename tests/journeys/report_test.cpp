@@ -7,56 +7,14 @@
 
 #include <QFile>
 #include <QJsonArray>
-#include <QProcess>
 #include <QRegularExpression>
-#include <QTemporaryDir>
 
-#include "program.h"
+#include "printed_demo.h"
 
 namespace data = boost::unit_test::data;
 using namespace hangbook::testing;
 
 namespace {
-
-QByteArray runTool(const QString& name, const QStringList& words) {
-  QProcess process;
-  process.start(name, words);
-  BOOST_REQUIRE_MESSAGE(process.waitForFinished(120'000), name.toStdString() << " is missing or hangs");
-  return process.readAllStandardOutput();
-}
-
-/// The demo in a store, filled once.
-struct Printed {
-  QTemporaryDir folder;
-  QString store = folder.filePath(QStringLiteral("tour.sqlite"));
-
-  Printed() {
-    BOOST_REQUIRE(program({QStringLiteral("demo"), QStringLiteral("--store"), store}).status == 0);
-  }
-
-  static const Printed& demo() {
-    static const Printed made;
-    return made;
-  }
-  Said say(QStringList words) const {
-    return program(words << QStringLiteral("--store") << store << QStringLiteral("--as-of")
-                         << QStringLiteral("2027-03-30"));
-  }
-  QString pdf(const QString& kind, const QString& show, const QStringList& more = {}) const {
-    const QString file = folder.filePath(kind + show + more.join(QString()) + QStringLiteral(".pdf"));
-    QStringList words{QStringLiteral("report"), kind, QStringLiteral("-o"), file};
-    if (!show.isEmpty()) {
-      words << QStringLiteral("--show") << show;
-    }
-    const Said said = say(words + more);
-    BOOST_REQUIRE_MESSAGE((said.status == 0 || said.status == 1), said.err.toStdString());
-    return file;
-  }
-  static QString text(const QString& file) {
-    return QString::fromUtf8(
-        runTool(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")}));
-  }
-};
 
 QString shown(double value, const char* unit) {
   return QStringLiteral("%1 %2").arg(value, 0, 'f', 2).arg(QString::fromUtf8(unit));
@@ -70,7 +28,7 @@ BOOST_DATA_TEST_CASE(the_load_sheet_says_what_the_options_say,
                      data::make({"Ostrel", "Pollan Cross", "Vintersund"}), name) {
   const Printed& demo = Printed::demo();
   const QString show = QString::fromUtf8(name);
-  const QString text = Printed::text(demo.pdf(QStringLiteral("load-sheet"), show));
+  const QString text = Printed::text(demo.sheet(QStringLiteral("load-sheet"), show));
   const QJsonObject route = demo.say({QStringLiteral("route"), QStringLiteral("--json")}).json();
   const QJsonObject options =
       demo.say({QStringLiteral("options"), QStringLiteral("--show"), show, QStringLiteral("--json")}).json();
@@ -107,7 +65,7 @@ BOOST_DATA_TEST_CASE(the_load_sheet_says_what_the_options_say,
 
 BOOST_AUTO_TEST_CASE(the_build_sheet_says_what_build_says) {
   const Printed& demo = Printed::demo();
-  const QString text = Printed::text(demo.pdf(QStringLiteral("build-sheet"), QStringLiteral("Ostrel")));
+  const QString text = Printed::text(demo.sheet(QStringLiteral("build-sheet"), QStringLiteral("Ostrel")));
   const QJsonObject plan = demo.say({QStringLiteral("build"), QStringLiteral("--show"),
                                      QStringLiteral("Ostrel"), QStringLiteral("--json")})
                                .json();
@@ -135,7 +93,7 @@ BOOST_AUTO_TEST_CASE(the_build_sheet_says_what_build_says) {
 BOOST_AUTO_TEST_CASE(the_code_on_a_sheet_reads_back_and_tells_whether_it_is_current) {
   const QTemporaryDir folder;
   Printed demo; // of its own: it is changed
-  const QString pdf = demo.pdf(QStringLiteral("load-sheet"), QStringLiteral("Ostrel"));
+  const QString pdf = demo.sheet(QStringLiteral("load-sheet"), QStringLiteral("Ostrel"));
   runTool(QStringLiteral("pdftoppm"),
           {QStringLiteral("-r"), QStringLiteral("200"), QStringLiteral("-gray"), QStringLiteral("-png"),
            QStringLiteral("-f"), QStringLiteral("1"), QStringLiteral("-l"), QStringLiteral("1"),
@@ -178,15 +136,15 @@ BOOST_AUTO_TEST_CASE(the_code_on_a_sheet_reads_back_and_tells_whether_it_is_curr
 BOOST_AUTO_TEST_CASE(every_kind_prints_in_both_unit_systems_on_both_papers_and_as_csv) {
   const Printed& demo = Printed::demo();
   const QString show = QStringLiteral("Ostrel");
-  const QString american = Printed::text(demo.pdf(QStringLiteral("build-sheet"), show,
-                                                  {QStringLiteral("--units"), QStringLiteral("us"),
-                                                   QStringLiteral("--paper"), QStringLiteral("letter")}));
+  const QString american = Printed::text(demo.sheet(QStringLiteral("build-sheet"), show,
+                                                    {QStringLiteral("--units"), QStringLiteral("us"),
+                                                     QStringLiteral("--paper"), QStringLiteral("letter")}));
   BOOST_TEST(american.contains(QStringLiteral(" ft")));
   BOOST_TEST(!american.contains(QRegularExpression(QStringLiteral("[0-9] (m|kN|kg)\\b"))),
              "metric figures are left");
-  const QByteArray size = runTool(
-      QStringLiteral("pdfinfo"),
-      {demo.pdf(QStringLiteral("load-sheet"), show, {QStringLiteral("--paper"), QStringLiteral("letter")})});
+  const QByteArray size =
+      runTool(QStringLiteral("pdfinfo"), {demo.sheet(QStringLiteral("load-sheet"), show,
+                                                     {QStringLiteral("--paper"), QStringLiteral("letter")})});
   BOOST_TEST(size.contains("612 x 792"));
   for (const char* kind :
        {"load-sheet", "build-sheet", "prep-list", "examination-register", "tour-summary"}) {
