@@ -5,9 +5,8 @@
 #include <cmath>
 #include <numeric>
 
-#include "options/box.h"
 #include "options/cover.h"
-#include "options/load_span.h"
+#include "options/load_bounds.h"
 #include "options/loads.h"
 #include "options/rig_fold.h"
 #include "options/room_limits.h"
@@ -141,17 +140,12 @@ class Chooser {
 public:
   Chooser(const Case& option, const std::vector<Settled>& settings, CoverRanges& ranges, std::size_t tried)
       : tried_(tried), option_(option), settings_(settings), ranges_(ranges), windows_(settings.size()),
-        own_(settings), fold_(option.fold == nullptr ? own_ : *option.fold), loads_(fold_.loads(option)),
-        overAll_(weightRules().size()), plumb_(weightRules().size()) {
-    if (loads_.corners) {
-      overAll_ = overAll(option, loads_.all, *loads_.corners);
-    }
-  }
+        own_(settings), bounds_(option, option.fold == nullptr ? own_ : *option.fold, settings.size()) {}
 
   Best choose() {
     if (tried_ == 0) { // what fails at every setting by the corners alone needs no order
-      for (std::size_t i = 0; i < overAll_.size(); ++i) {
-        if (overAll_[i].least == Verdict::fails) {
+      for (std::size_t i = 0; i < weightRules().size(); ++i) {
+        if (bounds_.overAll(i).least == Verdict::fails) {
           best_.allFail = true;
           count(best_.bounds, "all-fail", weightRules()[i].id, static_cast<qint64>(settings_.size()));
           return best_;
@@ -178,6 +172,10 @@ public:
       }
       if (const char* rule = any_ ? betterPrevented(order[n]) : nullptr) {
         count(best_.bounds, "no-better", rule, 1);
+        continue;
+      }
+      if (any_ && leastProven && coversNoMore(order[n], least.verdict)) {
+        count(best_.bounds, "no-better", coverRule.id, 1);
         continue;
       }
       take(order[n]);
@@ -208,14 +206,25 @@ private:
     }
     for (std::size_t i = 0; i < weightRules().size(); ++i) {
       const Rule& rule = weightRules()[i];
-      if (!rule.needsSetting || overAll_[i].most <= score_.verdict) {
+      if (!rule.needsSetting || bounds_.overAll(i).most <= score_.verdict) {
         continue;
       }
-      if (overAll_[i].least > score_.verdict || leastOf(i, number) > score_.verdict) {
+      if (bounds_.overAll(i).least > score_.verdict || leastOf(i, number) > score_.verdict) {
         return rule.id;
       }
     }
     return nullptr;
+  }
+
+  /// Where no setting does better by its verdict than the best so far, only more cover would: whether this
+  /// one has none, at any trim or else at its own.
+  bool coversNoMore(std::size_t number, Verdict least) {
+    if (score_.verdict >= Verdict::unproven || score_.verdict > least) {
+      return false;
+    }
+    CoverFold& cover = fold(number);
+    return cover.mostPercent(option_) <= score_.cover ||
+           cover.percentAt(option_, trimFor(number)) <= score_.cover;
   }
 
   /// For each rule the best verdict over all settings; the worst of those bounds them all from below.
@@ -224,7 +233,7 @@ private:
     for (std::size_t i = 0; i < weightRules().size(); ++i) {
       const Rule& rule = weightRules()[i];
       if (rule.needsSetting) {
-        least.raise(overAll_[i].same() ? overAll_[i].least : best(i), rule.id);
+        least.raise(bounds_.overAll(i).same() ? bounds_.overAll(i).least : best(i), rule.id);
       }
       if (least.verdict == Verdict::fails) {
         return least;
@@ -260,33 +269,10 @@ private:
     return !(lowestEdgeRule.trimRange(option_, settled).low > leanRule.trimRange(option_, settled).high);
   }
 
-  /// What a weight rule says of every setting while no chain leans, all in one go; nullptr where it has to be
-  /// asked setting by setting.
-  const std::vector<double>* plumb(std::size_t which) {
-    const Rule& rule = weightRules()[which];
-    if (!LoadSpan::speaksOf(rule)) {
-      return nullptr;
-    }
-    if (!span_) {
-      span_.emplace(option_, loads_.all);
-    }
-    if (!span_->usable()) {
-      return nullptr;
-    }
-    std::vector<double>& verdicts = plumb_[which];
-    if (verdicts.empty()) {
-      verdicts.assign(settings_.size(), static_cast<double>(Verdict::holds));
-      span_->raise(rule, verdicts);
-    }
-    return &verdicts;
-  }
-
   /// A weight rule's verdict at the longest chain.
   Verdict leastOf(std::size_t which, std::size_t number) {
-    if (const std::vector<double>* known = plumb(which)) {
-      return static_cast<Verdict>((*known)[number]);
-    }
-    return useOf(weightRules()[which], number, longestChain).verdict;
+    const std::optional<Verdict> known = bounds_.least(which, number);
+    return known ? *known : useOf(weightRules()[which], number, longestChain).verdict;
   }
 
   Verdict best(std::size_t which) {
@@ -323,7 +309,7 @@ private:
 
   CoverFold& fold(std::size_t number) {
     std::optional<CoverFold>& known = ranges_[number];
-    if (!known) {
+    if (!known || !known->serves(option_)) {
       known.emplace(option_, settings_[number]);
     }
     return *known;
@@ -335,7 +321,10 @@ private:
   const Window& window(std::size_t number) {
     std::optional<Window>& known = windows_[number];
     if (!known) {
-      known = windowOf(option_, settings_[number], false);
+      known = windowOf(option_, settings_[number], false, [&](std::size_t which) {
+        const std::optional<Verdict> at = bounds_.most(which, number);
+        return !at || *at == Verdict::fails;
+      });
     }
     return *known;
   }
@@ -370,7 +359,7 @@ private:
   void take(std::size_t number) {
     const Settled& settled = settings_[number];
     const double trim = trimFor(number);
-    const bool leans = option_.points.size() > 1 && leanDeg(option_, settled, notKnown, 0) != 0.0;
+    const bool leans = chainsLean(option_, settled);
     Score score;
     score.verdict = Verdict::holds;
     for (std::size_t i = 0; i < weightRules().size(); ++i) {
@@ -378,13 +367,11 @@ private:
       if (!rule.needsSetting) {
         continue;
       }
+      const std::optional<Verdict> known = !leans                  ? bounds_.least(i, number)
+                                           : window(number).open() ? bounds_.atAnyLean(i, number)
+                                                                   : std::nullopt;
       Use proven;
-      proven.verdict = Verdict::fails;
-      if (!leans && overAll_[i].same()) {
-        proven.verdict = overAll_[i].most;
-      } else if (!leans && LoadSpan::speaksOf(rule)) {
-        proven.verdict = leastOf(i, number);
-      }
+      proven.verdict = known.value_or(Verdict::fails);
       // How far beyond counts only where it fails.
       add(score, proven.verdict < Verdict::fails ? proven : useOf(rule, number, trim));
     }
@@ -428,11 +415,7 @@ private:
   CoverRanges& ranges_;
   std::vector<std::optional<Window>> windows_;
   RigFold own_; ///< where the case has none
-  RigFold& fold_;
-  const RigFold::Loads& loads_;
-  std::optional<LoadSpan> span_;
-  std::vector<OverAll> overAll_;
-  std::vector<std::vector<double>> plumb_; ///< by weight rule, empty until it is asked
+  LoadBounds bounds_;
   Best best_;
   Score score_;
   bool any_ = false;

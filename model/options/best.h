@@ -9,7 +9,7 @@
 
 namespace hangbook::options {
 
-/// Cover of each setting of a rig: the same for every hoist on the same points, so worked out once.
+/// Cover of each setting of a rig: the same for every hoist and for points side by side, so worked out once.
 using CoverRanges = std::vector<std::optional<CoverFold>>;
 
 struct Best {
@@ -32,7 +32,8 @@ inline constexpr std::size_t nearTried = 48;
 /// Settings are taken in the order of the last three, so the first that reaches both the least verdict that
 /// any setting can reach (the worst of each rule's best over all settings) and full cover is the best; the
 /// rest is decided by that bound (`best-found`). A setting of which a weight rule without any lean already
-/// says worse than the best so far is not tried (`no-better`). Where the least verdict is `fails`, every
+/// says worse than the best so far is not tried (`no-better`), nor, once the least verdict is reached, one
+/// that covers no more at any trim (`no-better`, by `cover`). Where the least verdict is `fails`, every
 /// setting fails (`all-fail`, by the rule that does, `cover`, or the trims that the rules leave); the one
 /// shown is then that of the `nearTried` first ones with the fewest failing rules, then the least beyond
 /// their limits; with `triedFirst` 0 none is tried for that, and `setting` says nothing. Rules that rise with

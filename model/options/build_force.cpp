@@ -4,43 +4,21 @@
 #include <algorithm>
 #include <cmath>
 
-#include "hang/vec2.h"
-#include "options/placement.h"
-
 namespace hangbook::options {
-namespace {
-
-/// Lean of a chain while a fore-aft pair's bar is level: its picks then stand farther apart in plan. Points
-/// and picks that stand alike to a micrometre stand plumb.
-double levelLeanDeg(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
-  const catalogue::PickArrangement& picks = *option.arrangement;
-  if (picks.picks != catalogue::Picks::foreAftPair || !picks.front || !picks.rear ||
-      trimM == -std::numeric_limits<double>::infinity()) {
-    return 0.0;
-  }
-  const double apart = std::abs(inMetres(picks.front->x) - inMetres(picks.rear->x));
-  const double off = 0.5 * std::abs(option.weight->spacing - apart);
-  if (off < 1e-6) {
-    return 0.0;
-  }
-  const double above = inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) -
-                       settled.layout.picks[pick].z - heightDoubt(settled);
-  return hang::toDegrees(std::atan2(off, above));
-}
-
-} // namespace
 
 double highestPickForce(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   const double asSet = pickForce(option, settled, trimM, pick);
-  const double lean =
-      std::max(leanDeg(option, settled, trimM, pick), levelLeanDeg(option, settled, trimM, pick));
   const double most = std::max(settled.build.most[pick], pickLoad(settled, pick));
-  if (lean == 0.0 || std::isnan(asSet)) {
-    return std::isnan(asSet) ? notKnown : std::max(most, asSet);
+  const double off = std::max(chainOff(option, settled), levelOff(option));
+  if (std::isnan(asSet)) {
+    return notKnown;
   }
-  const double leaning =
-      lean < 90.0 ? most / std::cos(hang::toRadians(lean)) : std::numeric_limits<double>::infinity();
-  return std::isnan(lean) ? notKnown : std::max(leaning, asSet);
+  if (off == 0.0 || trimM == -std::numeric_limits<double>::infinity()) {
+    return std::max(most, asSet);
+  }
+  const double factor = leanFactor(off, heightOver(option, settled, trimM, pick));
+  const double leaning = std::isinf(factor) ? factor : most * factor;
+  return std::isnan(leaning) ? notKnown : std::max(leaning, asSet);
 }
 
 double highestAtRest(const Case& option, const Settled& settled, double trimM, std::size_t pick) {

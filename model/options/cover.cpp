@@ -49,6 +49,17 @@ std::vector<double>::const_iterator lastWithin(const Audience& audience, const C
   return last != view.distance.end() ? last : std::max_element(view.distance.begin(), view.distance.end());
 }
 
+/// Across for each metre along, of the hang's line.
+double slopeAcross(Plan bearing) {
+  return std::abs(bearing.x) > 1e-6 ? bearing.y / bearing.x : 0.0;
+}
+
+/// Whether the hang's line crosses the row, so that the distance to it does not hang on where it ends.
+bool crosses(const CoverPlace& at, const AudiencePosition& row) {
+  const double dy = (row.x - at.origin.x) * slopeAcross(at.bearing);
+  return row.yFrom < row.yTo && dy >= row.yFrom - at.origin.y && dy <= row.yTo - at.origin.y;
+}
+
 const hang::PlacedElement* topmostCovering(const Audience& audience, const Settled& settled) {
   if (audience.cabinets.empty() || audience.cabinets.front().element >= settled.layout.elements.size()) {
     return nullptr;
@@ -66,8 +77,7 @@ Plan bearingOf(const Placement& placement, const hang::Layout& layout) {
 
 double distanceInPlan(Plan origin, Plan bearing, double x, double yFrom, double yTo) {
   const double dx = x - origin.x;
-  const double across = std::abs(bearing.x) > 1e-6 ? bearing.y / bearing.x : 0.0;
-  const double dy = std::clamp(origin.y + dx * across, yFrom, std::max(yFrom, yTo)) - origin.y;
+  const double dy = std::clamp(dx * slopeAcross(bearing), yFrom - origin.y, std::max(yFrom, yTo) - origin.y);
   const double distance = std::sqrt(dx * dx + dy * dy);
   return dx * bearing.x + dy * bearing.y > 0.0 ? distance : -distance;
 }
@@ -92,6 +102,22 @@ hang::Span aimSpan(const Settled& settled, std::size_t element) {
   const double aim = settled.layout.elements[element].aimDeg;
   const bool doubtful = settled.doubt != nullptr && element < settled.doubt->worst.aimDeg.size();
   return doubtful ? hull(settled.doubt->worst.aimDeg[element], aim) : hang::Span(aim);
+}
+
+CoverPlace coverPlaceOf(const Case& option, const Settled& settled) {
+  const Placement placement = placementOf(option, settled.layout);
+  return {placement.origin, bearingOf(placement, settled.layout)};
+}
+
+bool sameCover(const Audience& audience, const CoverPlace& one, const CoverPlace& other) {
+  if (one.origin.x != other.origin.x || one.bearing.x != other.bearing.x ||
+      one.bearing.y != other.bearing.y) {
+    return false;
+  }
+  return one.origin.y == other.origin.y ||
+         (!audience.anySwept() && std::ranges::all_of(audience.positions, [&](const AudiencePosition& row) {
+           return crosses(one, row) && crosses(other, row);
+         }));
 }
 
 CoverView viewOf(const Case& option, const Audience& audience, const Settled& settled, double insideDeg) {

@@ -101,6 +101,16 @@ Plan bearingOf(const Placement&, const hang::Layout&);
 /// the place in that row that is nearest to the hang's line; negative behind it.
 double distanceInPlan(Plan origin, Plan bearing, double x, double yFrom, double yTo);
 
+/// Where a hang stands and which way it faces, as far as cover knows.
+struct CoverPlace {
+  Plan origin;
+  Plan bearing;
+};
+CoverPlace coverPlaceOf(const Case&, const Settled&);
+/// Whether one setting covers the same at both, to the bit: they stand in one place, or side by side so that
+/// the hang's line crosses every row within its ends from either.
+bool sameCover(const Audience&, const CoverPlace&, const CoverPlace&);
+
 /// `insideDeg`: how much is taken off each edge.
 CoverView viewOf(const Case&, const Audience&, const Settled&, double insideDeg = 0.0);
 

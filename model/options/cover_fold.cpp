@@ -6,7 +6,12 @@
 
 namespace hangbook::options {
 
-CoverFold::CoverFold(const Case& option, const Settled& settled) : room_(option.room), settled_(&settled) {}
+CoverFold::CoverFold(const Case& option, const Settled& settled)
+    : room_(option.room), settled_(&settled), place_(coverPlaceOf(option, settled)) {}
+
+bool CoverFold::serves(const Case& option) const {
+  return sameCover(room_->audience, place_, coverPlaceOf(option, *settled_));
+}
 
 const CoverView& CoverFold::view(const Case& option) {
   if (!view_) {
@@ -17,9 +22,8 @@ const CoverView& CoverFold::view(const Case& option) {
 
 const std::vector<TrimRange>& CoverFold::stretches(const Case& option) {
   if (!stretches_) {
-    const bool known = room_->audience.missing.isEmpty() && !std::isnan(room_->coverShare);
-    stretches_ = known ? stretchesThatCoverShare(room_->audience, view(option), room_->coverShare)
-                       : std::vector<TrimRange>{TrimRange{}};
+    stretches_ = known() ? stretchesThatCoverShare(room_->audience, view(option), room_->coverShare)
+                         : std::vector<TrimRange>{TrimRange{}};
   }
   return *stretches_;
 }
@@ -59,6 +63,38 @@ double CoverFold::Ranges::coveredAt(double trimM) const {
     weight += trimM >= each.low && trimM <= each.high ? each.weight : 0.0;
   }
   return weight;
+}
+
+double CoverFold::Ranges::most() const {
+  std::vector<std::pair<double, double>> starts; // trim, weight
+  std::vector<std::pair<double, double>> ends;
+  for (const Stretch& each : all) {
+    starts.emplace_back(each.low, each.weight);
+    ends.emplace_back(each.high, each.weight);
+  }
+  std::ranges::sort(starts);
+  std::ranges::sort(ends);
+  double covered = 0.0;
+  double most = 0.0;
+  std::size_t ended = 0;
+  for (const auto& [trim, weight] : starts) {
+    for (; ends[ended].first < trim; ++ended) { // one that ends where another starts still counts there
+      covered -= ends[ended].second;
+    }
+    covered += weight;
+    most = std::max(most, covered);
+  }
+  return most;
+}
+
+double CoverFold::mostPercent(const Case& option) {
+  if (!most_) {
+    if (known() && !ranges_) {
+      ranges_ = rangesOf(view(option));
+    }
+    most_ = known() && room_->audience.weight > 0.0 ? 100.0 * ranges_->most() / room_->audience.weight : 0.0;
+  }
+  return *most_;
 }
 
 double CoverFold::percentAt(const Case& option, double trimM) {

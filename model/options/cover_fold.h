@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cmath>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -11,17 +12,23 @@
 namespace hangbook::options {
 
 /// Cover of one setting at one way of reaching the points, over all trims: where each position is covered is
-/// worked out once, a trim is then only looked up. The same for every hoist, which cover knows nothing of.
+/// worked out once, a trim is then only looked up. The same for every hoist, which cover knows nothing of,
+/// and for other points that it `serves`.
 /// Says what `coverRule` says; `which` (the first position missed) is left out.
 class CoverFold {
 public:
   /// `option` for what it says of the room and the points: those of its hoist play no part.
   CoverFold(const Case& option, const Settled& settled);
 
+  /// Whether it says of an option of the same rig and hang what one made for it would say.
+  bool serves(const Case& option) const;
+
   /// As `coverStretches`.
   const std::vector<TrimRange>& stretches(const Case& option);
   /// Per cent; 0 where it is not known.
   double percentAt(const Case& option, double trimM);
+  /// Per cent at the trim that covers most; 0 where it is not known.
+  double mostPercent(const Case& option);
   Use at(const Case& option, double trimM);
 
 private:
@@ -34,15 +41,19 @@ private:
   struct Ranges {
     std::vector<Stretch> all;
     double coveredAt(double trimM) const;
+    double most() const; ///< at any trim
   };
   const CoverView& view(const Case& option);
   Ranges rangesOf(const CoverView& view) const;
+  bool known() const { return room_->audience.missing.isEmpty() && !std::isnan(room_->coverShare); }
 
   std::shared_ptr<const RoomLimits> room_; ///< whose audience is looked at
   const Settled* settled_;
+  CoverPlace place_;
   std::optional<CoverView> view_;
   std::optional<std::vector<TrimRange>> stretches_;
   std::optional<Ranges> ranges_; ///< to the very edges of cover
+  std::optional<double> most_;
   std::optional<Ranges> inside_; ///< with the house's margin taken off
 };
 

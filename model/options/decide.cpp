@@ -176,9 +176,9 @@ std::vector<Found> decideBuild(const Search& search, const Build& build, const S
     return brief ? outlineAt(option, settled, trimM, why) : optionAt(option, rig, settled, trimM, why);
   };
   RigFold fold(settings.settled);
+  CoverRanges ranges(settings.settled.size());
   for (const Way& way : ways) {
     fold.startWay();
-    CoverRanges ranges(settings.settled.size());
     for (const catalogue::HoistType* hoist : way.hoists) {
       Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, *hoist,
                            way.points, rig.missing + settings.missing);

@@ -9,6 +9,7 @@
 
 #include "options/bridle_pick.h"
 #include "options/loads.h"
+#include "options/rig_fold.h"
 #include "options/sentence.h"
 
 namespace hangbook::options {
@@ -47,9 +48,6 @@ std::array<Plan, 4> rectangleAround(std::span<const Plan> places, Plan along) {
 
 /// Two rectangles are apart if and only if a line along a side of one of them separates them.
 bool isOver(const Ceiling& ceiling, const std::array<Plan, 4>& rectangle, Plan along) {
-  if (std::isinf(ceiling.xTo)) {
-    return true; // low steel, over all
-  }
   const std::array<Plan, 4> box{{{ceiling.xFrom, ceiling.yFrom},
                                  {ceiling.xFrom, ceiling.yTo},
                                  {ceiling.xTo, ceiling.yFrom},
@@ -65,6 +63,23 @@ bool isOver(const Ceiling& ceiling, const std::array<Plan, 4>& rectangle, Plan a
 bool isOver(const Ceiling& ceiling, Plan place) {
   return place.x >= ceiling.xFrom && place.x <= ceiling.xTo && place.y >= ceiling.yFrom &&
          place.y <= ceiling.yTo;
+}
+
+/// Height of the highest corner of the bar, then of each cabinet, over the hang's origin; −∞ where an outline
+/// is not known.
+std::vector<double> highestCorners(const Case& option, const hang::Layout& layout) {
+  const auto highestOf = [](const std::vector<hang::Vec3>& corners) {
+    double highest = -std::numeric_limits<double>::infinity();
+    for (const hang::Vec3& each : corners) {
+      highest = std::max(highest, each.z);
+    }
+    return highest;
+  };
+  std::vector<double> all{highestOf(barCorners(option, layout))};
+  for (std::size_t i = 0; i < layout.elements.size() && i < option.cabinets.size(); ++i) {
+    all.push_back(highestOf(cabinetCorners(option, layout, i)));
+  }
+  return all;
 }
 
 class Collector {
@@ -83,13 +98,16 @@ public:
     for (const QString& each : limits_.riggingMissing) {
       missing(true, QStringLiteral("the length of %1").arg(each));
     }
+    result_.checks.reserve((limits_.ceilings.size() + 1) * (settled_.layout.elements.size() + 3));
     picks();
-    const auto bar = barCorners(option_, settled_.layout);
-    missing(bar.empty(), QStringLiteral("the bar's outline"));
-    body(What::bar, 0, bar, option_.bar != nullptr && option_.bar->width.has_value());
-    for (std::size_t i = 0; i < settled_.layout.elements.size() && i < option_.cabinets.size(); ++i) {
-      body(What::cabinet, static_cast<int>(i), cabinetCorners(option_, settled_.layout, i),
-           option_.cabinets[i]->width.has_value());
+    std::optional<std::vector<double>> here;
+    const std::vector<double>& highest =
+        keptIn(option_.fold == nullptr ? nullptr : option_.fold->highest(settled_), here,
+               [&] { return highestCorners(option_, settled_.layout); });
+    missing(std::isinf(highest.front()), QStringLiteral("the bar's outline"));
+    body(What::bar, 0, highest.front(), option_.bar != nullptr && option_.bar->width.has_value());
+    for (std::size_t i = 0; i + 1 < highest.size(); ++i) {
+      body(What::cabinet, static_cast<int>(i), highest[i + 1], option_.cabinets[i]->width.has_value());
     }
     return std::move(result_);
   }
@@ -137,24 +155,31 @@ private:
     return bridled && settled_.doubt != nullptr ? option_.bridles[pick]->apexLower : 0.0;
   }
 
-  void body(What what, int number, const std::vector<hang::Vec3>& corners, bool widthKnown) {
-    if (corners.empty() || std::isnan(limits_.clearance)) {
-      return;
-    }
-    double highest = -std::numeric_limits<double>::infinity();
+  /// What a body covers in plan.
+  std::array<Plan, 4> rectangle(What what, int number) const {
     std::vector<Plan> places;
+    const auto corners = what == What::bar
+                             ? barCorners(option_, settled_.layout)
+                             : cabinetCorners(option_, settled_.layout, static_cast<std::size_t>(number));
     for (const hang::Vec3& each : corners) {
-      highest = std::max(highest, each.z);
       places.push_back(placement_.placeOf(each));
     }
-    const auto rectangle = rectangleAround(places, along_);
+    return rectangleAround(places, along_);
+  }
+
+  void body(What what, int number, double highest, bool widthKnown) {
+    if (std::isinf(highest) || std::isnan(limits_.clearance)) {
+      return;
+    }
+    std::optional<std::array<Plan, 4>> beneath;
     for (std::size_t k = 0; k < limits_.ceilings.size(); ++k) {
       const Ceiling& ceiling = limits_.ceilings[k];
-      if (!widthKnown && !std::isinf(ceiling.xTo)) { // the words only where they are needed: searched often
-        missing(true, what == What::bar ? QStringLiteral("the bar's width")
-                                        : QStringLiteral("the width of cabinet %1").arg(number + 1));
+      if (!ceiling.overAll()) { // its place only where it is needed: searched often
+        missing(!widthKnown, what == What::bar ? QStringLiteral("the bar's width")
+                                               : QStringLiteral("the width of cabinet %1").arg(number + 1));
+        beneath = beneath ? beneath : rectangle(what, number);
       }
-      if (isOver(ceiling, rectangle, along_)) {
+      if (ceiling.overAll() || isOver(ceiling, *beneath, along_)) {
         result_.checks.push_back({what, number, static_cast<int>(k),
                                   highest - lowest_.z + heightDoubt(settled_), limits_.clearance, 0.0,
                                   ceiling.underside});

@@ -65,13 +65,15 @@ void sayWhoseRules(const Case& option, Finding& finding) {
 
 /// Where points and picks do not stand alike, the chains lean the more the higher the hang, and loads rise
 /// with that: such a rule may end a window too, where it holds at its lower end and fails at its upper one.
-void endByLoads(const Case& option, const Settled& settled, Window& window) {
-  const bool leans = option.points.size() > 1 && leanDeg(option, settled, notKnown, 0) != 0.0;
-  if (!leans || !window.open() || !std::isfinite(window.low) || !std::isfinite(window.high)) {
+void endByLoads(const Case& option, const Settled& settled, Window& window, const MayFail& mayFail) {
+  if (!chainsLean(option, settled) || !window.open() || !std::isfinite(window.low) ||
+      !std::isfinite(window.high)) {
     return;
   }
-  for (const Rule& rule : weightRules()) {
-    if (!rule.needsSetting || rule.trimRange != nullptr || isOfRigAndHoist(rule)) {
+  for (std::size_t i = 0; i < weightRules().size(); ++i) {
+    const Rule& rule = weightRules()[i];
+    const bool depends = rule.needsSetting && rule.trimRange == nullptr && !isOfRigAndHoist(rule);
+    if (!depends || (mayFail && !mayFail(i))) {
       continue;
     }
     const auto failsAt = [&](double trimM) {
@@ -82,7 +84,7 @@ void endByLoads(const Case& option, const Settled& settled, Window& window) {
     }
     double within = window.low;
     double beyond = window.high;
-    for (int i = 0; i < 60; ++i) {
+    for (int step = 0; step < 60; ++step) {
       const double middle = 0.5 * (within + beyond);
       (failsAt(middle) ? beyond : within) = middle;
     }
@@ -226,7 +228,7 @@ Case caseOf(const Search& search, const catalogue::StackingTable& table, const S
   return made;
 }
 
-Window windowOf(const Case& option, const Settled& settled, bool withCover) {
+Window windowOf(const Case& option, const Settled& settled, bool withCover, const MayFail& mayFail) {
   Window window{-std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity(), "", ""};
   const auto narrow = [&window](const TrimRange& range, const Rule& rule) {
     if (range.low > window.low) {
@@ -243,7 +245,7 @@ Window windowOf(const Case& option, const Settled& settled, bool withCover) {
       narrow(rule->trimRange(option, settled), *rule);
     }
   }
-  endByLoads(option, settled, window);
+  endByLoads(option, settled, window, mayFail);
   if (withCover) { // last: of its stretches the one that the others leave most of
     narrow(widestWithin(coverStretches(option, settled), {window.low, window.high}), coverRule);
   }

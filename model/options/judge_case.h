@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
+
 #include <vector>
 
 #include "options/rig.h"
@@ -53,7 +55,11 @@ struct Window {
   const char* highSetBy = "";
   bool open() const { return low <= high; }
 };
-Window windowOf(const Case& option, const Settled& settled, bool withCover);
+/// Of a weight rule, by its place in `weightRules()`: whether it can fail at any trim at which the lean rule
+/// holds.
+using MayFail = std::function<bool(std::size_t)>;
+/// `mayFail`: what is known beforehand; without it each rule is asked.
+Window windowOf(const Case& option, const Settled& settled, bool withCover, const MayFail& mayFail = {});
 
 /// Where in a window to hang: the middle, to the centimetre where that lies inside; the end that there is
 /// where the other is not set; the lower end where the window is shut, so that what is short is room above.

@@ -40,8 +40,8 @@ TrimRange trimRange(const Case& option, const Settled& settled) {
   if (option.points.size() < 2 || std::isnan(option.weight->leanMost.value)) {
     return range;
   }
-  const double off = 0.5 * std::abs(option.weight->spacing - pickSpacing(settled));
-  if (leanDeg(option, settled, notKnown, 0) == 0.0) {
+  const double off = chainOff(option, settled);
+  if (off == 0.0) {
     return range; // the chains stand plumb at any trim
   }
   const double needed = off / std::tan(hang::toRadians(option.weight->leanMost.value));

@@ -107,4 +107,18 @@ LoadColumns LoadColumns::corners() const {
   return ends;
 }
 
+LoadColumns LoadColumns::leaning(double factor) const {
+  LoadColumns more = *this;
+  for (auto& stand : more.stands) {
+    for (Pick& pick : stand) {
+      for (std::vector<double>* column : {&pick.load, &pick.most}) {
+        for (double& each : *column) {
+          each *= factor;
+        }
+      }
+    }
+  }
+  return more;
+}
+
 } // namespace hangbook::options

@@ -38,6 +38,8 @@ struct LoadColumns {
   /// Two columns: the least of every figure, and the most, each a little beyond what rounding can do. A use
   /// that rises with each of them lies between its uses there. Only where `alike` and `loaded`.
   LoadColumns corners() const;
+  /// The same with every chain leaning: each pick's loads times `factor`, from 1 up. Only where `loaded`.
+  LoadColumns leaning(double factor) const;
 
 private:
   LoadColumns() = default;

@@ -13,15 +13,6 @@ namespace {
 /// Points and picks that stand alike to within this are taken to stand plumb, m.
 constexpr double plumbSlack = 1e-6;
 
-/// How far each chain is off at its foot, m.
-double offset(const Case& option, const Settled& settled) {
-  if (settled.layout.picks.size() < 2) {
-    return 0.0;
-  }
-  const double off = 0.5 * std::abs(option.weight->spacing - pickSpacing(settled));
-  return off < plumbSlack ? 0.0 : off;
-}
-
 double useOf(const Use& use) {
   return std::abs(use.limit) > 0.0 ? use.value / use.limit : use.value;
 }
@@ -33,25 +24,53 @@ double pickSpacing(const Settled& settled) {
   return picks.size() < 2 ? 0.0 : std::hypot(picks[0].x - picks[1].x, picks[0].y - picks[1].y);
 }
 
+double chainOff(const Case& option, const Settled& settled) {
+  if (settled.layout.picks.size() < 2) {
+    return 0.0;
+  }
+  const double off = 0.5 * std::abs(option.weight->spacing - pickSpacing(settled));
+  return off < plumbSlack ? 0.0 : off;
+}
+
 double leanDeg(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
-  const double off = offset(option, settled);
+  const double off = chainOff(option, settled);
   if (off == 0.0 || trimM == -std::numeric_limits<double>::infinity()) {
     return 0.0;
   }
-  const double above = inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) -
-                       settled.layout.picks[pick].z - heightDoubt(settled);
-  return hang::toDegrees(std::atan2(off, above));
+  return hang::toDegrees(std::atan2(off, heightOver(option, settled, trimM, pick)));
+}
+
+double heightOver(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+  return inMetres(option.points[pick]->z) - originHeight(option, settled, trimM) -
+         settled.layout.picks[pick].z - heightDoubt(settled);
+}
+
+double leanFactor(double off, double above) {
+  if (std::isnan(above)) {
+    return notKnown;
+  }
+  const double slope = off / above;
+  return above > 0.0 ? std::sqrt(1.0 + slope * slope) : std::numeric_limits<double>::infinity();
 }
 
 double pickForce(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   const double load = pickLoad(settled, pick);
-  const double lean = leanDeg(option, settled, trimM, pick);
-  if (lean == 0.0) {
+  const double off = chainOff(option, settled);
+  if (off == 0.0 || trimM == -std::numeric_limits<double>::infinity()) {
     return load;
   }
-  // At or beyond a right angle no chain can hold it.
-  return lean < 90.0 ? load / std::cos(hang::toRadians(lean))
-                     : (std::isnan(lean) ? notKnown : std::numeric_limits<double>::infinity());
+  const double factor = leanFactor(off, heightOver(option, settled, trimM, pick));
+  return std::isinf(factor) ? factor : load * factor;
+}
+
+double levelOff(const Case& option) {
+  const catalogue::PickArrangement& picks = *option.arrangement;
+  if (picks.picks != catalogue::Picks::foreAftPair || !picks.front || !picks.rear) {
+    return 0.0;
+  }
+  const double apart = std::abs(inMetres(picks.front->x) - inMetres(picks.rear->x));
+  const double off = 0.5 * std::abs(option.weight->spacing - apart);
+  return off < plumbSlack ? 0.0 : off;
 }
 
 double pointAtRest(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
@@ -62,6 +81,10 @@ double pointAtRest(const Case& option, const Settled& settled, double trimM, std
 
 double factorsFor(const WeightLimits& limits, bool limitIncludesFactors) {
   return limitIncludesFactors ? 1.0 : limits.dynamic.value * limits.liftShare.value;
+}
+
+bool chainsLean(const Case& option, const Settled& settled) {
+  return option.points.size() > 1 && std::max(chainOff(option, settled), levelOff(option)) != 0.0;
 }
 
 Use boundedOver(const Settled& settled, Use use) {

@@ -9,10 +9,27 @@ namespace hangbook::options {
 /// Distance of two picks in plan as they hang, m; 0 for a single pick.
 double pickSpacing(const Settled& settled);
 
+/// How far each hoist's chain is off its point at its foot, seen in plan, m: half of what the points'
+/// distance and the picks' differ by. To within a micrometre the chains are taken to stand plumb: 0.
+double chainOff(const Case&, const Settled&);
+
+/// The same while a fore-aft pair's bar is level: its picks then stand farther apart in plan. 0 for others.
+double levelOff(const Case&);
+
+/// Whether any chain leans, as set or while a fore-aft pair's bar is level.
+bool chainsLean(const Case&, const Settled&);
+
 /// How far each hoist's chain stands from the vertical where two points do not stand as far apart as the
 /// picks do, in degrees. 0 for a single pick. A trim of −∞ gives the least there can be, 0; a trim that is
 /// not known gives a lean that is not known, unless points and picks stand alike.
 double leanDeg(const Case&, const Settled&, double trimM, std::size_t pick);
+
+/// Height of a pick's point over the pick, m, at its least.
+double heightOver(const Case&, const Settled&, double trimM, std::size_t pick);
+
+/// 1 ÷ cos(lean) of a chain that stands `off` beside its foot and `above` over it, m: its length over its
+/// height (Pythagoras). Infinite at and below its foot, where no chain can hold anything.
+double leanFactor(double off, double above);
 
 /// Force along the hoist's chain that holds the pick's load: load ÷ cos(lean).
 double pickForce(const Case&, const Settled&, double trimM, std::size_t pick);

@@ -23,7 +23,7 @@ public:
   /// The settings stay where they are as long as this is used.
   explicit RigFold(std::span<const Settled> settings)
       : settings_(settings), lowest_(settings.size()), wind_(settings.size()), uneven_(settings.size()),
-        floor_(settings.size()) {}
+        highest_(settings.size()), floor_(settings.size()) {}
 
   /// The next way of reaching the points: what depends on it is forgotten.
   void startWay() { floor_.assign(settings_.size(), std::nullopt); }
@@ -33,12 +33,17 @@ public:
   std::optional<WindForce>* wind(const Settled& settled) { return in(wind_, settled); }
   /// With the left hoist higher, with the right one higher.
   std::optional<std::array<Settled, 2>>* uneven(const Settled& settled) { return in(uneven_, settled); }
+  /// Of the bar, then of each cabinet: the highest corner, m over the hang's origin.
+  std::optional<std::vector<double>>* highest(const Settled& settled) { return in(highest_, settled); }
   /// Height of the highest floor beneath, for this way.
   std::optional<double>* floor(const Settled& settled) { return in(floor_, settled); }
   /// The loads of all settings side by side, and their corners (empty where they are of no use).
   struct Loads {
     LoadColumns all;
     std::optional<LoadColumns> corners;
+    double leanFactor = notKnown;         ///< of `leaning`
+    std::optional<LoadColumns> leaning{}; ///< with every chain leaning by the most that the house allows
+    std::optional<LoadColumns> leaningCorners{};
   };
   /// `option`: any of this rig.
   const Loads& loads(const Case& option) {
@@ -47,6 +52,16 @@ public:
       if (loads_->all.alike && loads_->all.loaded) {
         loads_->corners = loads_->all.corners();
       }
+    }
+    return *loads_;
+  }
+  /// The same with the loads of chains that lean by a factor, where that has corners.
+  const Loads& leaningLoads(const Case& option, double factor) {
+    loads(option);
+    if (loads_->corners && loads_->leanFactor != factor) {
+      loads_->leanFactor = factor;
+      loads_->leaning = loads_->all.leaning(factor);
+      loads_->leaningCorners = loads_->leaning->corners();
     }
     return *loads_;
   }
@@ -83,19 +98,25 @@ private:
   std::vector<std::optional<LowestEdge>> lowest_;
   std::vector<std::optional<WindForce>> wind_;
   std::vector<std::optional<std::array<Settled, 2>>> uneven_;
+  std::vector<std::optional<std::vector<double>>> highest_;
   std::vector<std::optional<double>> floor_;
 };
 
-/// What `where` keeps, worked out by `make` if it is not kept yet; without a place it is worked out anew.
+/// What `where` keeps, worked out by `make` if it is not kept yet; without a place it is put `here`.
+template <class Kept, class Make>
+const Kept& keptIn(std::optional<Kept>* where, std::optional<Kept>& here, Make make) {
+  std::optional<Kept>& kept = where == nullptr ? here : *where;
+  if (!kept) {
+    kept = make();
+  }
+  return *kept;
+}
+
+/// The same by value.
 template <class Kept, class Make>
 Kept keptOr(std::optional<Kept>* where, Make make) {
-  if (where == nullptr) {
-    return make();
-  }
-  if (!*where) {
-    *where = make();
-  }
-  return **where;
+  std::optional<Kept> here;
+  return keptIn(where, here, make);
 }
 
 } // namespace hangbook::options

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cmath>
 #include <functional>
 
 #include "options/cover.h"
@@ -22,6 +23,7 @@ struct Ceiling {
   double xTo = std::numeric_limits<double>::infinity();
   double yFrom = -std::numeric_limits<double>::infinity();
   double yTo = std::numeric_limits<double>::infinity();
+  bool overAll() const { return std::isinf(xTo); }
 };
 
 struct RoomLimits {
