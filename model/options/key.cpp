@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
+#include <charconv>
+
 #include <QCryptographicHash>
 
 #include "options/option.h"
@@ -31,26 +34,54 @@ QString wordFor(catalogue::Picks picks) {
   return QStringLiteral("single");
 }
 
-QString idOf(const OptionKey& key) {
-  QCryptographicHash hash(QCryptographicHash::Sha256);
-  // Each text with its length before it, so that no two lists run together into the same bytes.
-  const auto add = [&hash](const QString& text) {
+namespace {
+
+/// Each text with its length before it, so that no two lists run together into the same bytes.
+class Bytes {
+public:
+  Bytes() { all_.reserve(usual); }
+  void add(const QString& text) {
     const QByteArray bytes = text.toUtf8();
-    hash.addData(QByteArray::number(bytes.size()) + ':' + bytes);
-  };
-  const auto addAll = [&](const QStringList& texts) {
-    add(QString::number(texts.size()));
+    number(bytes.size());
+    all_.append(bytes);
+  }
+  void add(const QStringList& texts) {
+    std::array<char, digits> count{};
+    const char* const end = std::to_chars(count.begin(), count.end(), texts.size()).ptr;
+    number(end - count.data());
+    all_.append(count.data(), end - count.data());
     for (const QString& text : texts) {
       add(text);
     }
-  };
-  add(key.hang);
-  addAll(key.stack);
-  add(key.bar);
-  add(wordFor(key.picks));
-  add(key.hoist);
-  addAll(key.points);
-  return QString::fromLatin1(hash.result().toHex().left(16));
+  }
+  const QByteArray& all() const { return all_; }
+
+private:
+  static constexpr qsizetype usual = 512;
+  static constexpr std::size_t digits = 20; // of any length
+
+  void number(qsizetype length) {
+    std::array<char, digits> text{};
+    const char* const end = std::to_chars(text.begin(), text.end(), length).ptr;
+    all_.append(text.data(), end - text.data());
+    all_.append(':');
+  }
+  QByteArray all_;
+};
+
+} // namespace
+
+QString idOf(const OptionKey& key) {
+  Bytes bytes;
+  bytes.add(key.hang);
+  bytes.add(key.stack);
+  bytes.add(key.bar);
+  bytes.add(wordFor(key.picks));
+  bytes.add(key.hoist);
+  bytes.add(key.points);
+  constexpr qsizetype kept = 8; // bytes: enough to tell all options of a tour apart
+  const QByteArray hash = QCryptographicHash::hash(bytes.all(), QCryptographicHash::Sha256);
+  return QString::fromLatin1(hash.first(kept).toHex());
 }
 
 } // namespace hangbook::options

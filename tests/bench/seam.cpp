@@ -144,17 +144,20 @@ std::vector<QString> listOptions(const options::Snapshot& snapshot) {
   const calendar::Hang& hang = snapshot.show.hangs.front();
   const auto candidates = options::candidatePoints(snapshot, house, hang);
   const options::Search search{&snapshot, &house, &hang, {}};
-  std::vector<QString> ids;
+  std::vector<QString> lines;
   overBuilds(snapshot, [&](const auto& table, const auto& stack, const auto& bar, const auto& picks) {
     for (const auto& points : options::waysToReach(candidates.points, picks.picks)) {
       for (const catalogue::HoistType& hoist : snapshot.catalogue.hoists) {
-        ids.push_back(options::idOf(options::keyOf(search, table, stack, bar, picks, hoist, points)));
+        const options::OptionKey key = options::keyOf(search, table, stack, bar, picks, hoist, points);
+        lines.push_back(
+            (key.stack + QStringList{key.bar, options::wordFor(key.picks), key.hoist} + key.points)
+                .join(u'\n'));
       }
     }
   });
-  std::ranges::sort(ids);
-  ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
-  return ids;
+  std::ranges::sort(lines);
+  lines.erase(std::unique(lines.begin(), lines.end()), lines.end());
+  return lines;
 }
 
 void writeDiscrete(const options::Snapshot& snapshot, const char* folder) {

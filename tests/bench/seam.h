@@ -38,7 +38,7 @@ private:
   std::vector<OneOption> options_;
 };
 
-/// Identifiers of all options of a show's first hang, each once; nothing is judged.
+/// All options of a show's first hang, each once, in words: what a solver lists too. Nothing is judged.
 std::vector<QString> listOptions(const options::Snapshot& snapshot);
 
 /// The show as data of tests/twin/discrete.mzn, into `folder`/discrete.dzn, and how many solutions there are
