@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <numeric>
+#include <utility>
 
 #include <QHash>
 
@@ -170,6 +172,8 @@ Option failing(const Case& option) {
 std::vector<Found> decideBuild(const Search& search, const Build& build, const SolvedRig& solved,
                                const std::vector<Way>& ways, bool brief) {
   std::vector<Found> all;
+  all.reserve(std::transform_reduce(ways.begin(), ways.end(), std::size_t{0}, std::plus(),
+                                    [](const Way& way) { return way.hoists.size(); }));
   const Rig& rig = solved.rig;
   const Settings& settings = *solved.settings;
   const auto at = [&](const Case& option, const Settled* settled, double trimM, const QString& why) {
@@ -236,8 +240,13 @@ struct Deciding {
 HangOptions listed(Deciding deciding, const QStringList& notes) {
   Listing listing;
   listing.result.hang = deciding.hang->name;
+  std::size_t most = 0;
+  for (const std::vector<Found>& ofBuild : deciding.found) {
+    most += ofBuild.size();
+  }
+  listing.result.options.reserve(most);
   for (std::vector<Found>& ofBuild : deciding.found) {
-    for (Found& each : ofBuild) {
+    for (Found& each : std::exchange(ofBuild, {})) { // given back before the next: a hall may have thousands
       listing.add(std::move(each.option), each.settings, each.bounds);
     }
   }

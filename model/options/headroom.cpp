@@ -157,10 +157,11 @@ private:
 
   /// What a body covers in plan.
   std::array<Plan, 4> rectangle(What what, int number) const {
-    std::vector<Plan> places;
     const auto corners = what == What::bar
                              ? barCorners(option_, settled_.layout)
                              : cabinetCorners(option_, settled_.layout, static_cast<std::size_t>(number));
+    std::vector<Plan> places;
+    places.reserve(corners.size());
     for (const hang::Vec3& each : corners) {
       places.push_back(placement_.placeOf(each));
     }

@@ -360,21 +360,28 @@ Option outlineAt(const Case& of, const Settled* settled, double trimM, const QSt
   option.id = idOf(of.key);
   option.key = of.key;
   option.verdict = Verdict::holds;
+  const auto keep = [&option](Finding finding) {
+    if (finding.verdict != Verdict::holds) {
+      option.verdict = std::max(option.verdict, finding.verdict);
+      option.findings.push_back(std::move(finding));
+    }
+  };
   for (const Rule* rule : allRules()) {
     if (rule->needsSetting && settled == nullptr) {
-      option.findings.push_back(withoutSetting(of, *rule, why));
-    } else {
-      const Use use = rule->evaluate(of, settled, trimM);
+      keep(withoutSetting(of, *rule, why));
+      continue;
+    }
+    const Use use = rule->evaluate(of, settled, trimM);
+    if (use.verdict != Verdict::holds) {
       Finding finding;
       finding.rule = QString::fromLatin1(rule->id);
       finding.applies = use.applies;
       finding.verdict = use.verdict;
-      option.findings.push_back(std::move(finding));
-      if (rule == ruleNamed(coverRule.id)) {
-        option.coveredPercent = std::isnan(use.value) ? 0.0 : use.value;
-      }
+      keep(std::move(finding));
     }
-    option.verdict = std::max(option.verdict, option.findings.back().verdict);
+    if (rule == ruleNamed(coverRule.id)) {
+      option.coveredPercent = std::isnan(use.value) ? 0.0 : use.value;
+    }
   }
   if (settled != nullptr) {
     option.massKg = settled->doubt == nullptr ? settled->statics.mass : settled->doubt->statics.mass;

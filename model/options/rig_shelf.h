@@ -24,7 +24,7 @@ bool sameSettings(const Rig& one, const Rig& other);
 class RigShelf {
 public:
   /// `most`: settings that are kept, of all rigs together; some 4 KB each.
-  explicit RigShelf(std::size_t most = 26000) : most_(most) {}
+  explicit RigShelf(std::size_t most = 15000) : most_(most) {}
 
   /// As `options::settingsOf`. Two threads that ask for a new one at the same time both solve it.
   std::shared_ptr<const Settings> settingsOf(Rig& rig, double panDeg);

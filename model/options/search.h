@@ -19,7 +19,7 @@ class RigShelf; // rig_shelf.h
 /// How a search is done; what it finds is the same.
 struct DecideHow {
   RigShelf* shelf = nullptr; ///< where rigs are kept that other shows have too
-  /// Of each option only its key, verdict, cover and mass, and of each rule whether it applies and its
+  /// Of each option only its key, verdict, cover and mass, and of each rule that does not hold its
   /// verdict: no words, no figures; of one that fails, unless all of a hang's do, its key and verdict alone.
   /// What counting takes.
   bool brief = false;

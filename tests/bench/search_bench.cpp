@@ -149,6 +149,8 @@ BENCHMARK(tour)
     ->Args({200, 2})
     ->Args({1000, 2})
     ->Args({1, 9})
+    ->Args({10, 9})
+    ->Args({200, 9})
     ->Unit(benchmark::kMillisecond)
     ->Iterations(1);
 

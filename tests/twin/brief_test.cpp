@@ -2,6 +2,7 @@
 // A search without words, on rigs that other shows have solved, finds what a search finds.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <set>
 
 #include "options/rig_shelf.h"
@@ -12,6 +13,14 @@ using namespace hangbook;
 using namespace hangbook::options;
 
 namespace {
+
+/// What the brief search tells of the rules.
+std::vector<Finding> told(const Option& option) {
+  std::vector<Finding> all;
+  std::ranges::copy_if(option.findings, std::back_inserter(all),
+                       [](const Finding& each) { return each.verdict != Verdict::holds; });
+  return all;
+}
 
 void compare(const ShowOptions& brief, const ShowOptions& full) {
   BOOST_REQUIRE(brief.hangs.size() == full.hangs.size());
@@ -36,11 +45,13 @@ void compare(const ShowOptions& brief, const ShowOptions& full) {
       BOOST_REQUIRE(a.id == b.id); // the same order too
       BOOST_REQUIRE(a.coveredPercent == b.coveredPercent);
       BOOST_REQUIRE(a.massKg == b.massKg);
-      BOOST_REQUIRE(a.findings.size() == b.findings.size());
-      for (std::size_t f = 0; f < b.findings.size(); ++f) {
-        BOOST_REQUIRE(a.findings[f].rule == b.findings[f].rule);
-        BOOST_REQUIRE(a.findings[f].applies == b.findings[f].applies);
-        BOOST_REQUIRE(a.findings[f].verdict == b.findings[f].verdict);
+      const auto first = told(a);
+      const auto second = told(b);
+      BOOST_REQUIRE(first.size() == second.size());
+      for (std::size_t f = 0; f < second.size(); ++f) {
+        BOOST_REQUIRE(first[f].rule == second[f].rule);
+        BOOST_REQUIRE(first[f].applies == second[f].applies);
+        BOOST_REQUIRE(first[f].verdict == second[f].verdict);
       }
     }
     BOOST_TEST((failing == failingBrief));

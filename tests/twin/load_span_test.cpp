@@ -7,7 +7,7 @@
 
 #include "options/box.h"
 #include "options/judge_case.h"
-#include "options/load_span.h"
+#include "options/load_bounds.h"
 #include "options/loads.h"
 #include "options/ways.h"
 #include "random_show.h"
@@ -109,9 +109,70 @@ void compare(const Case& option, const std::vector<Settled>& settings, Seen& see
   }
 }
 
+/// At trims at which the lean rule holds: the very ends of that, and somewhere between.
+void compareLeaning(const Case& option, const std::vector<Settled>& settings, std::mt19937_64& engine,
+                    Seen& seen) {
+  RigFold fold(settings);
+  LoadBounds bounds(option, fold, settings.size());
+  for (std::size_t i = 0; i < settings.size(); ++i) {
+    const TrimRange range = leanRule.trimRange(option, settings[i]);
+    if (!chainsLean(option, settings[i]) || !std::isfinite(range.high)) {
+      continue;
+    }
+    for (const double below : {0.0, 0.001 * static_cast<double>(engine() % 9000), 1000.0}) {
+      const double trim = range.high - below;
+      for (std::size_t number = 0; number < weightRules().size(); ++number) {
+        const Verdict own = weightRules()[number].evaluate(option, &settings[i], trim).verdict;
+        const auto least = bounds.least(number, i);
+        const auto most = bounds.most(number, i);
+        const auto any = bounds.atAnyLean(number, i);
+        BOOST_REQUIRE_MESSAGE(!least || *least <= own,
+                              weightRules()[number].id << " does better than its bound");
+        BOOST_REQUIRE_MESSAGE(!most || own <= *most,
+                              weightRules()[number].id << " does worse than its bound");
+        BOOST_REQUIRE_MESSAGE(!any || *any == own, weightRules()[number].id << " hangs on the lean");
+        seen.compared += most ? 1 : 0;
+        seen.asked += any ? 1 : 0;
+        seen.verdicts.at(static_cast<std::size_t>(own)) += most ? 1 : 0;
+      }
+    }
+  }
+}
+
+/// The points moved apart or together, so that the chains of a pair lean.
+Snapshot leaningShow(std::uint64_t seed) {
+  Snapshot show = testing::randomShow(seed);
+  double by = 0.01 + 0.02 * static_cast<double>(seed % 7);
+  for (venue::Point& point : show.venue.points) {
+    point.y = metres(inMetres(point.y) + (by = -by));
+    point.x = metres(inMetres(point.x) + 0.5 * by);
+  }
+  return show;
+}
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(load_span)
+
+BOOST_AUTO_TEST_CASE(bounds_a_load_rule_between_plumb_and_the_most_lean_allowed) {
+  Seen seen;
+  std::mt19937_64 engine(11);
+  for (std::uint64_t seed = 1; seed <= 150; ++seed) {
+    overOptions(leaningShow(seed), [&](const Case& option, const std::vector<Settled>& settings) {
+      if (settings.empty() || (seen.compared > 20000 && engine() % 8 != 0)) {
+        return;
+      }
+      compareLeaning(option, settings, engine, seen);
+      compareLeaning(metExactly(option, settings[engine() % settings.size()], engine), settings, engine,
+                     seen);
+    });
+  }
+  BOOST_TEST(seen.compared > 20000);
+  BOOST_TEST(seen.asked > seen.compared / 2);
+  for (const long each : seen.verdicts) {
+    BOOST_TEST(each > 50);
+  }
+}
 
 BOOST_AUTO_TEST_CASE(says_what_the_rules_say_of_each_setting) {
   Seen seen;
