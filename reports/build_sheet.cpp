@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "reports/cabling_tables.h"
 #include "reports/parts.h"
 
 namespace hangbook::reports {
@@ -182,6 +183,7 @@ Sheet buildSheet(const ShowAsIs& show, const Figures& figures) {
     }
     sheet.blocks.emplace_back(NewPage{});
     sheet.blocks.emplace_back(stepsOf(show.plan, hang.hang, false, figures));
+    sheet.blocks.emplace_back(cablingTable(show, hang.hang));
   }
   for (const HangAsIs& hang : show.hangs) {
     if (hang.now) {

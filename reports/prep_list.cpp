@@ -4,6 +4,7 @@
 #include "options/demand.h"
 #include "options/gear_needs.h"
 #include "options/house_figures.h"
+#include "reports/cabling_tables.h"
 #include "reports/parts.h"
 
 namespace hangbook::reports {
@@ -101,6 +102,13 @@ Sheet prepList(const ShowAsIs& show, const Figures& figures) {
   }
   sheet.blocks.emplace_back(unitsTable(show));
   sheet.blocks.emplace_back(cartsTable(show, figures));
+  const Table looms = loomsTable(show, figures);
+  if (looms.rows.empty()) {
+    sheet.blocks.emplace_back(
+        Text{Size::body, QStringLiteral("– Looms are not stated for this show: pack by the makers' data.")});
+  } else {
+    sheet.blocks.emplace_back(looms);
+  }
   sheet.blocks.emplace_back(
       Text{Size::body, QStringLiteral("– Check arms in transport position and all pins on their lanyards.")});
   sheet.blocks.emplace_back(

@@ -32,7 +32,7 @@ HangAsIs hangAsIs(const options::Snapshot& snapshot, const QString& name) {
 
 } // namespace
 
-ShowAsIs showAsIs(const options::Snapshot& snapshot, UnitSystem units) {
+ShowAsIs showAsIs(const options::Snapshot& snapshot, const calendar::Cabling& cabling, UnitSystem units) {
   ShowAsIs show;
   show.snapshot = snapshot;
   std::vector<options::Option> built;
@@ -42,7 +42,7 @@ ShowAsIs showAsIs(const options::Snapshot& snapshot, UnitSystem units) {
       built.push_back(*show.hangs.back().now);
     }
   }
-  build::Job job = build::jobOf(snapshot, built);
+  build::Job job = build::jobOf(snapshot, built, cabling);
   job.units = units;
   show.plan = build::planBuild(job);
   return show;

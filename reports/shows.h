@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "build/plan.h"
+#include "calendar/cabling.h"
 #include "fleet/due.h"
 #include "options/option.h"
 #include "options/scene.h"
@@ -32,7 +33,8 @@ struct ShowAsIs {
 
 /// Everything judged by what the snapshot holds, at the settings that were chosen; the plan's words in
 /// `units`.
-ShowAsIs showAsIs(const options::Snapshot& snapshot, UnitSystem units = UnitSystem::metric);
+ShowAsIs showAsIs(const options::Snapshot& snapshot, const calendar::Cabling& cabling,
+                  UnitSystem units = UnitSystem::metric);
 
 /// Every unit that has to be examined, with what is recorded.
 struct Register {

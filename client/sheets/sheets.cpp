@@ -7,6 +7,7 @@
 #include "fleet/due.h"
 #include "quantity/error.h"
 #include "reports/shows.h"
+#include "store/cabling_store.h"
 #include "store/calendar_store.h"
 #include "store/snapshot_store.h"
 
@@ -23,7 +24,8 @@ const QString tourSummary = QStringLiteral("tour-summary");
 constexpr int registerDays = 365;
 
 reports::ShowAsIs asIs(store::Store& store, const calendar::Show& show, const reports::SheetCode& code) {
-  return reports::showAsIs(store::loadSnapshot(store, show.tour, show.name, code.asOf), code.units);
+  return reports::showAsIs(store::loadSnapshot(store, show.tour, show.name, code.asOf),
+                           store::loadCabling(store, show.tour, show.name), code.units);
 }
 
 calendar::Show showOf(store::Store& store, const reports::SheetCode& code) {

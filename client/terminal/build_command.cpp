@@ -3,6 +3,7 @@
 
 #include "build/inputs.h"
 #include "build/plan.h"
+#include "store/cabling_store.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
 #include "terminal/build_json.h"
@@ -80,7 +81,8 @@ Ending run(const Given& given, Context& context) {
                 of.notCleared.isEmpty() ? "nothing is chosen for the show " + show.name.toStdString() + " yet"
                                         : of.notCleared.front().toStdString());
   }
-  const build::Plan plan = build::planBuild(build::jobOf(snapshot, of.options));
+  const build::Plan plan =
+      build::planBuild(build::jobOf(snapshot, of.options, store::loadCabling(*store, show.tour, show.name)));
   if (context.json) {
     printJson(context, buildJson(plan, of, hang));
   } else {

@@ -14,6 +14,22 @@ QJsonValue wordOrNull(const QString& text) {
   return text.isEmpty() ? QJsonValue(QJsonValue::Null) : QJsonValue(text);
 }
 
+QJsonArray plugsOf(const build::Step& step) {
+  QJsonArray list;
+  for (const build::Plugged& plug : step.plugs) {
+    list.append(QJsonObject{{QStringLiteral("socket"), wordOrNull(plug.socket)},
+                            {QStringLiteral("loom"), wordOrNull(plug.loom)},
+                            {QStringLiteral("label"), wordOrNull(plug.label)},
+                            {QStringLiteral("end"), wordOrNull(plug.end)},
+                            {QStringLiteral("connector"), wordOrNull(plug.connector)},
+                            {QStringLiteral("colour"), wordOrNull(plug.colour)},
+                            {QStringLiteral("reach_m"), jsonFigure(plug.reach)},
+                            {QStringLiteral("rack"), wordOrNull(plug.rack)},
+                            {QStringLiteral("channel"), wordOrNull(plug.channel)}});
+  }
+  return list;
+}
+
 QJsonObject inJson(const build::Step& step) {
   return {
       {QStringLiteral("number"), step.number},
@@ -29,6 +45,7 @@ QJsonObject inJson(const build::Step& step) {
       {QStringLiteral("hole"), wordOrNull(step.hole)},
       {QStringLiteral("pins_a_side"), step.pinsASide},
       {QStringLiteral("gate"), wordOrNull(step.gate)},
+      {QStringLiteral("plugs"), plugsOf(step)},
       {QStringLiteral("mark"), step.mark ? QJsonValue(*step.mark) : QJsonValue(QJsonValue::Null)},
       {QStringLiteral("move_m"), jsonFigure(step.move)},
       {QStringLiteral("hooks_m"), jsonFigure(step.hooks)},

@@ -3,6 +3,7 @@
 
 #include "actions/gates.h"
 #include "build/inputs.h"
+#include "store/cabling_store.h"
 #include "store/gate_store.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
@@ -61,7 +62,8 @@ Ending run(const Given& given, Context& context) {
   }
   const options::Snapshot snapshot = store::loadSnapshot(*store, show.tour, show.name, today(context));
   const ToBuild of = toBuild(snapshot);
-  const build::Plan plan = build::planBuild(build::jobOf(snapshot, of.options));
+  const build::Plan plan =
+      build::planBuild(build::jobOf(snapshot, of.options, store::loadCabling(*store, show.tour, show.name)));
   if (given.has("--gate")) {
     const Chosen chosen = chosenFor(snapshot, only);
     if (chosen.choice == nullptr) {

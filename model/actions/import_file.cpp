@@ -7,6 +7,7 @@
 #include "actions/choose.h"
 #include "actions/run.h"
 #include "options/search.h"
+#include "store/cabling_store.h"
 #include "store/calendar_store.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
@@ -71,6 +72,9 @@ void saveRecords(store::Store& store, const exchange::Changes& changes, const Im
   saveAll(store, added.catalogue.hardware, changed.catalogue.hardware);
   saveAll(store, added.catalogue.carts, changed.catalogue.carts);
   saveAll(store, added.catalogue.tables, changed.catalogue.tables);
+  saveAll(store, added.cabling.connectors, changed.cabling.connectors);
+  saveAll(store, added.cabling.sockets, changed.cabling.sockets);
+  saveAll(store, added.cabling.ends, changed.cabling.ends);
   saveAll(store, added.people, changed.people);
   saveAll(store, added.examinationRules, changed.examinationRules);
   saveAll(store, added.places, changed.places);
@@ -80,6 +84,7 @@ void saveRecords(store::Store& store, const exchange::Changes& changes, const Im
   saveAll(store, added.venues, changed.venues);
   saveAll(store, added.tours, changed.tours);
   saveAll(store, added.shows, changed.shows);
+  saveAll(store, added.cabling.plugs, changed.cabling.plugs);
   appendFacts(store, added.marks);
 }
 
@@ -165,6 +170,7 @@ Data everything(store::Store& store) {
   return store.reading([&] {
     Data data;
     data.catalogue = store::loadCatalogue(store);
+    data.cabling = store::loadCabling(store);
     data.people = store::loadPeople(store);
     data.examinationRules = store::loadExaminationRules(store);
     data.places = store::loadPlaces(store);

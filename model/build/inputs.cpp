@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "build/cabling.h"
 #include "options/placement.h"
 #include "options/scene.h"
 
@@ -116,7 +117,8 @@ void fillRoom(const options::Snapshot& snapshot, const options::Option& option, 
 
 } // namespace
 
-Job jobOf(const options::Snapshot& snapshot, const std::vector<options::Option>& options) {
+Job jobOf(const options::Snapshot& snapshot, const std::vector<options::Option>& options,
+          const calendar::Cabling& cabling) {
   Job job;
   job.show = snapshot.show.name;
   const options::House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
@@ -152,6 +154,7 @@ Job jobOf(const options::Snapshot& snapshot, const std::vector<options::Option>&
       if (hang.name == option.key.hang) {
         made.secondary = hang.secondary;
         made.secondarySlack = metresOr(hang.secondarySlack);
+        made.plugs = plugsOf(cabling, snapshot.show, hang.name, option.key.stack);
         fillRoom(snapshot, option, hang, made);
       }
     }

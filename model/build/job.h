@@ -6,6 +6,7 @@
 
 #include <QStringList>
 
+#include "build/plugging.h"
 #include "hang/hang.h"
 #include "quantity/text.h"
 
@@ -21,6 +22,7 @@ struct Hanging {
   hang::Hang rig;                     ///< as set: stack, joints, chain, bar
   QStringList types;                  ///< of each cabinet, from the bar down
   QStringList holes;                  ///< of each cabinet's joint to what is above it, in words
+  std::vector<Plugs> plugs;           ///< of each cabinet
   std::vector<hang::Vec2> barOutline; ///< frame coordinates
   std::vector<double> engagement;     ///< of each cabinet: what stands above its top while it rides
   double hookMet = notStated;         ///< hooks where the bar is met on its case

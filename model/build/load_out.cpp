@@ -3,6 +3,7 @@
 // set down where it was taken, and a cart that was wheeled across first gets back what was taken last.
 #include <map>
 
+#include "build/plugging.h"
 #include "build/words.h"
 
 namespace hangbook::build {
@@ -73,7 +74,7 @@ std::vector<Step> loadOutOf(const Plan& plan) {
     case StepKind::plug:
     case StepKind::releaseCart:
       if (step.kind == StepKind::plug) {
-        add(undone(step, StepKind::unplug, QStringLiteral("Unplug cabinet %1").arg(cabinet)));
+        add(undone(step, StepKind::unplug, unplugWords(step.element, step.plugs)));
       } else if (step.kind == StepKind::releaseCart) {
         Step back = undone(step, StepKind::releaseCart,
                            QStringLiteral("Hold what stands on %1 to it").arg(step.cart));

@@ -52,7 +52,8 @@ struct Step {
   QString across;  ///< the hang that a shared cart goes to
   QString hole;    ///< of the joint, in words
   int pinsASide = 0;
-  QString gate; ///< a hold point that asks for a name; empty: none
+  QString gate;               ///< a hold point that asks for a name; empty: none
+  std::vector<Plugged> plugs; ///< that go in or come out
   std::optional<int> mark;
   std::optional<double> move;   ///< of the hooks, up positive
   std::optional<double> hooks;  ///< afterwards

@@ -297,8 +297,10 @@ void Side::join(const On& on) {
   pins.pinsASide = pinsASideOf(next);
   pins.people = 2;
   pins.gate = QStringLiteral("pins %1").arg(done_);
-  Step& plug = add(StepKind::plug,
-                   QStringLiteral("Plug cabinet %1; cable dressed clear of arms and chain").arg(number));
+  const auto place = static_cast<std::size_t>(done_ - 1);
+  const Plugs plugs = place < hanging_.plugs.size() ? hanging_.plugs[place] : Plugs();
+  Step& plug = add(StepKind::plug, plugWords(done_, hanging_.types[done_ - 1], plugs, yard_.job.units));
+  plug.plugs = plugs.all;
   plug.element = done_;
   plug.cabinet = hanging_.types[done_ - 1];
 }

@@ -23,6 +23,7 @@ constexpr std::array table = {
     Bounds{Bound::size, 0.01, 20, "m"},           // of a cabinet, bar or cart
     Bounds{Bound::smallLength, 0, 20, "m"},       // hardware, fixed length, hoist closed
     Bounds{Bound::chainLength, 0.5, 200, "m"},    // a hoist's
+    Bounds{Bound::loomLength, 0, 200, "m"},       // and of other hardware, which its line holds to 20 m
     Bounds{Bound::pitch, 0.001, 1, "m"},          // of links
     Bounds{Bound::venuePlace, -1000, 1000, "m"},  // along and across a venue
     Bounds{Bound::rowLength, 0.5, 1000, "m"},     // of an audience section

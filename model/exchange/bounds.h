@@ -16,6 +16,7 @@ enum class Bound {
   size,
   smallLength,
   chainLength,
+  loomLength,
   pitch,
   venuePlace,
   rowLength,

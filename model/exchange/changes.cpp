@@ -29,6 +29,10 @@ Changes changesBetween(const Data& before, const Data& after) {
   each([](auto& data) -> auto& { return data.catalogue.hardware; });
   each([](auto& data) -> auto& { return data.catalogue.carts; });
   each([](auto& data) -> auto& { return data.catalogue.tables; });
+  each([](auto& data) -> auto& { return data.cabling.connectors; });
+  each([](auto& data) -> auto& { return data.cabling.sockets; });
+  each([](auto& data) -> auto& { return data.cabling.ends; });
+  each([](auto& data) -> auto& { return data.cabling.plugs; });
   each([](auto& data) -> auto& { return data.people; });
   each([](auto& data) -> auto& { return data.examinationRules; });
   each([](auto& data) -> auto& { return data.places; });

@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "calendar/cabling.h"
 #include "calendar/show.h"
 #include "catalogue/catalogue.h"
 #include "fleet/place.h"
@@ -28,6 +29,7 @@ struct Chosen {
 /// What the files hold, as a value: the store's current state on the way in, all of it on the way out.
 struct Data {
   catalogue::Catalogue catalogue;
+  calendar::Cabling cabling;
   std::vector<people::Person> people;
   std::vector<fleet::ExaminationRule> examinationRules;
   std::vector<fleet::NamedPlace> places;

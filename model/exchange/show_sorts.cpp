@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QTimeZone>
 
+#include "exchange/cabling_sorts.h"
 #include "exchange/facts.h"
 #include "exchange/hang_sort.h"
 #include "exchange/house_sorts.h"
@@ -295,6 +296,7 @@ const Sorts& showSorts() {
     all.push_back(tourSort());
     all.push_back(showSort());
     all.push_back(hangSort());
+    all.push_back(plugSort());
     all.push_back(houseSort());
     all.push_back(personSort());
     all.push_back(markSort());

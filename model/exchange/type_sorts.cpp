@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "exchange/cabling_sorts.h"
 #include "exchange/parts.h"
 #include "exchange/stacking_sorts.h"
 
@@ -147,11 +148,19 @@ std::unique_ptr<Sort> hardwareSort() {
           word<Line>("kind", HANGBOOK_FIELD(kind), hardwareKinds, Need::needed),
           figure<Line>("limit", "kN", HANGBOOK_FIELD(limit), Bound::limit),
           figure<Line>("mass", "kg", HANGBOOK_FIELD(mass), Bound::pieceMass),
-          figure<Line>("length", "m", HANGBOOK_FIELD(length), Bound::smallLength),
+          figure<Line>("length", "m", HANGBOOK_FIELD(length), Bound::loomLength),
           figure<Line>("stiffness", "kN", HANGBOOK_FIELD(stiffness), Bound::stiffness),
           number<Line>("design factor", "", HANGBOOK_FIELD(designFactor), Bound::designFactor),
       },
-      &Work::hardware, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.hardware; });
+      &Work::hardware, [](const Data& data) -> const std::vector<Line>& { return data.catalogue.hardware; },
+      [](Work&, const Line& line, const At& at) {
+        const QString trouble = line.length && line.kind != HardwareKind::loom
+                                    ? complaint(Bound::smallLength, inMetres(*line.length))
+                                    : QString();
+        if (!trouble.isEmpty()) {
+          at.fault("length", at.cell("length"), trouble + QStringLiteral("; only a loom is longer"));
+        }
+      });
 }
 
 std::unique_ptr<Sort> cartSort() {
@@ -189,6 +198,9 @@ const Sorts& typeSorts() {
     made.push_back(tableSort());
     made.push_back(joinSort());
     made.push_back(countSort());
+    made.push_back(connectorSort());
+    made.push_back(socketSort());
+    made.push_back(loomEndSort());
     return made;
   }();
   return sorts;

@@ -15,6 +15,15 @@ QString serialOf(const fleet::Unit& unit) {
   return unit.serial;
 }
 
+QString socketKey(const catalogue::Socket& socket) {
+  return joined({socket.cabinet, socket.name});
+}
+QString loomEndKey(const catalogue::LoomEnd& end) {
+  return joined({end.loom, end.name});
+}
+QString plugKey(const calendar::Plug& plug) {
+  return joined({plug.tour, plug.show, plug.hang, QString::number(plug.element), plug.socket});
+}
 QString showKey(const calendar::Show& show) {
   return joined({show.tour, show.name});
 }
@@ -51,6 +60,8 @@ Work::Work(const Data& before, const Importer& who)
       bars(after.catalogue.bars, nameOf), hoists(after.catalogue.hoists, nameOf),
       chains(after.catalogue.chains, nameOf), hardware(after.catalogue.hardware, nameOf),
       carts(after.catalogue.carts, nameOf), tables(after.catalogue.tables, nameOf),
+      connectors(after.cabling.connectors, nameOf), sockets(after.cabling.sockets, socketKey),
+      loomEnds(after.cabling.ends, loomEndKey), plugs(after.cabling.plugs, plugKey),
       people(after.people, nameOf), rules(after.examinationRules, nameOf), places(after.places, nameOf),
       units(after.units, serialOf), examinations(after.examinations, examinationWords),
       venues(after.venues, nameOf), tours(after.tours, nameOf), shows(after.shows, showKey),

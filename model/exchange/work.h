@@ -135,6 +135,10 @@ public:
   Register<catalogue::HardwareType> hardware;
   Register<catalogue::CartType> carts;
   Register<catalogue::StackingTable> tables;
+  Register<catalogue::ConnectorType> connectors;
+  Register<catalogue::Socket> sockets;
+  Register<catalogue::LoomEnd> loomEnds;
+  Register<calendar::Plug> plugs;
   Register<people::Person> people;
   Register<fleet::ExaminationRule> rules;
   Register<fleet::NamedPlace> places;

@@ -87,6 +87,10 @@ exchange::Data bare(exchange::Data data) {
   strip(data.catalogue.hardware);
   strip(data.catalogue.carts);
   strip(data.catalogue.tables);
+  strip(data.cabling.connectors);
+  strip(data.cabling.sockets);
+  strip(data.cabling.ends);
+  strip(data.cabling.plugs);
   strip(data.people);
   strip(data.examinationRules);
   strip(data.units);

@@ -90,6 +90,58 @@ BOOST_AUTO_TEST_CASE(the_build_sheet_says_what_build_says) {
   BOOST_TEST(text.count(QStringLiteral("HOLD POINT")) == 2 * 8);
 }
 
+BOOST_AUTO_TEST_CASE(cabling_on_the_sheets_is_what_the_data_state) {
+  const Printed& demo = Printed::demo();
+  const auto planOf = [&demo](const char* show) {
+    return demo
+        .say({QStringLiteral("build"), QStringLiteral("--show"), QString::fromUtf8(show),
+              QStringLiteral("--json")})
+        .json();
+  };
+  const auto flat = [&demo](const char* kind, const char* show) {
+    QStringList pages;
+    for (const PrintedPage& page :
+         printedPages(demo.sheet(QString::fromUtf8(kind), QString::fromUtf8(show)))) {
+      pages << page.text();
+    }
+    return pages.join(QLatin1Char(' '));
+  };
+  const QString sheet = flat("build-sheet", "Ostrel");
+  int plugged = 0;
+  for (const QJsonValue& step : planOf("Ostrel")[QLatin1String("steps")].toArray()) {
+    const QString what = step[QLatin1String("what")].toString();
+    for (const QJsonValue& plug : step[QLatin1String("plugs")].toArray()) {
+      const auto word = [&plug](const char* key) { return plug[QLatin1String(key)].toString(); };
+      const QString called =
+          QStringLiteral("socket %1: %2 “%3”, end %4, connector %5, colour %6, %7 m from the rack, "
+                         "rack %8, channel %9;")
+              .arg(word("socket"), word("loom"), word("label"), word("end"), word("connector"),
+                   word("colour"), QString::number(plug[QLatin1String("reach_m")].toDouble(), 'f', 2),
+                   word("rack"), word("channel"));
+      BOOST_TEST(what.contains(called), what.toStdString() << " / " << called.toStdString());
+      BOOST_TEST(sheet.contains(called), called.toStdString());
+      ++plugged;
+    }
+  }
+  BOOST_TEST(plugged == 10);
+  BOOST_TEST(!sheet.contains(QStringLiteral("not stated:")));
+  const QString prep = flat("prep-list", "Ostrel");
+  BOOST_TEST(prep.contains(QStringLiteral("Marram loom 25 “left 1” 25.00 m left A, B, C, D, F")),
+             prep.toStdString());
+
+  // Nothing is stated for this one: each plug step says so, none is filled in.
+  const QString bare = flat("build-sheet", "Eskerholt");
+  int plugs = 0;
+  for (const QJsonValue& step : planOf("Eskerholt")[QLatin1String("steps")].toArray()) {
+    plugs += step[QLatin1String("kind")].toString() == QLatin1String("plug") ? 1 : 0;
+    BOOST_TEST(step[QLatin1String("plugs")].toArray().isEmpty());
+  }
+  BOOST_TEST(plugs > 0);
+  BOOST_TEST(bare.count(QStringLiteral(
+                 "loom, connector, colour and channel not stated: follow the maker's data")) == plugs);
+  BOOST_TEST(flat("prep-list", "Eskerholt").contains(QStringLiteral("Looms are not stated")));
+}
+
 BOOST_AUTO_TEST_CASE(the_code_on_a_sheet_reads_back_and_tells_whether_it_is_current) {
   const QTemporaryDir folder;
   Printed demo; // of its own: it is changed

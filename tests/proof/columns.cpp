@@ -96,6 +96,7 @@ const std::string place = "a place: what loads one part more relieves another";
 const std::string words = "words: no rule computes with them";
 const std::string search = "decides which stacks there are, not how one is judged";
 const std::string names = "a name of another record";
+const std::string cabling = "of the cabling: no rule reads it";
 
 Column up(Kind kind, const char* record, const char* heading, double factor = 1.4) {
   return {kind, record, heading, {{times(factor, 0.5), {}}}, {}};
@@ -252,6 +253,23 @@ std::vector<Column> ofTypes() {
       none(k, "count", "type", names),
       none(k, "count", "least", search),
       none(k, "count", "most", search),
+      none(k, "connector", "name", names),
+      none(k, "connector", "maker", cabling),
+      none(k, "connector", "carries", cabling),
+      none(k, "connector", "source", cabling),
+      none(k, "connector", "source date", cabling),
+      none(k, "socket", "cabinet", names),
+      none(k, "socket", "name", names),
+      none(k, "socket", "connector", cabling),
+      none(k, "socket", "source", cabling),
+      none(k, "socket", "source date", cabling),
+      none(k, "loom end", "loom", names),
+      none(k, "loom end", "name", names),
+      none(k, "loom end", "connector", cabling),
+      none(k, "loom end", "colour", cabling),
+      none(k, "loom end", "reach", cabling),
+      none(k, "loom end", "source", cabling),
+      none(k, "loom end", "source date", cabling),
   };
 }
 
@@ -398,6 +416,19 @@ std::vector<Column> ofShows() {
   constexpr Kind k = Kind::shows;
   std::vector<Column> all{
       ways(k, "show", "away from", {{later(-3), {}}}),
+      none(k, "plug", "tour", cabling),
+      none(k, "plug", "show", cabling),
+      none(k, "plug", "hang", cabling),
+      none(k, "plug", "cabinet", cabling),
+      none(k, "plug", "socket", cabling),
+      none(k, "plug", "type", cabling),
+      none(k, "plug", "loom", cabling),
+      none(k, "plug", "label", cabling),
+      none(k, "plug", "end", cabling),
+      none(k, "plug", "rack", cabling),
+      none(k, "plug", "channel", cabling),
+      none(k, "plug", "source", cabling),
+      none(k, "plug", "source date", cabling),
       ways(k, "show", "away to", {{later(40), {}}, {later(300), {}}}),
       ways(k, "show", "people beneath", {{wordFrom({{"no", "yes"}}), {}}}),
       up(k, "show", "wind", 1.6),

@@ -61,6 +61,7 @@ Data demoShow(const QString& show) {
   keepOnly(data.venues, [&](const venue::Venue& each) { return each.name == data.shows[0].venue; });
   data.chosen.clear();
   data.marks.clear();
+  keepOnly(data.cabling.plugs, [&](const calendar::Plug& each) { return each.show == show; });
   forgetTyped(data.catalogue.cabinets);
   forgetTyped(data.catalogue.bars);
   forgetTyped(data.catalogue.hoists);

@@ -185,7 +185,9 @@ void BuildPlace::plan() {
       this,
       [source = session_.source(), show = session_.show(), units = session_.figures().system()](Watch&) {
         auto* keeper = dynamic_cast<GateSource*>(source.get());
-        return Planned{reports::showAsIs(source->snapshot(show), units),
+        return Planned{reports::showAsIs(source->snapshot(show),
+                                         keeper != nullptr ? keeper->cablingOf(show) : calendar::Cabling{},
+                                         units),
                        keeper != nullptr ? keeper->gatesOf(show) : std::vector<marks::GateSigned>{}};
       },
       [this](const Planned& planned) {

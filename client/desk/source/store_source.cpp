@@ -29,6 +29,7 @@
 #include "options/freeze.h"
 #include "quantity/error.h"
 #include "sheets/sheets.h"
+#include "store/cabling_store.h"
 #include "store/calendar_store.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
@@ -199,6 +200,11 @@ private:
   std::vector<marks::GateSigned> gatesOf(const ShowKey& show) override {
     refuseWindowThread("hold points");
     return store::loadGatesOf(opened(), show.tour, show.show);
+  }
+
+  calendar::Cabling cablingOf(const ShowKey& show) override {
+    refuseWindowThread("cabling");
+    return store::loadCabling(opened(), show.tour, show.show);
   }
 
   void signGate(const marks::GateSigned& gate, const QStringList& gates,

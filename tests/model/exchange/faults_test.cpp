@@ -139,6 +139,47 @@ const std::vector<Wrong> wrongs = {
     {"mark that is no number", Kind::marks,
      "stack,bar,chain,mark,date,by\nMarram bass,Marram bar,Quernstone 22.5,12.5,2026-10-01,Orla Tench\n", 2,
      "mark", "12.5", "a whole number"},
+    {"a cabinet has no such socket", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,left,6,out,Marram downfill,Marram loom 25,left 9,F,,\n",
+     2, "socket", "out", "a socket of Marram downfill"},
+    {"a loom has no such end", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,left,6,in,Marram bass,Marram loom 25,left 9,Z,,\n",
+     2, "end", "Z", "an end of Marram loom 25"},
+    {"no loom", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,left,6,in,Marram bass,Shackle 19,,A,,\n",
+     2, "loom", "Shackle 19", "of the kind loom"},
+    {"a connector that does not fit", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,left,6,in,Marram bass,Marram loom 25,left 9,F,,\n",
+     2, "end", "F", "a Teasel 8, which Marram bass takes at \"in\"; this one has a Teasel 4"},
+    {"an end in two cabinets", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,right,6,in,Marram bass,Marram loom 25,left 1,A,,\n",
+     2, "end", "A", "once in a show"},
+    {"a channel of no rack", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,left,6,in,Marram bass,Marram loom 25,left 9,A,,3\n",
+     2, "rack", "", "whose channel 3"},
+    {"a plug of no hang", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,middle,1,in,Marram bass,Marram loom 25,mid 1,A,,\n",
+     2, "hang", "middle", "a hang of that show"},
+    {"a plug of no cabinet", Kind::shows,
+     "record,tour,show,hang,cabinet,socket,type,loom,label,end,rack,channel\nplug,Lanternfish Parade "
+     "2027,Ostrel,left,0,in,Marram bass,Marram loom 25,left 9,A,,\n",
+     2, "cabinet", "0", "1 to 1000"},
+    {"an end of no loom", Kind::types, "record,loom,name,connector\nloom end,Shackle 19,A,Teasel 8\n", 2,
+     "loom", "Shackle 19", "of the kind loom"},
+    {"an end beyond its loom", Kind::types, "record,loom,name,reach\nloom end,Marram loom 25,A,25.1\n", 2,
+     "reach", "25.1", "no more than the loom's length, 25"},
+    {"a connector that nobody knows", Kind::types,
+     "record,cabinet,name,connector\nsocket,Marram bass,in,Teasel 9\n", 2, "connector", "Teasel 9",
+     "a kind of connector that is"},
+    {"a shackle as long as a loom", Kind::types, "record,name,kind,length\nhardware,Shackle 19,shackle,25\n",
+     2, "length", "25", "only a loom is longer"},
     {"name with a semicolon", Kind::types, "name,mass\n\"a;b\",90\n", 2, "name", "a;b",
      "without a semicolon"},
 };

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <boost/test/data/monomorphic.hpp>
+#include <boost/test/data/test_case.hpp>
+#include <boost/test/unit_test.hpp>
+
+#include <algorithm>
+
+#include "store/cabling_store.h"
+#include "support/sample_house.h"
+
+using namespace hangbook;
+using namespace hangbook::store;
+using namespace hangbook::testing;
+
+namespace {
+
+struct Sample {
+  catalogue::ConnectorType connector;
+  catalogue::Socket socket;
+  catalogue::LoomEnd end;
+  calendar::Plug plug;
+
+  Sample() {
+    connector.name = QStringLiteral("Teasel 8");
+    connector.maker = QStringLiteral("Teasel Connectors");
+    connector.carries = catalogue::Carries::signalAndPower;
+    connector.source = {QStringLiteral("sheet 2"), QDate(2026, 2, 10)};
+    socket.cabinet = QStringLiteral("Marram bass");
+    socket.name = QStringLiteral("in");
+    socket.connector = connector.name;
+    end.loom = QStringLiteral("shackle 12"); // that it is a loom is held by the import
+    end.name = QStringLiteral("A");
+    end.connector = connector.name;
+    end.colour = QStringLiteral("yellow");
+    end.reach = metres(21.5);
+    const calendar::Show show = sampleShow(QStringLiteral("Skerrymouth"), QStringLiteral("Gannet Hall"));
+    plug.tour = show.tour;
+    plug.show = show.name;
+    plug.hang = show.hangs.front().name;
+    plug.element = 3;
+    plug.socket = socket.name;
+    plug.cabinet = socket.cabinet;
+    plug.loom = end.loom;
+    plug.label = QStringLiteral("left 1");
+    plug.end = end.name;
+    plug.rack = QStringLiteral("stage left");
+    plug.channel = QStringLiteral("2");
+  }
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(cabling)
+
+BOOST_DATA_TEST_CASE(comes_back_whole_and_follows_a_renaming, bothEngines, engine) {
+  const FreshStore fresh(engine);
+  const auto store = fresh.open();
+  fill(*store);
+  const Sample sample;
+  save(*store, sample.connector);
+  save(*store, sample.socket);
+  save(*store, sample.end);
+  save(*store, sample.plug);
+  catalogue::Socket bare;
+  bare.cabinet = QStringLiteral("Marram downfill");
+  bare.name = QStringLiteral("in");
+  save(*store, bare);
+
+  calendar::Cabling all = loadCabling(*store->another());
+  BOOST_REQUIRE(all.sockets.size() == 2U);
+  BOOST_CHECK(unstored(all.connectors.at(0)) == sample.connector);
+  BOOST_CHECK(unstored(all.sockets[0]) == sample.socket);
+  BOOST_CHECK(unstored(all.sockets[1]) == bare);
+  BOOST_CHECK(unstored(all.ends.at(0)) == sample.end);
+  BOOST_CHECK(unstored(all.plugs.at(0)) == sample.plug);
+  BOOST_TEST(loadCabling(*store, sample.plug.tour, QStringLiteral("elsewhere")).plugs.empty());
+  BOOST_TEST(loadCabling(*store, sample.plug.tour, sample.plug.show).plugs.size() == 1U);
+
+  catalogue::CabinetType cabinet = *catalogue::find(loadCatalogue(*store).cabinets, sample.socket.cabinet);
+  cabinet.name = QStringLiteral("Marram low");
+  save(*store, cabinet);
+  all = loadCabling(*store);
+  BOOST_TEST(all.plugs.at(0).cabinet.toStdString() == "Marram low");
+  BOOST_TEST(std::ranges::count(all.sockets, QStringLiteral("Marram low"), &catalogue::Socket::cabinet) == 1);
+}
+
+BOOST_DATA_TEST_CASE(refuses_what_does_not_fit, bothEngines, engine) {
+  const FreshStore fresh(engine);
+  const auto store = fresh.open();
+  fill(*store);
+  const Sample sample;
+  save(*store, sample.connector);
+  save(*store, sample.end);
+  save(*store, sample.plug);
+  calendar::Plug second = sample.plug; // the same end in another cabinet
+  second.element = 4;
+  BOOST_CHECK_THROW(save(*store, second), Error);
+  second.label = QStringLiteral("left 2");
+  BOOST_CHECK_NO_THROW(save(*store, second));
+  calendar::Plug elsewhere = sample.plug;
+  elsewhere.show = QStringLiteral("nowhere");
+  BOOST_CHECK_THROW(save(*store, elsewhere), Error);
+  catalogue::LoomEnd odd = sample.end;
+  odd.name = QStringLiteral("B");
+  odd.connector = QStringLiteral("nobody's");
+  BOOST_CHECK_THROW(save(*store, odd), Error);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
