@@ -86,7 +86,12 @@ void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
     }
   }
   std::vector<std::pair<QPointF, QString>> above;
-  for (const Drawing::Note& note : drawing.notes) {
+  std::vector<Drawing::Note> notes = drawing.notes;
+  std::ranges::stable_sort(notes, std::ranges::greater{},
+                           [](const Drawing::Note& note) { return note.at.y(); });
+  double belowLeft = room.top();
+  double belowRight = room.top();
+  for (const Drawing::Note& note : notes) {
     ink.use(100, note.strong);
     if (note.above) {
       above.emplace_back(onPage(note.at), note.text);
@@ -100,11 +105,14 @@ void paint(const Drawing& drawing, Ink& ink, const QRectF& room) {
     }
     const double width = note.left ? at.x() - 50 - room.left() : room.right() - at.x() - 50;
     const QStringList lines = ink.broken(note.text, width);
-    double y = at.y() - ink.lineHeight() * static_cast<double>(lines.size()) / 2;
+    // Thin cabinets stand closer than lines of text: a note then gives way downwards.
+    double& below = note.left ? belowLeft : belowRight;
+    double y = std::max(at.y() - ink.lineHeight() * static_cast<double>(lines.size()) / 2, below);
     for (const QString& line : lines) {
       ink.right(line, note.left ? at.x() - 50 : at.x() + 50 + ink.widthOf(line), y);
       y += ink.lineHeight();
     }
+    below = y;
   }
   std::ranges::stable_sort(above, std::ranges::greater{}, [](const auto& note) { return note.first.y(); });
   ink.use(100, true);

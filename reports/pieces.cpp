@@ -83,7 +83,7 @@ public:
       ink.use(140, true);
       ink.lines(big.caption, {room.left() + 100, room.top() + 60, 1100, 400});
       ink.use(720, true);
-      ink.lines(big.text, {room.left() + 1150, room.top() - 10, 2000, 900});
+      ink.right(big.text, room.left() + 1150 + ink.widthOf(big.text), room.top() - 10); // never broken
       ink.use(125, false);
       double y = room.top() + 80;
       for (const QString& line : big.beside) {

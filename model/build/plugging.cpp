@@ -21,7 +21,7 @@ QString wordsOf(const Plugged& plug, UnitSystem units) {
   QStringList parts{loomOf(plug), orNotStated(QStringLiteral("connector"), plug.connector),
                     orNotStated(QStringLiteral("colour"), plug.colour)};
   if (plug.reach) {
-    parts << QStringLiteral("%1 from the rack").arg(lengthText(*plug.reach, units));
+    parts << QStringLiteral("reach %1").arg(lengthText(*plug.reach, units));
   }
   parts << (plug.rack.isEmpty() ? QStringLiteral("rack and channel not stated")
                                 : QStringLiteral("rack %1, %2")
