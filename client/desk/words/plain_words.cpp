@@ -90,9 +90,10 @@ QString wordOf(catalogue::JointKind kind) {
 }
 
 QString wordOf(catalogue::HardwareKind kind) {
-  return nth(kind, std::array{QT_TRANSLATE_NOOP("Words", "shackle"), QT_TRANSLATE_NOOP("Words", "sling"),
-                              QT_TRANSLATE_NOOP("Words", "clip"), QT_TRANSLATE_NOOP("Words", "pin"),
-                              QT_TRANSLATE_NOOP("Words", "secondary steel")});
+  return nth(kind,
+             std::array{QT_TRANSLATE_NOOP("Words", "shackle"), QT_TRANSLATE_NOOP("Words", "sling"),
+                        QT_TRANSLATE_NOOP("Words", "clip"), QT_TRANSLATE_NOOP("Words", "pin"),
+                        QT_TRANSLATE_NOOP("Words", "secondary steel"), QT_TRANSLATE_NOOP("Words", "loom")});
 }
 
 QString ruleWords(const QString& rule) {
