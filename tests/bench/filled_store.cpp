@@ -95,4 +95,22 @@ void fillLarge(store::Store& store, int units, int movementsEach) {
   }
 }
 
+void addShows(store::Store& store, int shows) {
+  store.transact([&] {
+    for (int i = 1; i <= shows; ++i) {
+      const QString venue = QStringLiteral("Hall %1").arg(i);
+      save(store, sampleVenue(venue));
+      calendar::Show show = sampleShow(QStringLiteral("Stop %1").arg(i), venue);
+      const int later = 3 * i;
+      show.from = show.from.addDays(later);
+      show.to = show.to.addDays(later);
+      show.loadIn = show.loadIn.addDays(later);
+      show.loadOut = show.loadOut.addDays(later);
+      show.awayFrom = show.awayFrom.addDays(later);
+      show.awayTo = show.awayTo.addDays(later);
+      save(store, show);
+    }
+  });
+}
+
 } // namespace hangbook::testing

@@ -10,4 +10,7 @@ namespace hangbook::testing {
 /// cabinets without a rule.
 void fillLarge(store::Store& store, int units = 100'000, int movementsEach = 20);
 
+/// So many shows more, each in a venue of its own, three days apart.
+void addShows(store::Store& store, int shows = 499);
+
 } // namespace hangbook::testing

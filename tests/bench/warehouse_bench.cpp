@@ -122,10 +122,12 @@ BENCHMARK(dueOfAYear)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
 
 int main(int argc, char** argv) {
   QCoreApplication application(argc, argv);
-  if (argc == 3 && qstrcmp(argv[1], "--fill") == 0) { // to look at, with 100,000 units
+  if (argc == 3 && qstrcmp(argv[1], "--fill") == 0) { // to look at, with 100,000 units and 500 shows
     store::OpenHow how;
     how.create = true;
-    testing::fillLarge(*store::Store::open(QString::fromLocal8Bit(argv[2]), how));
+    const auto store = store::Store::open(QString::fromLocal8Bit(argv[2]), how);
+    testing::fillLarge(*store);
+    testing::addShows(*store);
     return 0;
   }
   benchmark::Initialize(&argc, argv);
