@@ -33,7 +33,7 @@ inline constexpr std::size_t nearTried = 48;
 /// any setting can reach (the worst of each rule's best over all settings) and full cover is the best; the
 /// rest is decided by that bound (`best-found`). A setting of which a weight rule without any lean already
 /// says worse than the best so far is not tried (`no-better`), nor, once the least verdict is reached, one
-/// that covers no more at any trim (`no-better`, by `cover`). Where the least verdict is `fails`, every
+/// that covers no more at its trim (`no-better`, by `cover`). Where the least verdict is `fails`, every
 /// setting fails (`all-fail`, by the rule that does, `cover`, or the trims that the rules leave); the one
 /// shown is then that of the `nearTried` first ones with the fewest failing rules, then the least beyond
 /// their limits; with `triedFirst` 0 none is tried for that, and `setting` says nothing. Rules that rise with
