@@ -92,19 +92,6 @@ Joint fixedAt(double deg) {
   return Pinned{deg, {Vec2{0.0, 0.0}, Vec2{-0.1, 0.0}}};
 }
 
-/// No rear stop lets a cabinet turn this far: such an opening stands for one that nobody stated, degrees.
-constexpr double freelyDeg = 90.0;
-
-bool opensFreely(const Hang& hang, const Settled& settled) {
-  for (std::size_t i = 0; i < hang.stack.size(); ++i) {
-    const auto* seated = std::get_if<Seated>(&hang.stack[i].joint);
-    if (seated != nullptr && seated->openToDeg >= freelyDeg && settled.joints[i].openDeg > 0.0) {
-      return true;
-    }
-  }
-  return false;
-}
-
 void spread(BuildStep& step, std::size_t pick, double load) {
   step.most[pick] = std::max(step.most[pick], load);
   step.least[pick] = std::min(step.least[pick], load);
@@ -184,6 +171,7 @@ BuildUp::BuildUp(const Bar& bar, const std::vector<Element>& stack, const std::o
       steps_.push_back(stepOf(BuildStage::chained, cabinets));
     }
   }
+  carrySteps();
 }
 
 void BuildUp::closed(BuildStep& step, const Assembly& assembly, Range panDeg, Range actuatorDeg,
@@ -223,7 +211,7 @@ void BuildUp::poses(BuildStep& step, const std::vector<Hang>& hangs) const {
   for (const Hang& hang : hangs) {
     try {
       const Settled settled = settle(hang);
-      if (opensFreely(hang, settled)) {
+      if (opensFreely(asStatics(settled))) {
         throw Error(Trouble::notPossible, "how far a seated joint opens is not known");
       }
       for (std::size_t pick = 0; pick < settled.pickCount; ++pick) {
@@ -251,6 +239,34 @@ std::vector<double> BuildUp::swungTo(const Assembly& assembly, std::size_t pivot
   return angles;
 }
 
+bool BuildUp::swingsAt(BuildStage stage, std::size_t cabinets) const {
+  return chain_ && stage != BuildStage::chained && static_cast<std::size_t>(chain_->held) <= cabinets &&
+         isPivot((*stack_)[static_cast<std::size_t>(chain_->held) - 1]);
+}
+
+/// The hang as it stands at a step before aiming; a pivot without its chain in each of the ways that can be
+/// its worst.
+std::vector<Hang> BuildUp::posesOf(BuildStage stage, std::size_t cabinets) const {
+  const std::optional<Chain> chain = stage == BuildStage::chained ? chain_ : std::nullopt;
+  Hang hang{*bar_, {stack_->begin(), stack_->begin() + static_cast<std::ptrdiff_t>(cabinets)}, chain, {}, {}};
+  if (std::holds_alternative<ForeAftPair>(bar_->picks)) {
+    hang.set.tiltDeg = 0.0;
+  } else if (std::holds_alternative<SidePair>(bar_->picks)) {
+    hang.set.actuatorDeg = restDeg_;
+    hang.set.panDeg = panDeg_;
+  }
+  if (!swingsAt(stage, cabinets)) {
+    return {hang};
+  }
+  std::vector<Hang> hangs;
+  const auto pivot = static_cast<std::size_t>(chain_->held) - 1;
+  for (const double deg : swungTo(assembled(*bar_, *stack_, cabinets, chain), pivot)) {
+    hangs.push_back(hang);
+    hangs.back().stack[pivot].joint = fixedAt(deg);
+  }
+  return hangs;
+}
+
 BuildStep BuildUp::stepOf(BuildStage stage, std::size_t cabinets) const {
   const std::optional<Chain> chain = stage == BuildStage::chained ? chain_ : std::nullopt;
   const Assembly assembly = assembled(*bar_, *stack_, cabinets, chain);
@@ -260,28 +276,12 @@ BuildStep BuildUp::stepOf(BuildStage stage, std::size_t cabinets) const {
   const Range level{0.0, 0.0};
   const bool fore = std::holds_alternative<ForeAftPair>(bar_->picks);
   const bool alike = !fore && panDeg_ == 0.0; // whatever the shape
-  const bool swings = chain_ && !chain && static_cast<std::size_t>(chain_->held) <= cabinets &&
-                      isPivot((*stack_)[static_cast<std::size_t>(chain_->held) - 1]);
+  const bool swings = swingsAt(stage, cabinets);
   if (cabinets == 0 || alike || (!opens_ && !swings)) {
     closed(step, assembly, pan, actuator, level);
     return step;
   }
-  Hang hang{*bar_, {stack_->begin(), stack_->begin() + static_cast<std::ptrdiff_t>(cabinets)}, chain, {}, {}};
-  if (fore) {
-    hang.set.tiltDeg = 0.0;
-  } else {
-    hang.set.actuatorDeg = restDeg_;
-    hang.set.panDeg = panDeg_;
-  }
-  std::vector<Hang> hangs{hang};
-  if (swings) {
-    const auto pivot = static_cast<std::size_t>(chain_->held) - 1;
-    hangs.clear();
-    for (const double deg : swungTo(assembly, pivot)) {
-      hangs.push_back(hang);
-      hangs.back().stack[pivot].joint = fixedAt(deg);
-    }
-  }
+  const std::vector<Hang> hangs = posesOf(stage, cabinets);
   if (opens_) {
     poses(step, hangs);
     return step;
@@ -292,17 +292,12 @@ BuildStep BuildUp::stepOf(BuildStage stage, std::size_t cabinets) const {
   return step;
 }
 
-BuildStep BuildUp::aiming(const Setting& set, const Statics& atSet) const {
-  BuildStep step = begun(BuildStage::aiming, stack_->size(), headMass(*bar_) + whole_.mass);
+/// All of it at the ends of its way to `set`, and at `between` poses.
+std::vector<Hang> BuildUp::onTheWay(const Setting& set, const Statics& atSet) const {
   const Range pan = hull(panDeg_, set.panDeg);
   const Range tilt = hull(0.0, set.tiltDeg.value_or(0.0));
   const Range actuator = atSet.side ? with(hull(restDeg_, levelDeg_), atSet.side->actuatorDeg) : Range{};
   const bool fore = std::holds_alternative<ForeAftPair>(bar_->picks);
-  const bool moves = fore || (atSet.side && (pan.low != 0.0 || pan.high != 0.0));
-  if (!opens_ || !moves) {
-    closed(step, whole_, pan, actuator, tilt);
-    return step;
-  }
   std::vector<Hang> hangs;
   for (int i = 0; i <= between + 1; ++i) {
     const double part = static_cast<double>(i) / (between + 1);
@@ -318,7 +313,21 @@ BuildStep BuildUp::aiming(const Setting& set, const Statics& atSet) const {
       hangs.push_back(hang);
     }
   }
-  poses(step, hangs);
+  return hangs;
+}
+
+BuildStep BuildUp::aiming(const Setting& set, const Statics& atSet) const {
+  BuildStep step = begun(BuildStage::aiming, stack_->size(), headMass(*bar_) + whole_.mass);
+  const Range pan = hull(panDeg_, set.panDeg);
+  const Range tilt = hull(0.0, set.tiltDeg.value_or(0.0));
+  const Range actuator = atSet.side ? with(hull(restDeg_, levelDeg_), atSet.side->actuatorDeg) : Range{};
+  const bool fore = std::holds_alternative<ForeAftPair>(bar_->picks);
+  const bool moves = fore || (atSet.side && (pan.low != 0.0 || pan.high != 0.0));
+  if (!opens_ || !moves) {
+    closed(step, whole_, pan, actuator, tilt);
+    return step;
+  }
+  poses(step, onTheWay(set, atSet));
   return step;
 }
 
@@ -334,6 +343,7 @@ BuildWorst BuildUp::worst(const Setting& set, const Statics& atSet) const {
     worsen(worst, step, atSet.pickCount, side);
   }
   worsen(worst, aiming(set, atSet), atSet.pickCount, side);
+  worst.carried = carried(set, atSet);
   return worst;
 }
 

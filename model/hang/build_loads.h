@@ -7,18 +7,12 @@
 #include <vector>
 
 #include "hang/assembly.h"
+#include "hang/carried.h"
 #include "hang/hang.h"
 #include "hang/statics.h"
 
 /// What the picks carry while a hang is built and aimed, not only when it hangs as set.
 namespace hangbook::hang {
-
-enum class BuildStage {
-  stacked, ///< so many cabinets under the bar, the chain not yet on; bar level, pan and actuator as assembled
-  chained, ///< the same with the chain on
-  aiming,  ///< all of them, while tilt and pan travel from there to the set ones, in any order
-  set,     ///< as set
-};
 
 /// One step of the build. Loads in N, each at its own worst pose of that step, so that those of two picks
 /// need not add up to the weight. Not known (NaN): the shape of that step does not follow from the figures.
@@ -28,12 +22,6 @@ struct BuildStep {
   double mass{};  ///< kg below the hooks
   std::array<double, 2> most{};
   std::array<double, 2> least{};
-};
-
-/// Which step, in short.
-struct BuildMoment {
-  BuildStage stage = BuildStage::set;
-  int cabinets{};
 };
 
 /// The worst of a whole build.
@@ -52,6 +40,7 @@ struct BuildWorst {
   double restPanDeg{}; ///< of a side-pair, as assembled
   double restActuatorDeg{};
   double levelActuatorDeg{}; ///< where the whole hang is level; the same as at rest where it cannot be
+  CarriedWorst carried;      ///< what chain and joints carry on the way
 };
 
 /// The build of one stack at one mark of its chain. Level is a tilt of 0. The chain goes on when the cabinet
@@ -61,6 +50,11 @@ struct BuildWorst {
 /// where a seated joint opens in a pose, the shape is settled for that pose, and `aiming` then looks at the
 /// ends of the travel and `between` poses; one that opens though its stop is not stated (`openToDeg` 90 or
 /// more) leaves the step not known. Bar and stack must outlive it. Pure.
+///
+/// Chain and joints are followed through the same steps in the shape that each takes (`standing`). While a
+/// rigid hang is aimed the weight turns in the frame's axes, from the lowest lean of its corner poses to the
+/// highest: `alongArc` bounds all between. That no pose leans further than those corners is assumed, as the
+/// swing falls steadily with the actuator for pans and tilts up to 30°; a test looks in between.
 class BuildUp {
 public:
   /// Of figures that `Solver` has accepted at this mark.
@@ -76,6 +70,20 @@ public:
   static constexpr int between = 6;
 
 private:
+  /// A way that the whole hang stands while it is aimed.
+  struct Pose {
+    double lean{};    ///< radians, of the weight against the frame's −z in the plane of the hang
+    CarriedMost most; ///< as if the whole weight were in that plane
+    bool rigid{};     ///< no joint open, a pivot held by its chain
+  };
+  Pose poseOf(const Hang& pose) const;
+  Pose poseOf(const Statics& statics) const;
+  void carrySteps();
+  CarriedWorst carried(const Setting& set, const Statics& atSet) const;
+  bool opensFreely(const Statics& statics) const;
+  std::vector<Hang> posesOf(BuildStage stage, std::size_t cabinets) const;
+  std::vector<Hang> onTheWay(const Setting& set, const Statics& atSet) const;
+  bool swingsAt(BuildStage stage, std::size_t cabinets) const;
   std::vector<double> swungTo(const Assembly& assembly, std::size_t pivot) const;
   BuildStep stepOf(BuildStage stage, std::size_t cabinets) const;
   void closed(BuildStep& step, const Assembly& assembly, Range panDeg, Range actuatorDeg,
@@ -91,6 +99,8 @@ private:
   double restDeg_{};  ///< the actuator as assembled
   double levelDeg_{}; ///< the actuator where the whole hang is level
   std::vector<BuildStep> steps_;
+  CarriedWorst carried_;   ///< by the end of `steps_`
+  std::vector<Pose> home_; ///< all of it as assembled, and level
 };
 
 /// All steps of one hang as set, the last of them `set` itself. `statics` must be what was solved for it.

@@ -42,6 +42,13 @@ Use provenOver(const Settled& settled, Use use) {
   return use;
 }
 
+Use carriedOver(const Settled& settled, Use use) {
+  if (settled.build.carried.unknown && use.verdict < Verdict::unproven) {
+    use.verdict = Verdict::unproven;
+  }
+  return use;
+}
+
 QString momentWords(const hang::BuildMoment& moment, const Case& option) {
   const QString cabinets = moment.cabinets == 0 ? QStringLiteral("with the bar alone")
                            : moment.cabinets == 1
@@ -68,6 +75,15 @@ QString unknownMomentWords(const Case& option, const Settled& settled) {
   }
   const QString when = momentWords(*settled.build.unknown, option);
   return QStringLiteral("; what the picks carry %1 does not follow from the figures")
+      .arg(when.isEmpty() ? QStringLiteral("during the build") : when);
+}
+
+QString carriedUnknownWords(const Case& option, const Settled& settled) {
+  if (!settled.build.carried.unknown) {
+    return {};
+  }
+  const QString when = momentWords(*settled.build.carried.unknown, option);
+  return QStringLiteral("; what it carries %1 does not follow from the figures")
       .arg(when.isEmpty() ? QStringLiteral("during the build") : when);
 }
 

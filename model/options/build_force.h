@@ -22,10 +22,15 @@ double highestLifted(const Case&, const Settled&, double trimM, std::size_t pick
 /// `use`, but unproven where the loads of some step are not known and nothing fails.
 Use provenOver(const Settled&, Use use);
 
+/// The same for what chain and joints carry.
+Use carriedOver(const Settled&, Use use);
+
 /// "with 2 cabinets under the bar and the chain on"; empty for the hang as set.
 QString momentWords(const hang::BuildMoment&, const Case&);
 
 /// "; what is carried … does not follow from the figures" where a step's loads are not known, else empty.
 QString unknownMomentWords(const Case&, const Settled&);
+/// The same for what chain and joints carry.
+QString carriedUnknownWords(const Case&, const Settled&);
 
 } // namespace hangbook::options

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// chain: its tension, with factors, is within its usable limit; where a pivot hangs on it, it is above 0; and
-// it runs straight, clear of the cabinets between anchor and eye.
+// chain: its tension, with factors, is within its usable limit, as set and at the worst step of the build and
+// of aiming; where a pivot hangs on it, it is above 0 as set; and it runs straight, clear of the cabinets
+// between anchor and eye.
+#include <algorithm>
 #include <cmath>
 
 #include "hang/vec2.h"
+#include "options/build_force.h"
 #include "options/loads.h"
 #include "options/seated.h"
 #include "options/sentence.h"
@@ -33,6 +36,12 @@ struct Plane {
 /// joint decides, that is its tension; beside pinned joints, as if it alone carried one's moment.
 double tensionOf(const Settled& settled) {
   return settled.statics.chain->most;
+}
+
+/// More than that on the way to the hang as set, N; 0 where nothing is.
+double builtTension(const Settled& settled) {
+  const double built = settled.build.carried.chain;
+  return built > tensionOf(settled) * (1.0 + 1e-9) ? built : 0.0;
 }
 
 bool crosses(hang::Vec2 a, hang::Vec2 b, hang::Vec2 c, hang::Vec2 d) {
@@ -68,7 +77,7 @@ Use evaluate(const Case& option, const Settled* settled, double) {
     return use;
   }
   const WeightLimits& limits = *option.weight;
-  const double tension = tensionOf(*settled);
+  const double tension = std::max(tensionOf(*settled), builtTension(*settled));
   use = loadUse(tension * factorsFor(limits, option.chain->limitIncludesFactors),
                 option.chain->limit ? inNewtons(*option.chain->limit) * limits.accessory.value : notKnown);
   if (holdsPivot(option) && !(settled->statics.chain->tension > 0.0)) {
@@ -88,7 +97,15 @@ Use evaluate(const Case& option, const Settled* settled, double) {
       use.why = bearsOnCabinet;
     }
   }
-  return boundedOver(*settled, use);
+  return carriedOver(*settled, boundedOver(*settled, use));
+}
+
+/// How much more it pulls on the way, and when.
+QString builtWords(const Case& option, const Settled& settled) {
+  const double built = builtTension(settled);
+  return built > 0.0 ? QStringLiteral(", and %1 %2")
+                           .arg(inKn(built), momentWords(settled.build.carried.chainAt, option))
+                     : QString();
 }
 
 /// How sure that pull is.
@@ -132,7 +149,7 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
     return finding;
   }
   QString text = QStringLiteral("The chain pulls %1 at %2%3, with %4: %5")
-                     .arg(inKn(tension), held, shareWords(*settled),
+                     .arg(inKn(tension), held, shareWords(*settled) + builtWords(option, *settled),
                           factorWords(limits, option.chain->limitIncludesFactors), inKn(use.value * 1000.0));
   text += option.chain->limit ? QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0))
                               : QStringLiteral("; no limit is stated for it");
@@ -143,7 +160,7 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
             .arg(use.which + 1)
             .arg(option.cabinets[static_cast<std::size_t>(use.which)]->name);
   }
-  finding.text = text + QStringLiteral(".");
+  finding.text = text + carriedUnknownWords(option, *settled) + QStringLiteral(".");
   return finding;
 }
 

@@ -1,21 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // joint: the worst pin of each joint on its more loaded side, and the push or pull at the rear of each seated
-// one, with factors, are within their usable limits. Where balance leaves open what the chain carries, both
-// ends of that count.
+// one, with factors, are within their usable limits, as set and at the worst step of the build and of aiming.
+// Where balance leaves open what the chain carries, both ends of that count.
 #include <algorithm>
 #include <cmath>
 
 #include "hang/sides.h"
+#include "options/build_force.h"
 #include "options/loads.h"
 #include "options/sentence.h"
 
 namespace hangbook::options {
 namespace {
 
-/// `which` = element (counted from 0) × 8 + part, + 4 with the chain at the other end of what it may carry.
+/// `which` = element (counted from 0) × 16 + part, + 4 with the chain at the other end of what it may carry,
+/// + 8 for the most on the way to the hang as set.
 enum Part { firstPin, secondPin, contactPart, stopPart };
-constexpr int parts = 8;
+constexpr int parts = 16;
 constexpr int otherEnd = 4;
+constexpr int onTheWay = 8;
+
+int partOf(const Use& use) {
+  return use.which % otherEnd;
+}
+bool isOtherEnd(const Use& use) {
+  return (use.which & otherEnd) != 0;
+}
+bool isOnTheWay(const Use& use) {
+  return (use.which & onTheWay) != 0;
+}
 
 constexpr double evenShare = 0.5;
 
@@ -50,6 +63,17 @@ hang::SidePin pinOf(const Case& option, const Settled& settled, std::size_t elem
                       sidesApart(option, element));
 }
 
+/// The same at the worst step on the way, whichever end of the chain that is.
+hang::SidePin builtPinOf(const Case& option, const Settled& settled, std::size_t element, std::size_t pin) {
+  const hang::JointMost& most = settled.build.carried.joints[element].most;
+  hang::JointStatics joint;
+  joint.pinCount = settled.statics.joints[element].pinCount;
+  joint.sideways = most.sideways;
+  joint.sidewaysMoment = {0.0, most.roll};
+  return hang::onSide(joint, {0.0, -most.pins.at(pin)}, sideShare(option, *option.joins[element]),
+                      sidesApart(option, element));
+}
+
 /// The worst of one joint, at one end.
 struct Worst {
   const Case& option;
@@ -78,6 +102,37 @@ struct Worst {
       add(loadUse(*stop * factors, usable(option, join.stopLimit), first + stopPart));
     }
   }
+
+  /// What is more on the way than as set.
+  void addBuilt(std::size_t element) {
+    if (element >= settled.build.carried.joints.size()) {
+      return;
+    }
+    constexpr double more = 1.0 + 1e-9;
+    const catalogue::Join& join = *option.joins[element];
+    const hang::JointStatics& joint = settled.statics.joints[element];
+    const hang::JointMost& most = settled.build.carried.joints[element].most;
+    const double factors = factorsFor(*option.weight, join.limitIncludesFactors);
+    const int first = static_cast<int>(element) * parts + onTheWay;
+    for (int pin = 0; pin < joint.pinCount; ++pin) {
+      const auto number = static_cast<std::size_t>(pin);
+      const double force = builtPinOf(option, settled, element, number).force;
+      const double asSet = pinOf(option, settled, element, number, false).force;
+      const double atEnd = joint.end ? pinOf(option, settled, element, number, true).force : asSet;
+      if (!(force <= more * std::max(asSet, atEnd))) { // what is not known is told as set
+        add(loadUse(force * factors, usable(option, join.pinLimit), first + pin));
+      }
+    }
+    const auto greatest = [](const std::optional<double>& one, const std::optional<double>& other) {
+      return more * std::max(one.value_or(0.0), other.value_or(0.0));
+    };
+    if (most.contact > greatest(joint.contact, joint.end ? joint.end->contact : std::nullopt)) {
+      add(loadUse(most.contact * factors, usable(option, join.contactLimit), first + contactPart));
+    }
+    if (most.stop > greatest(joint.stop, joint.end ? joint.end->stop : std::nullopt)) {
+      add(loadUse(most.stop * factors, usable(option, join.stopLimit), first + stopPart));
+    }
+  }
 };
 
 Use evaluate(const Case& option, const Settled* settled, double) {
@@ -87,8 +142,9 @@ Use evaluate(const Case& option, const Settled* settled, double) {
     if (settled->statics.joints[i].end) {
       worst.addJoint(i, true);
     }
+    worst.addBuilt(i);
   }
-  return boundedOver(*settled, worst.use);
+  return carriedOver(*settled, boundedOver(*settled, worst.use));
 }
 
 /// "front pin", "rear pin (hole at -3.0°)"
@@ -125,12 +181,14 @@ QString sideName(hang::Side side) {
 /// What one side's pin takes, and how it comes to that.
 QString pinWords(const Case& option, const Settled& settled, const Use& use, const QString& where) {
   const auto element = static_cast<std::size_t>(use.which / parts);
-  const int pin = use.which % otherEnd;
-  const bool end = (use.which % parts) >= otherEnd;
+  const int pin = partOf(use);
   const hang::JointStatics& joint = settled.statics.joints[element];
   const auto number = static_cast<std::size_t>(pin);
-  const hang::SidePin worst = pinOf(option, settled, element, number, end);
-  const double both = hang::length((end ? joint.end->pinLoads : joint.pinLoads)[number]);
+  const bool built = isOnTheWay(use);
+  const hang::SidePin worst = built ? builtPinOf(option, settled, element, number)
+                                    : pinOf(option, settled, element, number, isOtherEnd(use));
+  const double both = built ? settled.build.carried.joints[element].most.pins.at(number)
+                            : hang::length((isOtherEnd(use) ? joint.end->pinLoads : joint.pinLoads)[number]);
   QString text = QStringLiteral("On %1 of %2 the %3 takes %4: %5 of the %6 on both sides")
                      .arg(sideName(worst.side), where, pinName(option, settled, element, pin),
                           inKn(worst.force), inTimes(sideShare(option, *option.joins[element])), inKn(both));
@@ -141,12 +199,39 @@ QString pinWords(const Case& option, const Settled& settled, const Use& use, con
   return text;
 }
 
-/// The same joint part at the other end of the envelope.
+/// The step at which a joint carries most on the way.
+hang::BuildMoment builtAt(const Settled& settled, const Use& use) {
+  const hang::JointWorst& worst = settled.build.carried.joints[static_cast<std::size_t>(use.which / parts)];
+  const int part = partOf(use);
+  return part == contactPart ? worst.contactAt
+         : part == stopPart  ? worst.stopAt
+                             : worst.pinAt.at(static_cast<std::size_t>(part));
+}
+
+/// The push or pull at a joint's rear.
+double rearOf(const Settled& settled, const Use& use) {
+  const auto element = static_cast<std::size_t>(use.which / parts);
+  const hang::JointStatics& joint = settled.statics.joints[element];
+  const bool contact = partOf(use) == contactPart;
+  if (isOnTheWay(use)) {
+    const hang::JointMost& most = settled.build.carried.joints[element].most;
+    return contact ? most.contact : most.stop;
+  }
+  if (isOtherEnd(use)) {
+    return (contact ? joint.end->contact : joint.end->stop).value_or(notKnown);
+  }
+  return (contact ? joint.contact : joint.stop).value_or(notKnown);
+}
+
+/// When on the way; else the same joint part at the other end of the envelope.
 QString envelopeWords(const Case& option, const Settled& settled, const Use& use) {
   const auto element = static_cast<std::size_t>(use.which / parts);
-  const int part = use.which % otherEnd;
-  const bool end = (use.which % parts) >= otherEnd;
+  const int part = partOf(use);
+  const bool end = isOtherEnd(use);
   const hang::JointStatics& joint = settled.statics.joints[element];
+  if (isOnTheWay(use)) {
+    return QStringLiteral(", %1").arg(momentWords(builtAt(settled, use), option));
+  }
   if (!joint.end) {
     return {};
   }
@@ -167,10 +252,8 @@ QString envelopeWords(const Case& option, const Settled& settled, const Use& use
 Finding explain(const Case& option, const Settled* settled, double, const Use& use) {
   const WeightLimits& limits = *option.weight;
   const auto element = static_cast<std::size_t>(use.which / parts);
-  const int part = use.which % otherEnd;
-  const bool end = (use.which % parts) >= otherEnd;
+  const int part = partOf(use);
   const catalogue::Join& join = *option.joins[element];
-  const hang::JointStatics& joint = settled->statics.joints[element];
   Finding finding = loadFinding("joint", use);
   finding.source = QStringLiteral("stacking table %1: %2").arg(option.table->name, option.table->source.text);
   const QString where =
@@ -178,12 +261,10 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
   QString text;
   bool stated = true;
   if (part == contactPart) {
-    text = QStringLiteral("The rear contact of %1 pushes %2")
-               .arg(where, inKn((end ? joint.end->contact : joint.contact).value_or(notKnown)));
+    text = QStringLiteral("The rear contact of %1 pushes %2").arg(where, inKn(rearOf(*settled, use)));
     stated = join.contactLimit.has_value();
   } else if (part == stopPart) {
-    text = QStringLiteral("The rear stop of %1 carries %2")
-               .arg(where, inKn((end ? joint.end->stop : joint.stop).value_or(notKnown)));
+    text = QStringLiteral("The rear stop of %1 carries %2").arg(where, inKn(rearOf(*settled, use)));
     stated = join.stopLimit.has_value();
   } else {
     text = pinWords(option, *settled, use, where);
@@ -194,7 +275,8 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
               .arg(factorWords(limits, join.limitIncludesFactors), inKn(use.value * 1000.0));
   text += stated ? QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0))
                  : QStringLiteral("; the maker states no limit for it");
-  finding.text = text + peopleWords(option, limits.accessory) + QStringLiteral(".");
+  finding.text = text + peopleWords(option, limits.accessory) + carriedUnknownWords(option, *settled) +
+                 QStringLiteral(".");
   return finding;
 }
 

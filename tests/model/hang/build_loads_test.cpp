@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include <boost/test/unit_test.hpp>
 
@@ -118,6 +119,91 @@ BOOST_AUTO_TEST_CASE(aPivotSwingsUntilItsChainIsOn) {
   BOOST_TEST(loose.most[1] == (25.0 + 50.0) * g, boost::test_tools::tolerance(1e-9));
   const BuildStep& chained = stepAt(steps, BuildStage::chained, 1);
   BOOST_TEST(chained.most[1] == statics->pickLoads[1].load, boost::test_tools::tolerance(1e-12));
+}
+
+/// By hand, level: a chain 0.6 m behind a pivot's pin holds 100 kg, its centre 0.3 m behind it: 50 kg. A
+/// second block of 100 kg, its centre 0.2 m ahead of the pin, leaves (30 − 20)/0.6 = 16.67 kg; tilted nose up
+/// by t the arms turn with it. So the chain pulls most before the second block comes.
+BOOST_AUTO_TEST_CASE(theChainMayPullMostBeforeTheEnd) {
+  Hang hang = foreAft();
+  hang.bar.stackPin = {0.4, 0.0};
+  hang.bar.chainAnchor = hang::Vec2{-0.2, 0.2};
+  hang.stack = {block(100.0, -0.3), block(100.0, 0.2)};
+  hang.stack[0].chainEye = hang::Vec2{-0.6, -0.4};
+  hang.stack[0].joint = hang::Pivot{{-20.0, 10.0}};
+  hang.chain = hang::Chain{0.03, 0.0, 20, 1};
+  const hang::Statics statics = hang::standing(hang);
+  BOOST_TEST(statics.chain->tension == g * 10.0 / 0.6, boost::test_tools::tolerance(1e-9));
+  const auto carried = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics).carried;
+  BOOST_TEST(!carried.unknown.has_value());
+  BOOST_TEST(carried.chain == 50.0 * g, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST((carried.chainAt.stage == BuildStage::chained));
+  BOOST_TEST(carried.chainAt.cabinets == 1);
+  // The pivot's pin: with both blocks and the chain not yet on, all of their weight.
+  BOOST_TEST(carried.joints[0].most.pins[0] == 200.0 * g, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST((carried.joints[0].pinAt[0].stage == BuildStage::stacked));
+  BOOST_TEST(carried.joints[0].most.pins[1] == 0.0);
+}
+
+/// A sinusoid through both ends: its crest where it lies between them, else the greater end.
+BOOST_AUTO_TEST_CASE(betweenTwoWaysUpTheCrestCounts) {
+  const auto between = [](double one, double other, double degrees) {
+    return hang::alongArc({one, {}}, {other, {}}, degrees * std::numbers::pi / 180.0).chain;
+  };
+  const auto near = boost::test_tools::tolerance(1e-12);
+  BOOST_TEST(between(3.0, 4.0, 90.0) == 5.0, near); // 3 cos t + 4 sin t
+  BOOST_TEST(between(1.0, 1.0, 60.0) == 2.0 / std::sqrt(3.0), near);
+  BOOST_TEST(between(2.0, 1.0, 60.0) == 2.0, near);
+  BOOST_TEST(between(0.5, 2.0, 45.0) == 2.0, near);
+  BOOST_TEST(between(7.0, 7.5, 0.0) == 7.5, near);
+  BOOST_TEST(between(0.0, 0.0, 200.0) == 0.0);
+  BOOST_TEST(std::isinf(between(1.0, 0.0, 180.0)));
+}
+
+/// No pose on the way, each solved by itself, has a chain or joint that carries more than is said.
+BOOST_AUTO_TEST_CASE(noPoseOnTheWayCarriesMore) {
+  testing::RandomHangs random(20273);
+  int looked = 0;
+  double closest = 0.0;
+  for (int i = 0; i < 900; ++i) {
+    Hang hang = random.next();
+    const auto statics = solved(hang);
+    if (!statics || !hang::standsAsAssembled(hang.stack, *statics, hang.chain ? hang.chain->held : 0)) {
+      continue;
+    }
+    const auto carried = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, *statics).carried;
+    if (carried.unknown) {
+      continue;
+    }
+    ++looked;
+    for (int a = 0; a <= 7; ++a) {
+      for (int p = 0; p <= (statics->side ? 3 : 0); ++p) {
+        Hang pose = hang;
+        pose.set = {};
+        if (statics->side) {
+          pose.set.actuatorDeg = statics->side->actuatorDeg * a / 7.0;
+          pose.set.panDeg = hang.set.panDeg * p / 3.0;
+        } else if (hang.set.tiltDeg) {
+          pose.set.tiltDeg = *hang.set.tiltDeg * a / 7.0;
+        }
+        const hang::CarriedMost there = hang::carriedBy(hang::standing(pose));
+        const double off = 1e-9 * statics->mass * g;
+        BOOST_TEST(there.chain <= carried.chain + off);
+        for (std::size_t j = 0; j < there.joints.size(); ++j) {
+          const hang::JointMost& most = carried.joints[j].most;
+          const hang::JointMost& one = there.joints[j];
+          BOOST_TEST(one.pins[0] <= most.pins[0] + off);
+          BOOST_TEST(one.pins[1] <= most.pins[1] + off);
+          BOOST_TEST(one.contact <= most.contact + off);
+          BOOST_TEST(one.roll <= most.roll + off);
+          BOOST_TEST(one.sideways <= most.sideways + off);
+          closest = std::max(closest, one.pins[0] / most.pins[0]);
+        }
+      }
+    }
+  }
+  BOOST_TEST(looked > 80);
+  BOOST_TEST(closest > 0.999);
 }
 
 /// Every pose on the way, each solved by itself, lies within what the step says, and its ends are reached.

@@ -5,6 +5,7 @@
 
 #include <boost/test/unit_test.hpp>
 
+#include "hang/settle.h"
 #include "hang/solve.h"
 #include "options/search.h"
 #include "print.h"
@@ -75,9 +76,85 @@ double mostBySolving(const hang::Hang& whole, std::size_t pick) {
   return most;
 }
 
+/// The most that the chain pulls and any pin carries (both sides together) over the same hang cut short after
+/// each cabinet, bar level, and over the whole of it in small steps of tilt, each solved by itself.
+struct CarriedBySolving {
+  double chain = 0.0;
+  double pin = 0.0;
+
+  void add(const hang::Statics& statics) {
+    chain = std::max(chain, statics.chain ? statics.chain->most : 0.0);
+    for (const hang::JointStatics& joint : statics.joints) {
+      for (const hang::Vec2 load : joint.pinLoads) {
+        pin = std::max(pin, hang::length(load));
+      }
+    }
+  }
+
+  explicit CarriedBySolving(const hang::Hang& whole) {
+    for (std::size_t count = 1; count <= whole.stack.size(); ++count) {
+      hang::Hang part = whole;
+      part.stack.resize(count);
+      part.set.tiltDeg = 0.0;
+      if (part.chain && static_cast<std::size_t>(part.chain->held) > count) {
+        part.chain.reset();
+      }
+      add(hang::standing(part));
+    }
+    constexpr int steps = 100;
+    for (int step = 0; step <= steps; ++step) {
+      hang::Hang pose = whole;
+      pose.set.tiltDeg = *whole.set.tiltDeg * step / steps;
+      add(hang::standing(pose));
+    }
+  }
+};
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(build_rules)
+
+/// What the chain and the joints carry on the way counts: by the same statics of each step and of each tilt.
+BOOST_AUTO_TEST_CASE(chainAndJointsAreJudgedAtTheWorstStep) {
+  int looked = 0;
+  int bites = 0;
+  for (const double front : {0.3, 0.8}) {
+    const auto all = options::decide(foreAftShow(front), QStringLiteral("left"));
+    for (const Option& option : all.hangs[0].options) {
+      if (!option.hangInput || !option.hangInput->chain) {
+        continue;
+      }
+      const Finding chain = of(option, "chain");
+      const CarriedBySolving by(*option.hangInput);
+      const double factor = option.points[0].dynamicKn / option.points[0].staticKn;
+      if (chain.verdict == Verdict::unproven) {
+        continue;
+      }
+      ++looked;
+      BOOST_REQUIRE(chain.value.has_value());
+      BOOST_TEST(*chain.value * 1000.0 >= by.chain * factor * (1.0 - 1e-9));
+      BOOST_TEST(*chain.value * 1000.0 <= by.chain * factor * (1.0 + 1e-4)); // the tilts between two steps
+      BOOST_TEST(*of(option, "joint").value * 1000.0 >= 0.5 * by.pin * factor * (1.0 - 1e-9));
+      const double asSet = hang::standing(*option.hangInput).chain->most;
+      BOOST_TEST(chain.text.contains(QStringLiteral(", and ")) == (by.chain > asSet * (1.0 + 1e-9)));
+    }
+  }
+  // A pair that is panned and tilted from where it was assembled.
+  const auto panned = options::decide(testing::smallHarbourShow(), QStringLiteral("left"));
+  for (const Option& option : panned.hangs[0].options) {
+    if (!option.hangInput || !option.hangInput->chain) {
+      continue;
+    }
+    const Finding chain = of(option, "chain");
+    const double asSet = hang::standing(*option.hangInput).chain->most *
+                         (option.points[0].dynamicKn / option.points[0].staticKn);
+    const bool more = *chain.value * 1000.0 > asSet * (1.0 + 1e-9);
+    BOOST_TEST(chain.text.contains(QStringLiteral("while it is aimed")) == more);
+    bites += more ? 1 : 0;
+  }
+  BOOST_TEST(looked > 0);
+  BOOST_TEST(bites > 0);
+}
 
 /// The front pick carries more before the lower cabinets pull the hang back, and point and hoist are judged
 /// there: by the same statics of the hang cut short.

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "hang/carried.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace hangbook::hang {
+namespace {
+
+/// Figures that differ by less than this part are the same but for rounding: the plainer step is then named.
+constexpr double same = 1e-9;
+
+/// The greatest of the sinusoid that is `one` and, `radians` later, `other`, between the two.
+double crest(double one, double other, double radians) {
+  if (radians >= std::numbers::pi) {
+    return one == 0.0 && other == 0.0 ? 0.0 : std::numeric_limits<double>::infinity();
+  }
+  const double cosine = std::cos(radians);
+  if (!(other > one * cosine) || !(one > other * cosine)) {
+    return std::max(one, other);
+  }
+  const double rise = (other - one * cosine) / std::sin(radians);
+  return std::max({one, other, std::hypot(one, rise)});
+}
+
+void raise(double& worst, BuildMoment& where, double value, BuildMoment at) {
+  if (value > worst * (1.0 + same)) {
+    worst = value;
+    where = at;
+  }
+}
+
+void takeJoint(JointWorst& worst, const JointMost& most, const JointWorst& from) {
+  for (std::size_t pin = 0; pin < most.pins.size(); ++pin) {
+    raise(worst.most.pins[pin], worst.pinAt[pin], most.pins[pin], from.pinAt[pin]);
+  }
+  worst.most.roll = std::max(worst.most.roll, most.roll);
+  worst.most.sideways = std::max(worst.most.sideways, most.sideways);
+  raise(worst.most.contact, worst.contactAt, most.contact, from.contactAt);
+  raise(worst.most.stop, worst.stopAt, most.stop, from.stopAt);
+}
+
+} // namespace
+
+CarriedMost carriedBy(const Statics& statics) {
+  CarriedMost most;
+  most.chain = statics.chain ? std::max(0.0, statics.chain->most) : 0.0;
+  most.joints.reserve(statics.joints.size());
+  for (const JointStatics& joint : statics.joints) {
+    JointMost& each = most.joints.emplace_back();
+    for (std::size_t pin = 0; pin < each.pins.size(); ++pin) {
+      const double end = joint.end ? length(joint.end->pinLoads[pin]) : 0.0;
+      each.pins[pin] = std::max(length(joint.pinLoads[pin]), end);
+    }
+    const auto greatest = [](const std::optional<double>& one, const std::optional<double>& other) {
+      return std::max({0.0, one.value_or(0.0), other.value_or(0.0)});
+    };
+    each.roll = length(joint.sidewaysMoment);
+    each.sideways = std::abs(joint.sideways);
+    each.contact = greatest(joint.contact, joint.end ? joint.end->contact : std::nullopt);
+    each.stop = greatest(joint.stop, joint.end ? joint.end->stop : std::nullopt);
+  }
+  return most;
+}
+
+CarriedMost alongArc(const CarriedMost& one, const CarriedMost& other, double radians) {
+  CarriedMost most;
+  most.chain = crest(one.chain, other.chain, radians);
+  for (std::size_t i = 0; i < one.joints.size(); ++i) {
+    const JointMost& a = one.joints[i];
+    const JointMost& b = other.joints[i];
+    most.joints.push_back({{crest(a.pins[0], b.pins[0], radians), crest(a.pins[1], b.pins[1], radians)},
+                           std::max(a.roll, b.roll),
+                           std::max(a.sideways, b.sideways),
+                           crest(a.contact, b.contact, radians),
+                           crest(a.stop, b.stop, radians)});
+  }
+  return most;
+}
+
+CarriedWorst CarriedWorst::begun(std::size_t joints) {
+  CarriedWorst worst;
+  worst.unknown.reset();
+  worst.joints.resize(joints);
+  return worst;
+}
+
+void CarriedWorst::take(const CarriedMost& most, BuildMoment at) {
+  raise(chain, chainAt, most.chain, at);
+  JointWorst here;
+  here.pinAt = {at, at};
+  here.contactAt = here.stopAt = at;
+  for (std::size_t i = 0; i < most.joints.size(); ++i) {
+    takeJoint(joints[i], most.joints[i], here);
+  }
+}
+
+void CarriedWorst::take(const CarriedWorst& other) {
+  raise(chain, chainAt, other.chain, other.chainAt);
+  for (std::size_t i = 0; i < other.joints.size(); ++i) {
+    takeJoint(joints[i], other.joints[i].most, other.joints[i]);
+  }
+  if (other.unknown) {
+    unknown = other.unknown;
+  }
+}
+
+} // namespace hangbook::hang
