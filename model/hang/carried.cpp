@@ -42,6 +42,14 @@ void takeJoint(JointWorst& worst, const JointMost& most, const JointWorst& from)
   raise(worst.most.stop, worst.stopAt, most.stop, from.stopAt);
 }
 
+bool allFinite(const CarriedMost& most) {
+  return std::isfinite(most.chain) &&
+         std::all_of(most.joints.begin(), most.joints.end(), [](const JointMost& joint) {
+           return std::isfinite(joint.pins[0] + joint.pins[1] + joint.roll + joint.sideways + joint.contact +
+                                joint.stop);
+         });
+}
+
 } // namespace
 
 CarriedMost carriedBy(const Statics& statics) {
@@ -88,6 +96,10 @@ CarriedWorst CarriedWorst::begun(std::size_t joints) {
 }
 
 void CarriedWorst::take(const CarriedMost& most, BuildMoment at) {
+  if (!allFinite(most)) {
+    unknown = at;
+    return;
+  }
   raise(chain, chainAt, most.chain, at);
   JointWorst here;
   here.pinAt = {at, at};

@@ -57,6 +57,7 @@ struct CarriedWorst {
 
   /// Nothing carried yet by so many joints.
   static CarriedWorst begun(std::size_t joints);
+  /// A figure that is none, or without end, makes this step `unknown`.
   void take(const CarriedMost& most, BuildMoment at);
   void take(const CarriedWorst& other);
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 #include <boost/test/unit_test.hpp>
@@ -158,6 +159,23 @@ BOOST_AUTO_TEST_CASE(betweenTwoWaysUpTheCrestCounts) {
   BOOST_TEST(between(7.0, 7.5, 0.0) == 7.5, near);
   BOOST_TEST(between(0.0, 0.0, 200.0) == 0.0);
   BOOST_TEST(std::isinf(between(1.0, 0.0, 180.0)));
+}
+
+/// What is no figure, or has no end, is not taken as little: the step is told as not known.
+BOOST_AUTO_TEST_CASE(aStepWithoutAFigureIsNotKnown) {
+  const hang::BuildMoment moment{BuildStage::chained, 2};
+  for (const double none :
+       {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+    hang::CarriedMost most{5.0, {hang::JointMost{}}};
+    most.joints[0].stop = none;
+    hang::CarriedWorst worst = hang::CarriedWorst::begun(1);
+    worst.take(hang::CarriedMost{3.0, {hang::JointMost{}}}, {BuildStage::stacked, 1});
+    BOOST_TEST(!worst.unknown.has_value());
+    worst.take(most, moment);
+    BOOST_REQUIRE(worst.unknown.has_value());
+    BOOST_TEST(worst.unknown->cabinets == 2);
+    BOOST_TEST(worst.chain == 3.0);
+  }
 }
 
 /// No pose on the way, each solved by itself, has a chain or joint that carries more than is said.
