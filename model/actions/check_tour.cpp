@@ -3,11 +3,9 @@
 
 #include <algorithm>
 #include <array>
-#include <condition_variable>
-#include <deque>
-#include <mutex>
 #include <optional>
 #include <thread>
+#include <utility>
 
 #include <QCoreApplication>
 #include <QCryptographicHash>
@@ -17,7 +15,6 @@
 
 #include "options/freeze.h"
 #include "options/house_change.h"
-#include "options/rig_shelf.h"
 #include "options/search.h"
 #include "quantity/error.h"
 #include "store/calendar_store.h"
@@ -94,123 +91,71 @@ QJsonObject hangResult(const options::HangOptions& hang, const std::vector<optio
   return result;
 }
 
-/// Nothing where it was stopped.
-std::optional<QJsonObject> checkOf(const Snapshot& snapshot, const std::function<bool()>& stop,
-                                   options::RigShelf& shelf) {
+QJsonObject trouble(const Error& error) {
+  return {{QStringLiteral("hangs"), QJsonArray()},
+          {QStringLiteral("trouble"), QString::fromUtf8(error.what())}};
+}
+
+QJsonObject showResult(const Snapshot& snapshot, const options::DecidedShow& decided) {
+  if (decided.trouble) {
+    return trouble(*decided.trouble);
+  }
+  QJsonArray hangs;
   try {
-    const options::ShowOptions all = options::decide(snapshot, {}, [&](double) { return !stop || !stop(); },
-                                                     1, // the crew has a core for each show
-                                                     {&shelf, true});
     const auto chosen = options::chosenNow(snapshot);
-    QJsonArray hangs;
-    for (const options::HangOptions& hang : all.hangs) {
+    for (const options::HangOptions& hang : decided.options.hangs) {
       hangs.append(hangResult(hang, chosen));
     }
-    return QJsonObject{{QStringLiteral("hangs"), hangs}};
-  } catch (const options::Cancelled&) {
-    return std::nullopt;
+    return {{QStringLiteral("hangs"), hangs}};
   } catch (const Error& error) {
-    return QJsonObject{{QStringLiteral("hangs"), QJsonArray()},
-                       {QStringLiteral("trouble"), QString::fromUtf8(error.what())}};
+    return trouble(error);
   }
 }
 
-struct Job {
-  std::size_t place = 0;
-  QString inputs;
-  Snapshot snapshot;
-};
-
-struct Done {
-  std::size_t place = 0;
-  QString inputs;
-  std::optional<QJsonObject> result;
-};
-
-/// Threads that check what they are given; the giver waits while they have enough to do.
-class Crew {
+/// Shows that are decided together: the more there are the less often the same rig is solved, and the more is
+/// lost when somebody stops it. How many snapshots stand in memory at once is bounded by what they hold.
+class Batch {
 public:
-  Crew(int threads, std::function<bool()> stop)
-      : stop_(std::move(stop)), most_(static_cast<std::size_t>(threads)) {
-    for (int i = 0; i < threads; ++i) {
-      threads_.emplace_back([this] { work(); });
-    }
-  }
-  ~Crew() {
-    {
-      const std::lock_guard lock(mutex_);
-      closed_ = true;
-    }
-    wake_.notify_all();
-    for (std::thread& each : threads_) {
-      each.join();
-    }
-  }
-  Crew(const Crew&) = delete;
-  Crew& operator=(const Crew&) = delete;
+  struct Job {
+    std::size_t place = 0;
+    QString inputs;
+    Snapshot snapshot;
+  };
 
-  /// Whether another job would only wait.
-  bool busy() {
-    const std::lock_guard lock(mutex_);
-    return jobs_.size() >= most_;
+  bool hasRoomFor(const Snapshot& snapshot) const {
+    return jobs_.empty() || (jobs_.size() < mostShows && units_ + snapshot.units.size() <= mostUnits &&
+                             pairs_ + pairsOf(snapshot) <= mostPairs);
   }
-  void give(Job job) {
-    {
-      const std::lock_guard lock(mutex_);
-      ++open_;
-      jobs_.push_back(std::move(job));
-    }
-    wake_.notify_one();
+  void add(Job job) {
+    units_ += job.snapshot.units.size();
+    pairs_ += pairsOf(job.snapshot);
+    jobs_.push_back(std::move(job));
   }
-  /// The next one that is done; waits for it. Nothing where none is under way.
-  std::optional<Done> take() {
-    std::unique_lock lock(mutex_);
-    if (open_ == 0) {
-      return std::nullopt;
-    }
-    told_.wait(lock, [this] { return !done_.empty(); });
-    Done done = std::move(done_.front());
-    done_.pop_front();
-    --open_;
-    return done;
-  }
+  const std::vector<Job>& jobs() const { return jobs_; }
 
 private:
-  void work() {
-    for (;;) {
-      std::unique_lock lock(mutex_);
-      wake_.wait(lock, [this] { return closed_ || !jobs_.empty(); });
-      if (jobs_.empty()) {
-        return;
-      }
-      const Job job = std::move(jobs_.front());
-      jobs_.pop_front();
-      lock.unlock();
-      Done done{job.place, job.inputs, checkOf(job.snapshot, stop_, shelf_)};
-      lock.lock();
-      done_.push_back(std::move(done));
-      lock.unlock();
-      told_.notify_one();
+  static constexpr std::size_t mostShows = 8;
+  static constexpr std::size_t mostUnits = 50000;
+  static constexpr std::size_t mostPairs = 100; ///< of points: so many options each build has at most
+
+  static std::size_t pairsOf(const Snapshot& snapshot) {
+    std::size_t pairs = 0;
+    for (const calendar::Hang& hang : snapshot.show.hangs) {
+      const auto points = static_cast<std::size_t>(hang.points.size());
+      pairs += points * points / 2;
     }
+    return pairs;
   }
 
-  std::function<bool()> stop_;
-  options::RigShelf shelf_; ///< the system is the same from show to show
-  std::size_t most_;
-  std::mutex mutex_;
-  std::condition_variable wake_;
-  std::condition_variable told_;
-  std::deque<Job> jobs_;
-  std::deque<Done> done_;
-  std::size_t open_ = 0;
-  bool closed_ = false;
-  std::vector<std::thread> threads_;
+  std::vector<Job> jobs_;
+  std::size_t units_ = 0;
+  std::size_t pairs_ = 0;
 };
 
 class Checker {
 public:
   Checker(store::Store& store, const CheckHow& how, int threads)
-      : store_(store), how_(how), crew_(threads, how.stop) {}
+      : store_(store), how_(how), threads_(threads) {}
 
   TourCheck check(const QString& tour, const QDate& today) {
     const std::vector<calendar::Show> shows = store::loadShows(store_, tour);
@@ -227,13 +172,12 @@ public:
         finish(i);
         continue;
       }
-      while (crew_.busy()) {
-        takeOne();
+      if (!batch_.hasRoomFor(snapshot)) {
+        decideBatch();
       }
-      crew_.give({i, inputs, std::move(snapshot)});
+      batch_.add({i, inputs, std::move(snapshot)});
     }
-    while (takeOne()) {
-    }
+    decideBatch();
     check_.stopped = finished_ < check_.all;
     for (CheckedShow& each : found_) {
       if (!each.result.isEmpty()) {
@@ -258,20 +202,32 @@ private:
     return result.isEmpty() ? std::nullopt : std::optional(result);
   }
 
-  bool takeOne() {
-    std::optional<Done> done = crew_.take();
-    if (!done) {
-      return false;
+  void decideBatch() {
+    const Batch batch = std::exchange(batch_, {});
+    if (batch.jobs().empty()) {
+      return;
     }
-    if (done->result) {
-      CheckedShow& show = found_[done->place];
-      show.result = std::move(*done->result);
-      store::keep(store_, {show.tour, show.show, done->inputs, thisProgram(),
-                           QJsonDocument(show.result).toJson(QJsonDocument::Compact),
-                           QDateTime::currentDateTimeUtc()});
-      finish(done->place);
+    std::vector<const Snapshot*> snapshots;
+    for (const Batch::Job& job : batch.jobs()) {
+      snapshots.push_back(&job.snapshot);
     }
-    return true;
+    try {
+      const auto decided = options::decideTogether(
+          snapshots, [this](double) { return !stopped(); }, threads_);
+      for (std::size_t i = 0; i < decided.size(); ++i) {
+        keep(batch.jobs()[i], decided[i]);
+      }
+    } catch (const options::Cancelled&) { // what was kept before stays
+    }
+  }
+
+  void keep(const Batch::Job& job, const options::DecidedShow& decided) {
+    CheckedShow& show = found_[job.place];
+    show.result = showResult(job.snapshot, decided);
+    store::keep(store_,
+                {show.tour, show.show, job.inputs, thisProgram(),
+                 QJsonDocument(show.result).toJson(QJsonDocument::Compact), QDateTime::currentDateTimeUtc()});
+    finish(job.place);
   }
 
   void finish(std::size_t place) {
@@ -283,7 +239,8 @@ private:
 
   store::Store& store_;
   const CheckHow& how_;
-  Crew crew_;
+  int threads_;
+  Batch batch_;
   TourCheck check_;
   std::vector<CheckedShow> found_;
   int finished_ = 0;

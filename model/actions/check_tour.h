@@ -41,7 +41,7 @@ struct CheckHow {
   std::function<bool()> stop = {};
 };
 
-/// Holds at most two snapshots for each thread, whatever the length of the tour.
+/// Holds at most eight snapshots, fewer of large ones, whatever the length of the tour.
 TourCheck checkTour(store::Store& store, const QString& tour, const QDate& today, const CheckHow& how);
 
 } // namespace hangbook::actions

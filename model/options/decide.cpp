@@ -1,68 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <cmath>
-#include <numeric>
+#include <deque>
+#include <mutex>
+#include <span>
 #include <utility>
 
 #include <QHash>
 
-#include "options/best.h"
+#include "options/builds.h"
 #include "options/hang_once.h"
 #include "options/in_parallel.h"
-#include "options/rig_fold.h"
-#include "options/rig_shelf.h"
-#include "options/search.h"
 #include "options/ways.h"
 #include "quantity/error.h"
 
 namespace hangbook::options {
 namespace {
-
-/// The tables that a hang considers, in order of name.
-std::vector<const catalogue::StackingTable*> tablesFor(const Snapshot& snapshot, const calendar::Hang& hang,
-                                                       QStringList& notes) {
-  std::vector<const catalogue::StackingTable*> tables;
-  for (const catalogue::StackingTable& table : snapshot.catalogue.tables) {
-    if (hang.tables.isEmpty() || hang.tables.contains(table.name)) {
-      tables.push_back(&table);
-    }
-  }
-  for (const QString& name : hang.tables) {
-    if (catalogue::find(snapshot.catalogue.tables, name) == nullptr) {
-      notes.append(QStringLiteral("stacking table %1 is not in the makers' data and was left out").arg(name));
-    }
-  }
-  return tables;
-}
-
-/// One stack on one bar, picked up one way.
-struct Build {
-  const catalogue::StackingTable* table;
-  const catalogue::BarType* bar;
-  const catalogue::PickArrangement* arrangement;
-  Stack stack;
-};
-
-std::vector<Build> buildsFor(const Snapshot& snapshot, const calendar::Hang& hang, QStringList& notes) {
-  std::vector<Build> builds;
-  for (const catalogue::StackingTable* table : tablesFor(snapshot, hang, notes)) {
-    const std::vector<Stack> stacks = stacksOf(snapshot.catalogue, *table);
-    for (const QString& name : table->bars) {
-      const catalogue::BarType* bar = catalogue::find(snapshot.catalogue.bars, name);
-      if (bar == nullptr) {
-        notes.append(QStringLiteral("bar %1 of table %2 is not in the makers' data and was left out")
-                         .arg(name, table->name));
-        continue;
-      }
-      for (const catalogue::PickArrangement& arrangement : bar->arrangements) {
-        for (const Stack& stack : stacks) {
-          builds.push_back({table, bar, &arrangement, stack});
-        }
-      }
-    }
-  }
-  return builds;
-}
 
 /// Of two builds of one option (the same types on the same bar by another table, joint or pick spacing) the
 /// better one is listed.
@@ -100,111 +52,6 @@ struct Listing {
   }
 };
 
-/// One hoist at one way of reaching the points.
-struct Way {
-  std::vector<const venue::Point*> points;
-  std::vector<const catalogue::HoistType*> hoists;
-};
-
-/// The ways of a build, of those options alone whose id begins with `idStart`.
-std::vector<Way> waysOf(const Search& search, const Build& build,
-                        const std::vector<const venue::Point*>& candidates, const QString& idStart) {
-  const auto isWanted = [&](const catalogue::HoistType& hoist, const auto& points) {
-    return idStart.isEmpty() ||
-           idOf(keyOf(search, *build.table, build.stack, *build.bar, *build.arrangement, hoist, points))
-               .startsWith(idStart);
-  };
-  std::vector<Way> ways;
-  for (const auto& points : waysToReach(candidates, build.arrangement->picks)) {
-    Way way{points, {}};
-    for (const catalogue::HoistType& hoist : search.snapshot->catalogue.hoists) {
-      if (idStart.isEmpty() || isWanted(hoist, points)) {
-        way.hoists.push_back(&hoist);
-      }
-    }
-    if (!way.hoists.empty()) {
-      ways.push_back(std::move(way));
-    }
-  }
-  return ways;
-}
-
-/// An option of a build with what deciding it took.
-struct Found {
-  Option option;
-  qint64 settings = 0;
-  std::vector<BoundCount> bounds;
-};
-
-/// A rig with all of its settings: the same for every hang that is put together alike.
-struct SolvedRig {
-  Rig rig;
-  std::shared_ptr<const Settings> settings;
-};
-
-SolvedRig solvedRig(const Search& search, const Build& build, RigShelf* shelf) {
-  const catalogue::ChainType* chain =
-      build.stack.held == 0 ? nullptr
-                            : catalogue::find(search.snapshot->catalogue.chains, build.table->chain);
-  SolvedRig solved{rigFor(build.stack, *build.bar, *build.arrangement, chain, *search.hang, *search.snapshot,
-                          *search.house),
-                   nullptr};
-  const double panDeg = inDegrees(search.hang->pan);
-  if (!solved.rig.missing.isEmpty()) {
-    solved.settings = std::make_shared<Settings>();
-  } else if (shelf != nullptr) {
-    solved.settings = shelf->settingsOf(solved.rig, panDeg);
-  } else {
-    solved.settings = std::make_shared<Settings>(settingsOf(solved.rig, panDeg));
-  }
-  return solved;
-}
-
-/// An option of which no more is asked than that it fails.
-Option failing(const Case& option) {
-  Option found;
-  found.id = idOf(option.key);
-  found.key = option.key;
-  found.verdict = Verdict::fails;
-  return found;
-}
-
-std::vector<Found> decideBuild(const Search& search, const Build& build, const SolvedRig& solved,
-                               const std::vector<Way>& ways, bool brief) {
-  std::vector<Found> all;
-  all.reserve(std::transform_reduce(ways.begin(), ways.end(), std::size_t{0}, std::plus(),
-                                    [](const Way& way) { return way.hoists.size(); }));
-  const Rig& rig = solved.rig;
-  const Settings& settings = *solved.settings;
-  const auto at = [&](const Case& option, const Settled* settled, double trimM, const QString& why) {
-    return brief ? outlineAt(option, settled, trimM, why) : optionAt(option, rig, settled, trimM, why);
-  };
-  RigFold fold(settings.settled);
-  CoverRanges ranges(settings.settled.size());
-  for (const Way& way : ways) {
-    fold.startWay();
-    for (const catalogue::HoistType* hoist : way.hoists) {
-      Case option = caseOf(search, *build.table, build.stack, *build.bar, *build.arrangement, *hoist,
-                           way.points, rig.missing + settings.missing);
-      option.fold = &fold;
-      if (settings.settled.empty()) {
-        const QString why = settings.missing.isEmpty() ? settings.impossible : QString();
-        all.push_back({at(option, nullptr, notKnown, why), 0, {}});
-        continue;
-      }
-      const Best best = bestOf(option, settings.settled, ranges, brief ? 0 : nearTried);
-      Option found = brief && best.allFail ? failing(option)
-                                           : at(option, &settings.settled[best.setting], best.trimM, {});
-      if (found.verdict == Verdict::fails && !settings.missing.isEmpty()) {
-        // One of the settings whose shape hinges on a figure that nobody stated may hold.
-        found = at(option, nullptr, notKnown, {});
-      }
-      all.push_back({std::move(found), static_cast<qint64>(settings.settled.size()), best.bounds});
-    }
-  }
-  return all;
-}
-
 QString stepsInWords(const calendar::Hang& hang, const CandidatePoints& candidates, QStringList notes) {
   QStringList words{
       QStringLiteral(
@@ -228,16 +75,18 @@ struct Deciding {
   const calendar::Hang* hang;
   CandidatePoints candidates;
   Search search;
+  QStringList notes; ///< what was left out, in words
+  std::vector<Build> builds;
   std::vector<std::vector<Found>> found; ///< by build
-  Deciding(const Snapshot& snapshot, const House& house, const calendar::Hang& of, std::size_t builds)
+  Deciding(const Snapshot& snapshot, const House& house, const calendar::Hang& of)
       : hang(&of),
         candidates(candidatePoints(snapshot, house, of)), search{&snapshot, &house, &of, candidates.bridles,
                                                                  std::make_shared<HangOnce>(snapshot, house,
                                                                                             of)},
-        found(builds) {}
+        builds(buildsFor(snapshot, of, notes)), found(builds.size()) {}
 };
 
-HangOptions listed(Deciding deciding, const QStringList& notes) {
+HangOptions listed(Deciding deciding) {
   Listing listing;
   listing.result.hang = deciding.hang->name;
   std::size_t most = 0;
@@ -251,118 +100,205 @@ HangOptions listed(Deciding deciding, const QStringList& notes) {
     }
   }
   listing.result.decided.options = static_cast<qint64>(listing.result.options.size());
-  listing.result.decided.steps = stepsInWords(*deciding.hang, deciding.candidates, notes);
+  listing.result.decided.steps = stepsInWords(*deciding.hang, deciding.candidates, deciding.notes);
   std::ranges::stable_sort(listing.result.decided.bounds, std::ranges::greater(), &BoundCount::settings);
   rank(listing.result, Order::coverFirst);
   return std::move(listing.result);
 }
 
-/// Whether one hang's rigs are another's: the same tables, the same pan, the same cable on the bar. A mass of
-/// cable that is not stated is told with the hang's name.
-bool sameRigs(const calendar::Hang& one, const calendar::Hang& other) {
-  return one.tables == other.tables && inDegrees(one.pan) == inDegrees(other.pan) && one.cableMass &&
-         one.cableMass == other.cableMass;
+/// One show on its way: its hangs, or what keeps it from being decided.
+class ShowDeciding {
+public:
+  ShowDeciding(const Snapshot& snapshot, const std::optional<QString>& hang)
+      : snapshot_(snapshot), house_(snapshot.tour.house, snapshot.venue.house, snapshot.show.house) {
+    guarded(0, [&] {
+      for (const calendar::Hang& each : snapshot.show.hangs) {
+        if (!hang || each.name == *hang) {
+          hangs_.emplace_back(snapshot, house_, each);
+        }
+      }
+      if (hang && hangs_.empty()) {
+        throw Error(Trouble::badInput,
+                    "show " + snapshot.show.name.toStdString() + " has no hang " + hang->toStdString(),
+                    "hang");
+      }
+    });
+  }
+
+  std::vector<Deciding>& hangs() { return hangs_; }
+
+  /// Keeps what goes wrong; of several the lowest number's, whichever thread comes first.
+  template <class Work>
+  void guarded(std::size_t number, Work work) {
+    try {
+      work();
+    } catch (const Error& error) {
+      const std::lock_guard lock(mutex_);
+      if (!trouble_ || number < troubleAt_) {
+        trouble_ = error;
+        troubleAt_ = number;
+      }
+    }
+  }
+
+  DecidedShow finish() {
+    DecidedShow done{{snapshot_.tour.name, snapshot_.show.name, snapshot_.venue.name, {}}, trouble_};
+    for (std::size_t i = 0; i < hangs_.size() && !trouble_; ++i) {
+      done.options.hangs.push_back(listed(std::move(hangs_[i])));
+    }
+    return done;
+  }
+
+private:
+  const Snapshot& snapshot_;
+  House house_;
+  std::vector<Deciding> hangs_;
+  std::mutex mutex_;
+  std::optional<Error> trouble_;
+  std::size_t troubleAt_ = 0;
+};
+
+/// The same build of all hangs that have it, whose rigs are mostly the same: a system travels, and what a
+/// venue changes (points, heights, capacities, audience) is in no rig.
+struct Job {
+  struct Part {
+    ShowDeciding* show;
+    Deciding* hang;
+    std::size_t build;
+  };
+  std::vector<Part> parts;
+};
+
+std::vector<Job> jobsOf(std::deque<ShowDeciding>& shows) {
+  std::vector<Job> jobs;
+  QHash<QString, std::size_t> known;
+  for (ShowDeciding& show : shows) {
+    for (Deciding& hang : show.hangs()) {
+      for (std::size_t build = 0; build < hang.builds.size(); ++build) {
+        const QString name = hang.builds[build].name();
+        const auto place = known.constFind(name);
+        if (place == known.constEnd()) {
+          known.insert(name, jobs.size());
+          jobs.push_back({{{&show, &hang, build}}});
+        } else {
+          jobs[*place].parts.push_back({&show, &hang, build});
+        }
+      }
+    }
+  }
+  return jobs;
 }
 
-/// Hangs of the same rigs: each rig is solved once for all of them.
-std::vector<HangOptions> decideHangs(const Snapshot& snapshot, const House& house,
-                                     const std::vector<const calendar::Hang*>& hangs, const QString& idStart,
-                                     const std::function<void(double)>& tell, int threads,
-                                     const DecideHow& how) {
-  QStringList notes;
-  const std::vector<Build> builds = buildsFor(snapshot, *hangs.front(), notes);
-  std::vector<Deciding> all;
-  all.reserve(hangs.size());
-  for (const calendar::Hang* hang : hangs) {
-    all.emplace_back(snapshot, house, *hang, builds.size());
+/// Build by build, each for all shows that have it.
+std::vector<DecidedShow> decideAll(std::deque<ShowDeciding>& shows, const QString& idStart,
+                                   const std::function<void(double)>& tell, int threads, bool brief) {
+  const std::vector<Job> jobs = jobsOf(shows);
+  tell(0.0);
+  inParallel(
+      jobs.size(), threads,
+      [&](std::size_t number) {
+        RigShelf shelf; // every rig of a build is asked for by this job alone
+        for (const Job::Part& part : jobs[number].parts) {
+          part.show->guarded(number, [&] {
+            Deciding& hang = *part.hang;
+            const Build& build = hang.builds[part.build];
+            const auto ways = waysOf(hang.search, build, hang.candidates.points, idStart);
+            if (!ways.empty()) {
+              hang.found[part.build] = decideBuild(hang.search, build, ways, shelf, brief);
+            }
+          });
+        }
+      },
+      [&](std::size_t done) { tell(static_cast<double>(done) / static_cast<double>(jobs.size())); });
+  std::vector<DecidedShow> all;
+  all.reserve(shows.size());
+  for (ShowDeciding& each : shows) {
+    all.push_back(each.finish());
   }
-  const auto decideAll = [&](std::size_t number) {
-    std::optional<SolvedRig> solved;
-    for (Deciding& each : all) {
-      const auto ways = waysOf(each.search, builds[number], each.candidates.points, idStart);
-      if (ways.empty()) {
-        continue;
-      }
-      if (!solved) {
-        solved = solvedRig(each.search, builds[number], how.shelf);
-      }
-      each.found[number] = decideBuild(each.search, builds[number], *solved, ways, how.brief);
+  return all;
+}
+
+/// Tells a share of the whole way.
+std::function<void(double)> partOf(const Progress& progress, double from, double to) {
+  return [&progress, from, to](double part) {
+    if (progress && !progress(from + part * (to - from))) {
+      throw Cancelled{};
     }
   };
-  inParallel(builds.size(), threads, decideAll,
-             [&](std::size_t done) { tell(static_cast<double>(done) / static_cast<double>(builds.size())); });
-  std::vector<HangOptions> results;
-  results.reserve(all.size());
-  for (Deciding& each : all) {
-    results.push_back(listed(std::move(each), notes));
+}
+
+bool allFail(const HangOptions& hang) {
+  return std::ranges::all_of(hang.options,
+                             [](const Option& option) { return option.verdict == Verdict::fails; });
+}
+
+/// Of a hang that fails altogether the best is one that fails, and which it is takes looking at all of them.
+void decideFailingInFull(std::vector<DecidedShow>& all, std::span<const Snapshot* const> snapshots,
+                         const QString& idStart, const std::function<void(double)>& tell, int threads) {
+  struct Again {
+    std::size_t show;
+    std::size_t hang;
+  };
+  std::vector<Again> which;
+  std::deque<ShowDeciding> again;
+  for (std::size_t show = 0; show < all.size(); ++show) {
+    const std::vector<HangOptions>& hangs = all[show].options.hangs;
+    for (std::size_t hang = 0; hang < hangs.size(); ++hang) {
+      if (allFail(hangs[hang])) {
+        which.push_back({show, hang});
+        again.emplace_back(*snapshots[show], hangs[hang].hang);
+      }
+    }
   }
-  return results;
+  if (which.empty()) {
+    return;
+  }
+  std::vector<DecidedShow> found = decideAll(again, idStart, tell, threads, false);
+  for (std::size_t i = 0; i < which.size(); ++i) {
+    if (found[i].trouble) {
+      all[which[i].show].trouble = found[i].trouble;
+    } else {
+      all[which[i].show].options.hangs[which[i].hang] = std::move(found[i].options.hangs.front());
+    }
+  }
+}
+
+std::vector<DecidedShow> decideShows(std::span<const Snapshot* const> snapshots, const QString& idStart,
+                                     const std::optional<QString>& hang, const Progress& progress,
+                                     int threads, bool brief) {
+  std::deque<ShowDeciding> shows;
+  for (const Snapshot* each : snapshots) {
+    shows.emplace_back(*each, hang);
+  }
+  const double most = brief ? 0.7 : 1.0; // what fails altogether is looked at again
+  std::vector<DecidedShow> all = decideAll(shows, idStart, partOf(progress, 0.0, most), threads, brief);
+  if (brief) {
+    decideFailingInFull(all, snapshots, idStart, partOf(progress, most, 1.0), threads);
+  }
+  partOf(progress, 0.0, 1.0)(1.0);
+  return all;
 }
 
 } // namespace
 
 ShowOptions decide(const Snapshot& snapshot, const std::optional<QString>& hang, const Progress& progress,
-                   int threads, const DecideHow& how) {
-  return decideOnly(snapshot, {}, hang, progress, threads, how);
+                   int threads, bool brief) {
+  return decideOnly(snapshot, {}, hang, progress, threads, brief);
 }
 
 ShowOptions decideOnly(const Snapshot& snapshot, const QString& idStart, const std::optional<QString>& hang,
-                       const Progress& progress, int threads, const DecideHow& how) {
-  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
-  std::vector<const calendar::Hang*> hangs;
-  for (const calendar::Hang& each : snapshot.show.hangs) {
-    if (!hang || each.name == *hang) {
-      hangs.push_back(&each);
-    }
+                       const Progress& progress, int threads, bool brief) {
+  const Snapshot* const one = &snapshot;
+  std::vector<DecidedShow> decided = decideShows({&one, 1}, idStart, hang, progress, threads, brief);
+  if (decided.front().trouble) {
+    throw Error(*decided.front().trouble);
   }
-  if (hang && hangs.empty()) {
-    throw Error(Trouble::badInput,
-                "show " + snapshot.show.name.toStdString() + " has no hang " + hang->toStdString(), "hang");
-  }
-  std::vector<HangOptions> decided(hangs.size());
-  std::vector<bool> taken(hangs.size(), false);
-  std::size_t begun = 0;
-  for (std::size_t i = 0; i < hangs.size(); ++i) {
-    if (taken[i]) {
-      continue;
-    }
-    std::vector<std::size_t> alike;
-    std::vector<const calendar::Hang*> together;
-    for (std::size_t j = i; j < hangs.size(); ++j) {
-      if (j == i || (!taken[j] && sameRigs(*hangs[i], *hangs[j]))) {
-        alike.push_back(j);
-        together.push_back(hangs[j]);
-        taken[j] = true;
-      }
-    }
-    const auto tell = [&](double part) {
-      const double done = static_cast<double>(begun) + part * static_cast<double>(together.size());
-      if (progress && !progress(done / static_cast<double>(hangs.size()))) {
-        throw Cancelled{};
-      }
-    };
-    tell(0.0);
-    std::vector<HangOptions> results = decideHangs(snapshot, house, together, idStart, tell, threads, how);
-    for (std::size_t k = 0; k < alike.size(); ++k) {
-      decided[alike[k]] = std::move(results[k]);
-    }
-    begun += together.size();
-  }
-  if (how.brief) {
-    for (HangOptions& each : decided) {
-      const bool allFail = std::ranges::all_of(
-          each.options, [](const Option& option) { return option.verdict == Verdict::fails; });
-      if (allFail) { // then the best of them is one that fails, and which it is takes looking at all
-        each =
-            std::move(decideOnly(snapshot, idStart, each.hang, progress, threads, {how.shelf}).hangs.front());
-      }
-    }
-  }
-  ShowOptions all{snapshot.tour.name, snapshot.show.name, snapshot.venue.name, std::move(decided)};
-  if (progress && !progress(1.0)) {
-    throw Cancelled{};
-  }
-  return all;
+  return std::move(decided.front().options);
+}
+
+std::vector<DecidedShow> decideTogether(std::span<const Snapshot* const> snapshots, const Progress& progress,
+                                        int threads) {
+  return decideShows(snapshots, {}, {}, progress, threads, true);
 }
 
 } // namespace hangbook::options

@@ -6,9 +6,6 @@
 namespace hangbook::options {
 namespace {
 
-/// How often all others were asked for before one that was not gives up its place.
-constexpr std::size_t roundsUnused = 4;
-
 // Each names all members of its struct: one that is added and not compared does not compile.
 
 bool same(double a, double b) {
@@ -134,39 +131,16 @@ bool sameSettings(const Rig& one, const Rig& other) {
          same(heavier, other.doubts.gearHeavier) && same(longer, other.doubts.longer);
 }
 
-std::shared_ptr<const Settings> RigShelf::known(const Rig& rig, double panDeg) {
-  const std::lock_guard lock(mutex_);
-  ++asked_;
-  const auto there = std::find_if(kept_.begin(), kept_.end(), [&](const Kept& each) {
-    return each.panDeg == panDeg && sameSettings(each.rig, rig);
-  });
-  if (there == kept_.end()) {
-    return nullptr;
-  }
-  kept_.splice(kept_.begin(), kept_, there);
-  ++found_;
-  kept_.front().asked = asked_;
-  return kept_.front().settings;
-}
-
 std::shared_ptr<const Settings> RigShelf::settingsOf(Rig& rig, double panDeg) {
-  if (auto there = known(rig, panDeg)) {
-    return there;
+  const auto there = std::ranges::find_if(
+      kept_, [&](const Kept& each) { return each.panDeg == panDeg && sameSettings(each.rig, rig); });
+  if (there != kept_.end()) {
+    return there->settings;
   }
   Rig asAsked = rig; // solving leaves its last setting in it
-  auto settings = std::make_shared<const Settings>(options::settingsOf(rig, panDeg));
-  const std::lock_guard lock(mutex_);
-  const std::size_t more = settings->settled.size();
-  while (!kept_.empty() && held_ + more > most_ &&
-         asked_ - kept_.back().asked > roundsUnused * kept_.size()) {
-    held_ -= kept_.back().settings->settled.size();
-    kept_.pop_back();
-  }
-  if (held_ + more <= most_) {
-    held_ += more;
-    kept_.push_front({std::move(asAsked), panDeg, settings, asked_});
-  }
-  return settings;
+  kept_.push_back(
+      {std::move(asAsked), panDeg, std::make_shared<const Settings>(options::settingsOf(rig, panDeg))});
+  return kept_.back().settings;
 }
 
 } // namespace hangbook::options

@@ -5,7 +5,6 @@
 
 #include "bench/made_up_tour.h"
 #include "bench/seam.h"
-#include "options/rig_shelf.h"
 #include "options/search.h"
 
 namespace hangbook::bench {
@@ -28,10 +27,9 @@ options::Verdict leastOf(const options::Case& option, const std::vector<options:
 
 long checkOnePercent(std::uint64_t seed, int shows) {
   long compared = 0;
-  options::RigShelf shelf;
   for (int show = 0; show < shows; ++show) {
     const options::Snapshot snapshot = showOfTour(seed, show);
-    const auto found = options::decide(snapshot, snapshot.show.hangs.front().name, {}, 1, {&shelf, true});
+    const auto found = options::decide(snapshot, snapshot.show.hangs.front().name, {}, 1, true);
     std::map<QString, options::Verdict> byId;
     const Seam seam(snapshot);
     for (const OneOption& one : seam.all()) {

@@ -15,7 +15,6 @@
 #include "bench/made_up_tour.h"
 #include "bench/plain_rules.h"
 #include "bench/seam.h"
-#include "options/rig_shelf.h"
 #include "options/search.h"
 #include "options/ways.h"
 
@@ -63,24 +62,31 @@ void discretePart(benchmark::State& state) {
   state.counters["options"] = benchmark::Counter(listed, benchmark::Counter::kIsRate);
 }
 
-/// A made-up tour, no two venues alike, by `decide`, which leaves out what a bound proves.
+/// A made-up tour, no two venues alike, by `decideTogether`, which leaves out what a bound proves.
 void tour(benchmark::State& state) {
+  const int together = state.range(1) > 4 ? 1 : 8;
   double settings = 0.0;
   double byBound = 0.0;
   double optionCount = 0.0;
   double holding = 0.0;
   for (auto _ : state) {
-    options::RigShelf shelf; // as `route --check` has one for the whole tour
-    for (int show = 0; show < state.range(0); ++show) {
-      const options::ShowOptions found = options::decide(
-          bench::showOfTour(seed, show, static_cast<int>(state.range(1))), {}, {}, 1, {&shelf, true});
-      for (const options::HangOptions& hang : found.hangs) {
-        settings += static_cast<double>(hang.decided.settings);
-        byBound += static_cast<double>(hang.decided.byBound);
-        optionCount += static_cast<double>(hang.options.size());
-        holding += static_cast<double>(std::ranges::count_if(hang.options, [](const options::Option& option) {
-          return option.verdict <= options::Verdict::tight;
-        }));
+    for (int first = 0; first < state.range(0); first += together) { // as `route --check` takes them
+      std::vector<options::Snapshot> shows;
+      for (int show = first; show < std::min(first + together, static_cast<int>(state.range(0))); ++show) {
+        shows.push_back(bench::showOfTour(seed, show, static_cast<int>(state.range(1))));
+      }
+      std::vector<const options::Snapshot*> all;
+      std::ranges::transform(shows, std::back_inserter(all), [](const auto& show) { return &show; });
+      for (const options::DecidedShow& found : options::decideTogether(all, {}, 1)) {
+        for (const options::HangOptions& hang : found.options.hangs) {
+          settings += static_cast<double>(hang.decided.settings);
+          byBound += static_cast<double>(hang.decided.byBound);
+          optionCount += static_cast<double>(hang.options.size());
+          holding +=
+              static_cast<double>(std::ranges::count_if(hang.options, [](const options::Option& option) {
+                return option.verdict <= options::Verdict::tight;
+              }));
+        }
       }
     }
   }
