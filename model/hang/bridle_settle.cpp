@@ -99,7 +99,7 @@ std::optional<Held> heldByAll(const std::vector<Leg>& legs, const Vector3d& load
     return std::nullopt;
   }
   const Vector3d square1 = normal / area;
-  const double depth = std::sqrt(square) * (load.dot(square1) < 0.0 ? -1.0 : 1.0);
+  const double depth = std::copysign(std::sqrt(square), load.dot(square1));
   Held held{legs[0].point + foot + depth * square1, {}};
   Matrix3d ways;
   for (int i = 0; i < 3; ++i) {
@@ -170,16 +170,12 @@ Energy energyAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector
 /// Newton's method with halved steps on the convex energy, begun where every leg is stretched.
 Held settleElastic(const std::vector<Leg>& legs, const Vector3d& load) {
   const double pull = load.norm();
-  Vector3d apex = Vector3d::Zero();
+  Vector3d apex = legs.front().point;
   double longest = 0.0;
   double most = 0.0;
   for (const Leg& leg : legs) {
-    apex += leg.point / static_cast<double>(legs.size());
-    longest = std::max(longest, leg.length);
-    most = std::max(most, leg.stiffness);
-  }
-  for (const Leg& leg : legs) {
     longest = std::max(longest, leg.length + (leg.point - apex).norm());
+    most = std::max(most, leg.stiffness);
   }
   apex += (longest + pull / most) * load / pull;
   Energy energy = energyAt(legs, load, apex);

@@ -6,6 +6,8 @@
 #include <limits>
 #include <numbers>
 
+#include "hang/finite.h"
+
 namespace hangbook::hang {
 namespace {
 
@@ -43,11 +45,12 @@ void takeJoint(JointWorst& worst, const JointMost& most, const JointWorst& from)
 }
 
 bool allFinite(const CarriedMost& most) {
-  return std::isfinite(most.chain) &&
-         std::all_of(most.joints.begin(), most.joints.end(), [](const JointMost& joint) {
-           return std::isfinite(joint.pins[0] + joint.pins[1] + joint.roll + joint.sideways + joint.contact +
-                                joint.stop);
-         });
+  AllFinite all;
+  all.see(most.chain);
+  for (const JointMost& joint : most.joints) {
+    all.see(joint.pins[0], joint.pins[1], joint.roll, joint.sideways, joint.contact, joint.stop);
+  }
+  return all.yes();
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "hang/doubt_carried.h"
 #include "hang/doubt_joints.h"
+#include "hang/finite.h"
 #include "quantity/quantity.h"
 
 namespace hangbook::hang {
@@ -123,14 +124,15 @@ bool Doubts::none() const {
 }
 
 bool Doubts::known() const {
-  const auto sum = [](const PieceDoubt& doubt) {
-    return doubt.lighter + doubt.heavier + doubt.centre + doubt.place;
+  AllFinite all;
+  const auto see = [&](const PieceDoubt& doubt) {
+    all.see(doubt.lighter, doubt.heavier, doubt.centre, doubt.place);
   };
-  double all = sum(head) + sum(frame) + linkShorter + linkLonger;
-  for (const PieceDoubt& each : stack) {
-    all += sum(each);
-  }
-  return std::isfinite(all);
+  see(head);
+  see(frame);
+  all.see(linkShorter, linkLonger);
+  std::for_each(stack.begin(), stack.end(), see);
+  return all.yes();
 }
 
 /// With what the steps of the build carry.

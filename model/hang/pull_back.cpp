@@ -56,11 +56,12 @@ struct Turning {
   }
 };
 
-/// The swing that brings the frame to this elevation: A sin s + B cos s = sin(tilt), the one nearer to 0.
+/// The swing that brings the frame to this elevation (`check` lets no more than 90° through): A sin s + B cos
+/// s = sin(tilt), the one nearer to 0.
 Turn swingFor(double ahead, double upwards, double tiltDeg) {
   const double reach = std::hypot(ahead, upwards);
   const double sine = std::sin(toRadians(tiltDeg));
-  if (!(std::abs(tiltDeg) <= 90.0) || !(std::abs(sine) <= reach)) {
+  if (!(std::abs(sine) <= reach)) {
     refuse("no pull-back brings the frame to that tilt at this pan");
   }
   const double base = std::asin(sine / reach);
@@ -134,9 +135,6 @@ Pulled onSingle(const SinglePick& single, const Assembly& assembly, const PullBa
   const Vec2 at = placeOf(assembly, pull);
   const double weight = assembly.mass * standardGravity;
   const Turning turning{weight, assembly.cg - single.pick, at - single.pick, wayOf(pull)};
-  if (pull.tiltDeg && !(std::abs(*pull.tiltDeg) <= 90.0)) {
-    refuse("a tilt lies between -90° and 90°");
-  }
   const Turn turn = pull.force ? turning.settled(*pull.force) : turnBy(toRadians(*pull.tiltDeg));
   const double force = pull.force ? *pull.force : turning.forceAt(turn);
   Pulled pulled;

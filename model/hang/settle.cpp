@@ -10,6 +10,7 @@
 #include "hang/chain.h"
 #include "hang/check.h"
 #include "hang/descent.h"
+#include "hang/finite.h"
 #include "hang/joints.h"
 #include "hang/solve.h"
 #include "quantity/error.h"
@@ -179,16 +180,17 @@ Setting heldSetting(const Hang& hang, const Assembly& closed) {
 }
 
 bool finite(const Settled& settled) {
-  double sum = settled.cg.x + settled.cg.y + settled.cg.z + settled.tiltDeg + settled.bottom +
-               settled.pickLoads[0].load + settled.pickLoads[1].load;
+  AllFinite all;
+  all.see(settled.cg.x, settled.cg.y, settled.cg.z, settled.tiltDeg, settled.bottom);
+  all.see(settled.pickLoads[0].load, settled.pickLoads[1].load);
   if (settled.chain) {
-    sum += settled.chain->straight + settled.chain->least;
+    all.see(settled.chain->straight, settled.chain->least);
   }
   for (const SettledJoint& joint : settled.joints) {
-    sum += joint.angleDeg + joint.aimDeg + joint.contact.value_or(0.0) + joint.stop.value_or(0.0) +
-           joint.pinForces[0] + joint.pinForces[1];
+    all.see(joint.angleDeg, joint.aimDeg, joint.contact.value_or(0.0), joint.stop.value_or(0.0));
+    all.see(joint.pinForces[0], joint.pinForces[1]);
   }
-  return std::isfinite(sum);
+  return all.yes();
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 
 #include "hang/chain.h"
 #include "hang/check.h"
+#include "hang/finite.h"
 #include "hang/joints.h"
 #include "hang/pull_back.h"
 #include "quantity/error.h"
@@ -31,25 +32,25 @@ double pivotAngle(const Bar& bar, const std::vector<Element>& stack, const Chain
 }
 
 bool finite(const Statics& statics) {
-  double sum = statics.mass + statics.cg.x + statics.cg.y + statics.cg.z + statics.tiltDeg + statics.bottom;
-  if (statics.side) {
-    sum += statics.side->actuatorDeg + statics.side->headSwingDeg + statics.side->azimuthDeg +
-           statics.side->rollDeg;
+  AllFinite all;
+  all.see(statics.mass, statics.cg.x, statics.cg.y, statics.cg.z, statics.tiltDeg, statics.bottom);
+  if (const auto& side = statics.side) {
+    all.see(side->actuatorDeg, side->headSwingDeg, side->azimuthDeg, side->rollDeg);
   }
   if (statics.pullBack) {
-    sum += statics.pullBack->force + statics.pullBack->hoistLeanDeg;
+    all.see(statics.pullBack->force, statics.pullBack->hoistLeanDeg);
   }
   for (const PickLoad& pick : statics.pickLoads) {
-    sum += pick.load;
+    all.see(pick.load);
   }
-  if (statics.chain) {
-    sum += statics.chain->length + statics.chain->straight + statics.chain->slack + statics.chain->tension;
+  if (const auto& chain = statics.chain) {
+    all.see(chain->length, chain->straight, chain->slack, chain->tension);
   }
   for (const JointStatics& joint : statics.joints) {
-    sum += joint.angleDeg + joint.aimDeg + joint.gravityMoment + joint.contact.value_or(0.0) +
-           joint.pinForces[0] + joint.pinForces[1];
+    all.see(joint.angleDeg, joint.aimDeg, joint.gravityMoment, joint.contact.value_or(0.0));
+    all.see(joint.pinForces[0], joint.pinForces[1]);
   }
-  return std::isfinite(sum);
+  return all.yes();
 }
 
 } // namespace

@@ -72,7 +72,7 @@ double zeroBetween(double low, double high, double atLow, Function value, Slope 
     const double next = angle - here / slope(angle);
     const double last = angle;
     angle = next > low && next < high ? next : 0.5 * (low + high);
-    if (std::abs(angle - last) < 1e-15 || high - low < 1e-15) {
+    if (std::abs(angle - last) < 1e-15) {
       break;
     }
   }

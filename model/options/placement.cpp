@@ -194,7 +194,7 @@ double floorBeneath(const venue::Venue& venue, Plan place, UnclearSections uncle
 }
 
 Vec3 sourceOf(const hang::PlacedElement& element) {
-  if (element.outline.size() < 2) {
+  if (element.outline.empty()) {
     return element.pin;
   }
   std::array<Vec3, 2> foremost;

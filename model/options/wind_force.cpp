@@ -136,7 +136,7 @@ std::vector<WindForce::Stretch> WindForce::stretches() const {
     const double to = i + 1 < all.size() ? all[i + 1].fromDeg : all.front().fromDeg + 180.0;
     const hang::Turn middle = hang::turnBy(hang::toRadians(0.5 * (all[i].fromDeg + to)));
     for (const Pair& pair : pairs_) {
-      const double sign = pair.x * middle.cosine + pair.y * middle.sine < 0.0 ? -1.0 : 1.0;
+      const double sign = std::copysign(1.0, pair.x * middle.cosine + pair.y * middle.sine);
       all[i].forceX += sign * pair.push * pair.x;
       all[i].forceY += sign * pair.push * pair.y;
       all[i].momentX += sign * pair.moment * pair.x;

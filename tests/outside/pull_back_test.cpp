@@ -213,4 +213,27 @@ BOOST_AUTO_TEST_CASE(a_rope_straight_up_shares_the_weight_like_a_lever) {
              boost::test_tools::tolerance(1e-9));
 }
 
+/// An elevation does not tell 100° from 80°: it is refused, and upright is not.
+BOOST_AUTO_TEST_CASE(no_tilt_beyond_upright_is_held) {
+  RandomHangs hangs(4322);
+  int upright = 0;
+  for (int i = 0; i < 200; ++i) {
+    hang::Hang hang = pulledHang(hangs, i % 2 == 0 ? 3 * i : 3 * i + 2);
+    hang.pullBack->force.reset();
+    try {
+      const hang::Solver solver(hang.bar, hang.stack, hang.chain);
+      hang.pullBack->tiltDeg = i % 4 < 2 ? 100.0 : -100.0;
+      BOOST_CHECK_EXCEPTION(solver.at(hang.set, *hang.pullBack), Error,
+                            [](const Error& error) { return error.place() == "pull_back.tilt_deg"; });
+      hang.pullBack->tiltDeg = i % 4 < 2 ? 90.0 : -90.0;
+      BOOST_TEST(std::abs(solver.at(hang.set, *hang.pullBack).tiltDeg) == 90.0,
+                 boost::test_tools::tolerance(1e-9));
+      ++upright;
+    } catch (const Error& error) {
+      BOOST_REQUIRE(error.trouble() == Trouble::notPossible);
+    }
+  }
+  BOOST_TEST(upright > 50);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -11,6 +11,7 @@
 
 #include "hang/check.h"
 #include "quantity/error.h"
+#include "quantity/quantity.h"
 #include "support/example_hang.h"
 
 using namespace hangbook;
@@ -32,6 +33,9 @@ struct Figure {
 void check(const hang::Hang& hang) {
   hang::check(hang.bar, hang.stack, hang.chain);
   hang::check(hang.bar, hang.set);
+  if (hang.pullBack) {
+    hang::check(hang.bar, hang.stack, *hang.pullBack);
+  }
 }
 
 /// The place where it is refused and why, or nothing.
@@ -67,6 +71,14 @@ hang::Hang single() {
   hang::Hang hang = exampleHang();
   hang.bar.picks = hang::SinglePick{{0.0, 0.0}};
   hang.set = {};
+  return hang;
+}
+
+/// Held back by a force that is stated, or by what it takes to keep a tilt.
+hang::Hang pulled(bool byForce) {
+  hang::Hang hang = exampleHang();
+  hang.pullBack = hang::PullBack{2, {-0.66, -0.24}, 120.0, {}, {}};
+  (byForce ? hang.pullBack->force : hang.pullBack->tiltDeg) = 5.0;
   return hang;
 }
 
@@ -111,6 +123,14 @@ std::vector<Figure> figures() {
       {"stack[0].joint.contact_m.z", -100.0, 100.0,
        [](H& h) -> double& { return std::get<hang::Seated>(h.stack[0].joint).contact.z; }, seatedHang()},
   };
+  all.push_back(
+      {"pull_back.line_deg", 0.0, turn, [](H& h) -> double& { return h.pullBack->lineDeg; }, pulled(true)});
+  all.push_back({"pull_back.force_kn", 0.0, 1e5 * standardGravity,
+                 [](H& h) -> double& { return *h.pullBack->force; }, pulled(true)});
+  all.push_back({"pull_back.tilt_deg", -90.0, 90.0, [](H& h) -> double& { return *h.pullBack->tiltDeg; },
+                 pulled(false)});
+  addPlace(
+      all, "pull_back.at_m", [](H& h) -> hang::Vec2& { return h.pullBack->at; }, pulled(false));
   addPlace(all, "bar.head_cg_m", [](H& h) -> hang::Vec2& { return sides(h).headCg; });
   addPlace(all, "bar.tilt_axis_m", [](H& h) -> hang::Vec2& { return sides(h).tiltAxis; });
   addPlace(all, "bar.frame_cg_m", [](H& h) -> hang::Vec2& { return h.bar.frameCg; });
@@ -145,7 +165,8 @@ bool isAt(const std::string& place, const std::string& expected) {
 BOOST_AUTO_TEST_SUITE(check_bounds)
 
 BOOST_AUTO_TEST_CASE(what_the_tests_start_from_is_taken) {
-  for (const hang::Hang& each : {exampleHang(), seatedHang(), foreAft(), single(), byActuator()}) {
+  for (const hang::Hang& each :
+       {exampleHang(), seatedHang(), foreAft(), single(), byActuator(), pulled(true), pulled(false)}) {
     BOOST_TEST(refusal(each).first.empty(), refusal(each).first);
   }
 }
@@ -202,6 +223,20 @@ BOOST_AUTO_TEST_CASE(two_places_that_must_not_be_one) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(a_pull_back_states_its_force_or_the_tilt_that_it_keeps) {
+  hang::Hang hang = pulled(true);
+  hang.pullBack->tiltDeg = 1.0;
+  BOOST_TEST(refusal(hang).first == "pull_back.tilt_deg");
+  hang = pulled(true);
+  hang.pullBack->force.reset();
+  BOOST_TEST(refusal(hang).first == "pull_back.force_kn");
+  hang = foreAft();
+  hang.pullBack = pulled(true).pullBack;
+  BOOST_TEST(refusal(hang).first.empty());
+  hang.pullBack = pulled(false).pullBack;
+  BOOST_TEST(refusal(hang).first == "pull_back.tilt_deg");
+}
+
 BOOST_AUTO_TEST_CASE(ends_of_a_travel_may_meet_but_not_cross) {
   hang::Hang hang = exampleHang();
   sides(hang).panTravelDeg = {5.0, 5.0};
@@ -232,6 +267,16 @@ BOOST_AUTO_TEST_CASE(numbers_of_things) {
   BOOST_TEST(withHeld(0).first == "chain.held");
   BOOST_TEST(withHeld(3).first == "chain.held");
   BOOST_TEST(withHeld(3).second.find("from 1 to 2") != std::string::npos);
+
+  const auto pulledAt = [](int element) {
+    hang::Hang hang = pulled(true);
+    hang.pullBack->element = element;
+    return refusal(hang);
+  };
+  BOOST_TEST(pulledAt(1).first.empty());
+  BOOST_TEST(pulledAt(2).first.empty());
+  BOOST_TEST(pulledAt(0).first == "pull_back.element");
+  BOOST_TEST(pulledAt(3).first == "pull_back.element");
 
   hang::Hang many = seatedHang();
   many.chain.reset();

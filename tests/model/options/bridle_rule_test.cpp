@@ -235,6 +235,12 @@ BOOST_AUTO_TEST_CASE(what_cannot_be_rigged_fails) {
       "push");
   fails([](venue::Bridle& b) { b.tolerance = metres(0.0); }, "no make-up");
   fails([](venue::Bridle& b) { b.points.append(QStringLiteral("nowhere")); }, "not in the venue's sheet");
+  fails(
+      [](venue::Bridle& b) {
+        b.points.append({QStringLiteral("L2"), QStringLiteral("L2 front")});
+      },
+      "two or three points");
+  fails([](venue::Bridle& b) { b.points.removeLast(); }, "two or three points");
 }
 
 BOOST_AUTO_TEST_CASE(a_third_leg_and_a_shared_point) {
