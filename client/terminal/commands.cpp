@@ -23,6 +23,7 @@ const std::vector<Command>& commands() {
       findCommand(),
       stateCommand(),
       splitCommand(),
+      swapCommand(),
       examineCommand(),
       happenedCommand(),
       rulesCommand(),
@@ -38,6 +39,7 @@ const std::vector<Command>& commands() {
       exportCommand(),
       demoCommand(),
       backupCommand(),
+      copyCommand(),
       checkStoreCommand(),
       helpCommand(),
   };

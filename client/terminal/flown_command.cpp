@@ -2,11 +2,18 @@
 #include <QJsonArray>
 
 #include "actions/flown.h"
+#include "actions/gates.h"
 #include "build/flown.h"
+#include "build/gates.h"
+#include "build/inputs.h"
 #include "quantity/text.h"
+#include "store/cabling_store.h"
 #include "store/choice_store.h"
+#include "store/gate_store.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
+#include "terminal/build_json.h"
+#include "terminal/changes.h"
 #include "terminal/chosen.h"
 #include "terminal/commands.h"
 #include "terminal/facts.h"
@@ -57,28 +64,6 @@ build::FlownWish wishFrom(const Given& given, store::Store& store, const options
   return wish;
 }
 
-QString textOf(const build::FlownChange& change, std::optional<double> figure, const QString& word) {
-  return change.unit.isEmpty() ? word
-         : figure
-             ? QStringLiteral("%1 %2").arg(
-                   change.unit == QStringLiteral("°") ? shownAngle(figure) : shown(figure, 2), change.unit)
-             : QStringLiteral("not known");
-}
-
-QJsonArray changesJson(const std::vector<build::FlownChange>& changes) {
-  QJsonArray list;
-  for (const build::FlownChange& each : changes) {
-    const bool word = each.unit.isEmpty();
-    list.append(QJsonObject{
-        {QStringLiteral("what"), each.what},
-        {QStringLiteral("was"), word ? QJsonValue(each.wasWord) : jsonFigure(each.was)},
-        {QStringLiteral("becomes"), word ? QJsonValue(each.becomesWord) : jsonFigure(each.becomes)},
-        {QStringLiteral("unit"), word ? QJsonValue(QJsonValue::Null) : QJsonValue(each.unit)},
-        {QStringLiteral("worse"), each.worse}});
-  }
-  return list;
-}
-
 QJsonArray historyJson(const std::vector<options::Choice>& history) {
   QJsonArray list;
   for (const options::Choice& each : history) {
@@ -113,21 +98,27 @@ void print(const std::vector<options::Choice>& history, std::ostream& out) {
   table.print(out);
 }
 
-void print(const build::Flown& flown, const options::Choice& standing,
+/// What nobody signed yet of the hang's build, or since it was moved.
+QStringList openGates(store::Store& store, const options::Snapshot& snapshot,
+                      const options::Choice& standing) {
+  const build::Plan plan = build::planBuild(build::jobOf(
+      snapshot, toBuild(snapshot).options, store::loadCabling(store, standing.tour, standing.show)));
+  return actions::openAmong(actions::gatesAsTheyStand(
+      store::loadGatesOf(store, standing.tour, standing.show), standing.hang, standing.option,
+      {standing.at, standing.builtAt}, build::gatesOf(plan, standing.hang)));
+}
+
+void print(const build::Flown& flown, const options::Choice& standing, const QStringList& open,
            const std::optional<options::Choice>& kept, std::ostream& out) {
   out << standing.show << ", hang " << standing.hang << ": against the setting signed by " << standing.by
-      << " (revision " << standing.revision << ")\n\n";
-  if (flown.changes.empty()) {
-    out << "Nothing changes.\n";
+      << " (revision " << standing.revision << ")\n";
+  if (!open.isEmpty()) {
+    out << "NOT KNOWN TO BE UP: hold points that nobody signed"
+        << (standing.movedFrom != 0 ? " since it was last moved: " : ": ") << open.join(QStringLiteral(", "))
+        << '\n';
   }
-  Table table({{QStringLiteral("what")},
-               {QStringLiteral("signed"), Column::Kind::figure},
-               {QStringLiteral("becomes"), Column::Kind::figure}});
-  for (const build::FlownChange& each : flown.changes) {
-    table.add(
-        {each.what, textOf(each, each.was, each.wasWord), textOf(each, each.becomes, each.becomesWord)});
-  }
-  table.print(out);
+  out << '\n';
+  printChanges(flown.changes, out);
   out << "\nIn this order:\n";
   for (qsizetype i = 0; i < flown.steps.size(); ++i) {
     out << i + 1 << ". " << flown.steps[i] << '\n';
@@ -159,6 +150,7 @@ Ending run(const Given& given, Context& context) {
   }
   const options::Choice& standing = *chosen.choice;
   const build::Flown flown = build::flownTo(snapshot, standing, wishFrom(given, *store, standing));
+  const QStringList open = openGates(*store, snapshot, standing);
   std::optional<options::Choice> kept;
   if (given.has("--sign")) {
     kept = actions::keepMoved(*store,
@@ -173,6 +165,7 @@ Ending run(const Given& given, Context& context) {
                         {QStringLiteral("hang"), hang},
                         {QStringLiteral("signed_revision"), standing.revision},
                         {QStringLiteral("verdict"), wordFor(flown.after.verdict)},
+                        {QStringLiteral("open_hold_points"), QJsonArray::fromStringList(open)},
                         {QStringLiteral("moves"), flown.moves},
                         {QStringLiteral("trim_m"), flown.after.setting->trimM},
                         {QStringLiteral("changes"), changesJson(flown.changes)},
@@ -181,7 +174,7 @@ Ending run(const Given& given, Context& context) {
                         {QStringLiteral("revision"),
                          kept ? QJsonValue(kept->revision) : QJsonValue(QJsonValue::Null)}});
   } else {
-    print(flown, standing, kept, context.out);
+    print(flown, standing, open, kept, context.out);
     print(history, context.out);
   }
   return flown.after.verdict >= options::Verdict::unproven ? Ending::failing : Ending::done;

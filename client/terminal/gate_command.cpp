@@ -2,6 +2,7 @@
 #include <QJsonArray>
 
 #include "actions/gates.h"
+#include "build/gates.h"
 #include "build/inputs.h"
 #include "store/cabling_store.h"
 #include "store/gate_store.h"
@@ -20,17 +21,6 @@ namespace {
 
 QString text(const Given& given, const std::string& word) {
   return QString::fromStdString(given.option(word).value_or("")).simplified();
-}
-
-/// The hang's hold points in the order of its build.
-QStringList gatesOf(const build::Plan& plan, const QString& hang) {
-  QStringList gates;
-  for (const build::Step& step : plan.steps) {
-    if (step.hang == hang && !step.gate.isEmpty()) {
-      gates << step.gate;
-    }
-  }
-  return gates;
 }
 
 QString wordOf(const marks::GateSigned& gate) {
@@ -78,7 +68,7 @@ Ending run(const Given& given, Context& context) {
     gate.skipped = given.has("--skip");
     gate.reason = gate.skipped ? text(given, "--skip") : text(given, "--remark");
     gate.by = namedPerson(*store, context, "to sign a hold point");
-    actions::signGate(*store, gate, gatesOf(plan, only), {chosen.choice->at, chosen.choice->builtAt});
+    actions::signGate(*store, gate, build::gatesOf(plan, only), {chosen.choice->at, chosen.choice->builtAt});
   }
   const auto all = store::loadGatesOf(*store, show.tour, show.name);
   QJsonArray hangs;
@@ -95,9 +85,9 @@ Ending run(const Given& given, Context& context) {
       continue;
     }
     QJsonArray gates;
-    for (const marks::GateSigned& gate :
-         actions::gatesAsTheyStand(all, hang.name, chosen.choice->option,
-                                   {chosen.choice->at, chosen.choice->builtAt}, gatesOf(plan, hang.name))) {
+    for (const marks::GateSigned& gate : actions::gatesAsTheyStand(
+             all, hang.name, chosen.choice->option, {chosen.choice->at, chosen.choice->builtAt},
+             build::gatesOf(plan, hang.name))) {
       gates.append(inJson(gate));
       open = open || gate.id.isNull();
       table.add({hang.name, gate.gate, wordOf(gate), gate.by,

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QStandardPaths>
 
+#include "store/offline.h"
 #include "store/place.h"
 
 namespace hangbook::terminal {
@@ -40,7 +41,12 @@ std::unique_ptr<store::Store> openStore(const Context& context) {
         "import” one from your spreadsheets",
         store::placeFrom(storePlace(context)).shown().toStdString());
   }
-  return store::Store::open(storePlace(context));
+  auto opened = store::Store::open(storePlace(context));
+  if (const auto copy = store::offlineCopyIn(*opened)) {
+    context.err << store::wordsFor(*copy).toStdString()
+                << "; “hangbook copy --check FILE” says whether it is stale\n";
+  }
+  return opened;
 }
 
 std::unique_ptr<store::Store> openOrMakeStore(const Context& context) {

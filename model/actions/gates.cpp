@@ -27,6 +27,16 @@ std::vector<marks::GateSigned> gatesAsTheyStand(const std::vector<marks::GateSig
   return stand;
 }
 
+QStringList openAmong(const std::vector<marks::GateSigned>& gates) {
+  QStringList open;
+  for (const marks::GateSigned& each : gates) {
+    if (each.id.isNull()) {
+      open << each.gate;
+    }
+  }
+  return open;
+}
+
 marks::GateSigned signGate(store::Store& store, const marks::GateSigned& gate, const QStringList& gates,
                            const marks::GatesSince& since, const QString& by) {
   if (!gates.contains(gate.gate)) {

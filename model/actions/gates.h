@@ -19,4 +19,7 @@ std::vector<marks::GateSigned> gatesAsTheyStand(const std::vector<marks::GateSig
                                                 const QString& hang, const QString& option,
                                                 const marks::GatesSince& since, const QStringList& gates);
 
+/// Names of those that stand open. A hang is known to be up once none does.
+QStringList openAmong(const std::vector<marks::GateSigned>& gates);
+
 } // namespace hangbook::actions

@@ -12,6 +12,7 @@
 #include "quantity/error.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
+#include "store/fleet_store.h"
 #include "store/people_store.h"
 #include "store/snapshot_store.h"
 #include "store/venue_store.h"
@@ -44,6 +45,20 @@ RecordAs now(store::Store& store, const RecordAs& part) {
   return {part.record, exchange::recordText(part.record, data)};
 }
 
+UnitAt now(store::Store& store, const UnitAt& part) {
+  const auto unit = store::loadUnit(store, part.serial);
+  return unit ? UnitAt{part.serial, unit->place, unit->state, unit->cart, unit->cartPosition}
+              : UnitAt{part.serial};
+}
+
+SwappedFor now(store::Store& store, const SwappedFor& part) {
+  SwappedFor stands{now(store, part.dead), now(store, part.stand), {}};
+  for (const ChosenFor& each : part.hangs) {
+    stands.hangs.push_back(now(store, each));
+  }
+  return stands;
+}
+
 bool same(const RecordAs& a, const RecordAs& b) {
   return a.texts == b.texts;
 }
@@ -72,6 +87,12 @@ bool same(const VenueAs& a, const VenueAs& b) {
   return *a.venue == other;
 }
 
+bool same(const SwappedFor& a, const SwappedFor& b) {
+  return a.dead == b.dead && a.stand == b.stand &&
+         std::equal(a.hangs.begin(), a.hangs.end(), b.hangs.begin(), b.hangs.end(),
+                    [](const ChosenFor& one, const ChosenFor& other) { return same(one, other); });
+}
+
 void put(store::Store& store, const ChosenFor& wanted, const QString& by, const QDate& today) {
   if (!wanted.choice) {
     if (const auto stands = now(store, wanted).choice) {
@@ -82,6 +103,23 @@ void put(store::Store& store, const ChosenFor& wanted, const QString& by, const 
   const options::Snapshot snapshot = store::loadSnapshot(store, wanted.tour, wanted.show, today);
   const options::Option option = options::judge(snapshot, wanted.choice->key, wanted.choice->setting);
   chooseOption(store, choiceOf(snapshot, option, wanted.choice->reason), by);
+}
+
+void put(store::Store& store, const SwappedFor& wanted, const QString& by, const QDate& today) {
+  for (const UnitAt& each : {wanted.dead, wanted.stand}) {
+    fleet::Movement back;
+    back.serial = each.serial;
+    back.toPlace = each.place;
+    back.toState = each.state;
+    back.toCart = each.cart;
+    back.cartPosition = each.cartPosition;
+    back.reason =
+        QStringLiteral("swap of %1 for %2 turned back").arg(wanted.dead.serial, wanted.stand.serial);
+    recordMovement(store, back, by);
+  }
+  for (const ChosenFor& each : wanted.hangs) {
+    put(store, each, by, today);
+  }
 }
 
 void put(store::Store& store, const StatedFor& wanted, const QString& by, const QDate& /*today*/) {

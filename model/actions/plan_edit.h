@@ -8,13 +8,14 @@
 
 #include "actions/run.h"
 #include "exchange/record_text.h"
+#include "fleet/unit.h"
 #include "options/frozen.h"
 #include "options/house_change.h"
 
 /// Edits of plans that can be undone and done again: choosing, withdrawing, house rules, venues, records of
-/// makers' data. What is
-/// remembered is how a plan stood before and after; going back is an edit of its own, held to the same rules
-/// and judged on the data of today. Facts are not among them: they are corrected by name.
+/// makers' data, swapping a unit. What is remembered is how a plan stood before and after; going back is an
+/// edit of its own, held to the same rules and judged on the data of today. Facts are not among them: they
+/// are corrected by name, and units that were swapped move back by movements of their own.
 namespace hangbook::actions {
 
 /// What stands chosen for a hang.
@@ -44,7 +45,24 @@ struct RecordAs {
   QStringList texts{}; ///< empty: there is none
 };
 
-using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs>;
+/// Where a unit is, and in which state.
+struct UnitAt {
+  QString serial;
+  QString place{};
+  fleet::UnitState state = fleet::UnitState::ready;
+  QString cart{};
+  std::optional<int> cartPosition{};
+  bool operator==(const UnitAt&) const = default;
+};
+
+/// A unit that another one stands in for at a show, and what stands chosen for the hangs that take its type.
+struct SwappedFor {
+  UnitAt dead;
+  UnitAt stand;
+  std::vector<ChosenFor> hangs;
+};
+
+using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor>;
 
 struct PlanEdit {
   PlanPart before;

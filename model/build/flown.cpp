@@ -61,43 +61,6 @@ const auto* findIn(const List& list, Match match) {
   return found == list.end() ? nullptr : &*found;
 }
 
-std::vector<FlownChange> changesBetween(const options::Option& before, const options::Option& after) {
-  Changes out;
-  out.verdict(QStringLiteral("verdict"), before.verdict, after.verdict);
-  out.figure(QStringLiteral("tilt"), before.setting->tiltDeg, after.setting->tiltDeg, "°");
-  out.figure(QStringLiteral("pan"), before.setting->panDeg, after.setting->panDeg, "°");
-  out.figure(QStringLiteral("trim, lowest edge"), before.setting->trimM, after.setting->trimM, "m");
-  out.figure(QStringLiteral("tape to the bar's datum"), before.datumHeightM, after.datumHeightM, "m");
-  for (const options::PickLoad& pick : after.pickLoads) {
-    const auto* was = findIn(before.pickLoads, [&](const auto& each) { return each.name == pick.name; });
-    out.figure(QStringLiteral("%1 pick").arg(pick.name), was ? std::optional(was->loadKn) : std::nullopt,
-               pick.loadKn, "kN");
-  }
-  for (const options::PointResult& point : after.points) {
-    const auto* was = findIn(before.points, [&](const auto& each) { return each.point == point.point; });
-    out.figure(QStringLiteral("point %1 at rest").arg(point.point),
-               was ? std::optional(was->staticKn) : std::nullopt, point.staticKn, "kN");
-    out.figure(QStringLiteral("point %1 dynamic").arg(point.point),
-               was ? std::optional(was->dynamicKn) : std::nullopt, point.dynamicKn, "kN");
-  }
-  if (!after.marks.empty()) {
-    out.figure(QStringLiteral("joint at mark %1").arg(after.marks[0].mark),
-               before.marks.empty() ? std::nullopt : before.marks[0].angleDeg, after.marks[0].angleDeg, "°");
-  }
-  for (const options::Aim& aim : after.aims) {
-    const auto* was = findIn(before.aims, [&](const auto& each) { return each.element == aim.element; });
-    out.figure(QStringLiteral("inclinometer, cabinet %1").arg(aim.element),
-               was ? std::optional(was->aimDeg) : std::nullopt, aim.aimDeg, "°");
-  }
-  out.figure(QStringLiteral("covered"), before.coveredPercent, after.coveredPercent, "%");
-  for (const options::Finding& finding : after.findings) {
-    const auto* was = findIn(before.findings, [&](const auto& each) { return each.rule == finding.rule; });
-    out.verdict(QStringLiteral("rule %1").arg(finding.rule), was ? was->verdict : options::Verdict::unproven,
-                finding.verdict);
-  }
-  return out.all;
-}
-
 QString degreesText(double value) {
   return QStringLiteral("%1%2°").arg(value > 0 ? QStringLiteral("+") : QString()).arg(value, 0, 'f', 1);
 }
@@ -173,6 +136,47 @@ options::Snapshot inWind(const options::Snapshot& snapshot, const FlownWish& wis
 }
 
 } // namespace
+
+std::vector<FlownChange> changesBetween(const options::Option& before, const options::Option& after) {
+  Changes out;
+  out.verdict(QStringLiteral("verdict"), before.verdict, after.verdict);
+  if (!before.setting || !after.setting) {
+    return out.all;
+  }
+  out.figure(QStringLiteral("mass below the hooks"), before.massKg, after.massKg, "kg");
+  out.figure(QStringLiteral("tilt"), before.setting->tiltDeg, after.setting->tiltDeg, "°");
+  out.figure(QStringLiteral("pan"), before.setting->panDeg, after.setting->panDeg, "°");
+  out.figure(QStringLiteral("trim, lowest edge"), before.setting->trimM, after.setting->trimM, "m");
+  out.figure(QStringLiteral("tape to the bar's datum"), before.datumHeightM, after.datumHeightM, "m");
+  for (const options::PickLoad& pick : after.pickLoads) {
+    const auto* was = findIn(before.pickLoads, [&](const auto& each) { return each.name == pick.name; });
+    out.figure(QStringLiteral("%1 pick").arg(pick.name), was ? std::optional(was->loadKn) : std::nullopt,
+               pick.loadKn, "kN");
+  }
+  for (const options::PointResult& point : after.points) {
+    const auto* was = findIn(before.points, [&](const auto& each) { return each.point == point.point; });
+    out.figure(QStringLiteral("point %1 at rest").arg(point.point),
+               was ? std::optional(was->staticKn) : std::nullopt, point.staticKn, "kN");
+    out.figure(QStringLiteral("point %1 dynamic").arg(point.point),
+               was ? std::optional(was->dynamicKn) : std::nullopt, point.dynamicKn, "kN");
+  }
+  if (!after.marks.empty()) {
+    out.figure(QStringLiteral("joint at mark %1").arg(after.marks[0].mark),
+               before.marks.empty() ? std::nullopt : before.marks[0].angleDeg, after.marks[0].angleDeg, "°");
+  }
+  for (const options::Aim& aim : after.aims) {
+    const auto* was = findIn(before.aims, [&](const auto& each) { return each.element == aim.element; });
+    out.figure(QStringLiteral("inclinometer, cabinet %1").arg(aim.element),
+               was ? std::optional(was->aimDeg) : std::nullopt, aim.aimDeg, "°");
+  }
+  out.figure(QStringLiteral("covered"), before.coveredPercent, after.coveredPercent, "%");
+  for (const options::Finding& finding : after.findings) {
+    const auto* was = findIn(before.findings, [&](const auto& each) { return each.rule == finding.rule; });
+    out.verdict(QStringLiteral("rule %1").arg(finding.rule), was ? was->verdict : options::Verdict::unproven,
+                finding.verdict);
+  }
+  return out.all;
+}
 
 Flown flownTo(const options::Snapshot& snapshot, const options::Choice& standing, const FlownWish& wish,
               UnitSystem units) {

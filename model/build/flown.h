@@ -49,6 +49,9 @@ struct Flown {
 Flown flownTo(const options::Snapshot& snapshot, const options::Choice& standing, const FlownWish& wish,
               UnitSystem units = UnitSystem::metric);
 
+/// What is another figure or verdict in `after`, both of one option.
+std::vector<FlownChange> changesBetween(const options::Option& before, const options::Option& after);
+
 /// What would bring a moved hang back to the setting of an earlier choice, its wind too. Throws Error
 /// (notPossible) where that was built otherwise (stack, bar, points, mark or holes).
 FlownWish wishBack(const options::Choice& standing, const options::Choice& earlier);

@@ -2,8 +2,10 @@
 #include "options/freeze.h"
 
 #include <QCryptographicHash>
+#include <QJsonArray>
 #include <QJsonDocument>
 
+#include "options/freeze_others.h"
 #include "options/option_json.h"
 #include "quantity/error.h"
 
@@ -48,11 +50,15 @@ Standing standingOf(const Snapshot& snapshot, const Choice& choice) {
     return Standing::damaged;
   }
   // Both through text: what was read back is compared with what would be read back.
-  const QJsonObject today =
+  QJsonObject today =
       QJsonDocument::fromJson(QJsonDocument(inputsOf(snapshot, choice.key)).toJson(QJsonDocument::Compact))
           .object();
-  return read(choice.frozen).value(QLatin1String("inputs")).toObject() == today ? Standing::current
-                                                                                : Standing::outdated;
+  QJsonObject frozen = read(choice.frozen).value(QLatin1String("inputs")).toObject();
+  const QLatin1String others("other_hangs");
+  const QJsonArray then = frozen.take(others).toArray();
+  const QJsonArray now = today.take(others).toArray();
+  return frozen == today && (then == now || sameFromOthers(snapshot, choice, then, now)) ? Standing::current
+                                                                                         : Standing::outdated;
 }
 
 } // namespace hangbook::options

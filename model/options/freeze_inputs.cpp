@@ -8,6 +8,7 @@
 
 #include "options/doubts.h"
 #include "options/freeze.h"
+#include "options/freeze_others.h"
 
 namespace hangbook::options {
 namespace {
@@ -298,23 +299,6 @@ QJsonArray used(const Snapshot& snapshot, const OptionKey& key) {
   return all;
 }
 
-/// The other hangs' chosen options, by what the sums over structures take from them.
-QJsonArray otherChoices(const Snapshot& snapshot, const OptionKey& key) {
-  QJsonArray all;
-  for (const Choice& choice : snapshot.choices) {
-    if (choice.hang != key.hang) {
-      QJsonArray loads;
-      for (const PointResult& point : choice.points) {
-        loads.append(QJsonArray{point.point, point.staticKn, point.dynamicKn});
-      }
-      all.append(QJsonObject{{QStringLiteral("hang"), choice.hang},
-                             {QStringLiteral("option"), choice.option},
-                             {QStringLiteral("loads_kn"), loads}});
-    }
-  }
-  return all;
-}
-
 /// What the crew's scale says of the types used; empty where nobody weighed one.
 QJsonArray weighedOf(const Snapshot& snapshot, const QStringList& types) {
   const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
@@ -501,7 +485,7 @@ QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key) {
       {QStringLiteral("venue"), json(snapshot.venue)},
       {QStringLiteral("show"), json(snapshot.show)},
       {QStringLiteral("tour_house"), json(snapshot.tour.house)},
-      {QStringLiteral("other_hangs"), otherChoices(snapshot, key)}};
+      {QStringLiteral("other_hangs"), otherHangs(snapshot, key.hang)}};
   const QJsonArray weighed = weighedOf(snapshot, types);
   if (!weighed.isEmpty()) {
     inputs[QStringLiteral("weighed")] = weighed;

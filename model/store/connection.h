@@ -51,6 +51,9 @@ public:
   /// Held as long as this connection is open, and a little longer.
   void keep(std::shared_ptr<Presence> presence) { presence_ = std::move(presence); }
   const std::shared_ptr<Presence>& presence() const { return presence_; }
+  /// Why nothing is ever written here; empty: it may be.
+  void refuseWriting(const QString& why) { neverWritten_ = why; }
+  const QString& neverWritten() const { return neverWritten_; }
 
   /// The engine's own handle, for its backup; SQLite only.
   sqlite3* handle() const;
@@ -68,6 +71,7 @@ private:
 
   Place place_;
   std::chrono::milliseconds wait_;
+  QString neverWritten_{};
   QString name_;
   QSqlDatabase database_;
   QHash<QString, std::shared_ptr<Prepared>> statements_;

@@ -7,6 +7,7 @@
 #include "store/backup.h"
 #include "store/connection.h"
 #include "store/migrate.h"
+#include "store/offline.h"
 #include "store/opening.h"
 
 namespace hangbook::store {
@@ -31,6 +32,7 @@ std::unique_ptr<Store> Store::open(const QString& where, const OpenHow& how) {
   const Place place = placeFrom(where);
   std::unique_ptr<Store> store(new Store(openChecked(place, how.create, how.wait), how));
   migrate(*store->connection_, *store->how_.migrations, how.program);
+  keepOfflineCopy(*store);
   return store;
 }
 
@@ -38,7 +40,9 @@ std::unique_ptr<Store> Store::another() const {
   auto connection = std::make_unique<Connection>(connection_->place(), connection_->wait());
   settle(*connection);
   connection->keep(connection_->presence());
-  return std::unique_ptr<Store>(new Store(std::move(connection), how_));
+  std::unique_ptr<Store> store(new Store(std::move(connection), how_));
+  keepOfflineCopy(*store);
+  return store;
 }
 
 Engine Store::engine() const {
@@ -92,6 +96,9 @@ void Store::attempt(const QString& begin, const std::function<void()>& work) {
 void Store::writing(const std::function<void()>& work) {
   if (phase_ == Phase::reading) {
     throw StoreError(Cause::other, "something was to be written while the store was only read");
+  }
+  if (!connection_->neverWritten().isEmpty()) {
+    throw StoreError(Cause::readOnly, connection_->neverWritten().toStdString());
   }
   if (phase_ == Phase::writing) {
     try {

@@ -3,22 +3,22 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "actions/gates.h"
+#include "build/gates.h"
 #include "desk/building/build_sheet.h"
 #include "desk/building/build_steps.h"
 #include "desk/building/flown_panel.h"
+#include "desk/building/print_button.h"
 #include "desk/building/record_form.h"
-#include "desk/building/sheet_preview.h"
+#include "desk/building/swap_dialog.h"
 #include "desk/frame/place_names.h"
 #include "desk/options/show_chooser.h"
 #include "desk/source/gate_source.h"
-#include "desk/source/sheet_source.h"
 #include "desk/style/scale.h"
 #include "quantity/error.h"
 
@@ -60,7 +60,8 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
   left_->addWidget(tabs);
   before_->setEmptyTexts(tr("No mark is recorded for this stack, bar and chain."),
                          tr("No mark contains these words."));
-  addToTitle(printButton());
+  addToTitle(new PrintButton(session_, this));
+  addToTitle(swapButton());
   connect(steps_, &BuildSteps::signAsked, this, &BuildPlace::sign);
   addToTitle(new ShowChooser(QStringLiteral("build"), session_, this));
 
@@ -159,17 +160,12 @@ void BuildPlace::showFacts() {
 }
 
 void BuildPlace::showSteps(const reports::ShowAsIs& show, const std::vector<marks::GateSigned>& gates) {
-  QStringList names;
-  for (const build::Step& step : show.plan.steps) {
-    if (step.hang == session_.hang() && !step.gate.isEmpty()) {
-      names << step.gate;
-    }
-  }
-  steps_->setPlan(show.plan, session_.hang(),
-                  choice_ ? actions::gatesAsTheyStand(gates, session_.hang(), choice_->option,
-                                                      {choice_->at, choice_->builtAt}, names)
-                          : std::vector<marks::GateSigned>{},
-                  session_.figures());
+  const auto gatesNow = choice_ ? actions::gatesAsTheyStand(gates, session_.hang(), choice_->option,
+                                                            {choice_->at, choice_->builtAt},
+                                                            build::gatesOf(show.plan, session_.hang()))
+                                : std::vector<marks::GateSigned>{};
+  steps_->setPlan(show.plan, session_.hang(), gatesNow, session_.figures());
+  flown_->setOpenGates(actions::openAmong(gatesNow));
 }
 
 void BuildPlace::plan() {
@@ -238,61 +234,32 @@ void BuildPlace::sign(const QString& gate, const QString& by, const QString& ski
       });
 }
 
-QPushButton* BuildPlace::printButton() {
-  auto* button = new QPushButton(tr("Print"), this);
-  button->setObjectName(QStringLiteral("buildPrint"));
-  auto* menu = new QMenu(button);
-  const std::vector<std::pair<QString, QString>> sheets{
-      {QStringLiteral("load-sheet"), tr("Load sheet…")},
-      {QStringLiteral("build-sheet"), tr("Build sheet…")},
-      {QStringLiteral("prep-list"), tr("Prep list…")},
-      {QStringLiteral("examination-register"), tr("Examination register…")},
-      {QStringLiteral("tour-summary"), tr("Tour summary…")}};
-  for (const auto& [kind, words] : sheets) {
-    QAction* action = menu->addAction(words);
-    action->setObjectName(QStringLiteral("print ") + kind);
-    connect(action, &QAction::triggered, this, [this, kind = kind] { print(kind); });
-  }
-  button->setMenu(menu);
+QPushButton* BuildPlace::swapButton() {
+  auto* button = new QPushButton(tr("Swap a &unit…"), this);
+  button->setObjectName(QStringLiteral("buildSwap"));
+  button->setToolTip(tr("A unit that is dead at load-in gives its place to another"));
+  connect(button, &QPushButton::clicked, this, &BuildPlace::swap);
   return button;
 }
 
-void BuildPlace::print(const QString& kind) {
-  const bool ofTour = kind == QLatin1String("tour-summary");
-  if (session_.show().show.isEmpty()) {
-    Q_EMIT session_.trouble(tr("There is nothing to print yet: no show is chosen at the top of this place."));
-    return;
-  }
-  const reports::SheetCode code{kind,
-                                session_.show().tour,
-                                ofTour ? QString() : session_.show().show,
-                                session_.figures().system(),
-                                session_.overview().today,
-                                {}};
-  session_.work().start(
-      this,
-      [source = session_.source(), code](Watch&) {
-        auto* printer = dynamic_cast<SheetSource*>(source.get());
-        if (printer == nullptr) {
-          throw Error(Trouble::notPossible, "sheets are not printed here");
-        }
-        return printer->sheet(code);
-      },
-      [this, code](const reports::Sheet& sheet) { preview(sheet, code); },
-      [this](const std::exception_ptr& what) {
-        Q_EMIT session_.trouble(
-            wordsFor(what, tr("The sheet was not made. Nothing has changed; try again.")));
-      });
-}
-
-void BuildPlace::preview(const reports::Sheet& sheet, reports::SheetCode code) {
-  code.checksum = reports::checksumOf(sheet);
-  auto* dialog = new SheetPreview(
-      sheet,
-      {QStringLiteral(HANGBOOK_VERSION), QDateTime::currentDateTimeUtc(), code.checksum,
-       reports::textOf(code)},
-      code.units == UnitSystem::usCustomary ? reports::Paper::letter : reports::Paper::a4, this);
+void BuildPlace::swap() {
+  auto* dialog = new SwapDialog(session_, this);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
+  connect(dialog, &QDialog::accepted, this, [this, dialog] {
+    session_.work().start(
+        this,
+        [source = session_.source(), wish = dialog->wish()](Watch&) {
+          swapOf(*source).swapUnit(wish);
+          return true;
+        },
+        [this](bool) {
+          Q_EMIT session_.saved();
+          session_.reload();
+        },
+        [this](const std::exception_ptr& what) {
+          Q_EMIT session_.trouble(wordsFor(what, tr("Nothing was swapped; all stands as before.")));
+        });
+  });
   dialog->open();
 }
 

@@ -37,9 +37,8 @@ private:
   void plan();
   void showSteps(const reports::ShowAsIs& show, const std::vector<marks::GateSigned>& gates);
   void sign(const QString& gate, const QString& by, const QString& skippedBecause);
-  QPushButton* printButton();
-  void print(const QString& kind);
-  void preview(const reports::Sheet& sheet, reports::SheetCode code);
+  QPushButton* swapButton();
+  void swap();
 
   Session& session_;
   MarkModel marks_;

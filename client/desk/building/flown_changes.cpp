@@ -7,12 +7,15 @@
 namespace hangbook::desk {
 namespace {
 
-/// The rule's own words instead of its id.
+/// The rule's own words instead of its id; the hang may stand before it.
 QString whatText(const build::FlownChange& change) {
   const QString rule = QStringLiteral("rule ");
-  return change.unit.isEmpty() && change.what.startsWith(rule)
-             ? FlownPanel::tr("Rule: %1").arg(ruleWords(change.what.mid(rule.size())))
-             : change.what.left(1).toUpper() + change.what.mid(1);
+  const qsizetype at = change.unit.isEmpty() ? change.what.indexOf(rule) : -1;
+  const QString what = at < 0
+                           ? change.what
+                           : change.what.left(at) +
+                                 FlownPanel::tr("Rule: %1").arg(ruleWords(change.what.mid(at + rule.size())));
+  return what.left(1).toUpper() + what.mid(1);
 }
 
 } // namespace

@@ -61,8 +61,9 @@ FlownPanel::FlownPanel(Session& session, QWidget* parent)
       pan_(box(QStringLiteral("flownPan"), tr("Pan, to the left is positive"), -90, 90, 0.5, this)),
       trim_(box(QStringLiteral("flownTrim"), tr("Trim, lowest edge"), -1000, 1000, 0.05, this)),
       wind_(box(QStringLiteral("flownWind"), tr("Wind that it is to stand in"), 0, 200, 1, this)),
-      verdict_(new VerdictLabel(this)), about_(new QLabel(this)), table_(new QTableView(this)),
-      steps_(new QTextBrowser(this)), asSigned_(new QPushButton(tr("As si&gned"), this)),
+      up_(new QLabel(this)), verdict_(new VerdictLabel(this)), about_(new QLabel(this)),
+      table_(new QTableView(this)), steps_(new QTextBrowser(this)),
+      asSigned_(new QPushButton(tr("As si&gned"), this)),
       back_(new QPushButton(tr("&Undo the last move"), this)), sign_(new QPushButton(tr("&Sign…"), this)) {
   setObjectName(QStringLiteral("flown"));
   tilt_->setDecimals(1);
@@ -71,6 +72,10 @@ FlownPanel::FlownPanel(Session& session, QWidget* parent)
   pan_->setSuffix(QStringLiteral("°"));
   trim_->setDecimals(2);
   wind_->setDecimals(1);
+  up_->setObjectName(QStringLiteral("flownUp"));
+  up_->setWordWrap(true);
+  up_->setFont(fontFor(TextSize::heading, font()));
+  up_->hide();
   about_->setObjectName(QStringLiteral("flownAbout"));
   about_->setWordWrap(true);
   verdict_->setObjectName(QStringLiteral("flownVerdict"));
@@ -111,6 +116,7 @@ FlownPanel::FlownPanel(Session& session, QWidget* parent)
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, space::step, 0, 0);
   all->setSpacing(space::step);
+  all->addWidget(up_);
   all->addLayout(fields);
   all->addLayout(outcome);
   all->addWidget(table_, 3);
@@ -157,10 +163,21 @@ void FlownPanel::setChoice(const std::optional<options::Choice>& choice) {
   reading_.reset();
   judging_.reset();
   snapshot_.reset();
+  setOpenGates({});
   showWords({});
   if (isVisible()) {
     begin();
   }
+}
+
+void FlownPanel::setOpenGates(const QStringList& gates) {
+  openGates_ = gates;
+  const bool moved = choice_ && choice_->movedFrom != 0;
+  up_->setText((moved
+                    ? tr("Not known to be up. Not signed since it was last moved: %1. Sign them under Steps.")
+                    : tr("Not known to be up. Hold points not signed yet: %1. Sign them under Steps."))
+                   .arg(gates.join(QStringLiteral(", "))));
+  up_->setVisible(!gates.isEmpty());
 }
 
 void FlownPanel::showEvent(QShowEvent* event) {
@@ -338,7 +355,7 @@ void FlownPanel::sign() {
   for (const people::Person& each : session_.overview().people) {
     people << each.name;
   }
-  MoveDialog dialog(*flown_, people, this);
+  MoveDialog dialog(*flown_, people, openGates_, this);
   if (!asker_(dialog)) {
     return;
   }

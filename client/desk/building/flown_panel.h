@@ -35,6 +35,9 @@ public:
   void setAsker(Asker asker) { asker_ = std::move(asker); }
   /// What stands signed; nothing is asked of it until this widget is looked at.
   void setChoice(const std::optional<options::Choice>& choice);
+  /// Hold points of its build, or of its last move, that nobody signed: while there are any it is not known
+  /// to be up, and the panel says so.
+  void setOpenGates(const QStringList& gates);
 
 protected:
   void showEvent(QShowEvent* event) override;
@@ -65,6 +68,8 @@ private:
   QDoubleSpinBox* pan_;
   QDoubleSpinBox* trim_;
   QDoubleSpinBox* wind_;
+  QStringList openGates_;
+  QLabel* up_;
   VerdictLabel* verdict_;
   QLabel* about_;
   ChangeModel changes_;

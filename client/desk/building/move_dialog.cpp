@@ -25,7 +25,8 @@ QLabel* wrapped(const QString& text, QWidget* parent) {
 
 } // namespace
 
-MoveDialog::MoveDialog(const build::Flown& flown, const QStringList& people, QWidget* parent)
+MoveDialog::MoveDialog(const build::Flown& flown, const QStringList& people, const QStringList& openGates,
+                       QWidget* parent)
     : QDialog(parent), by_(nameBox(QStringLiteral("moveBy"), tr("Who signs"), people, {}, this)),
       reason_(new QLineEdit(this)) {
   setObjectName(QStringLiteral("moveDialog"));
@@ -50,6 +51,12 @@ MoveDialog::MoveDialog(const build::Flown& flown, const QStringList& people, QWi
   }
   for (qsizetype i = 0; i < flown.steps.size(); ++i) {
     all->addWidget(wrapped(QStringLiteral("%1. %2").arg(i + 1).arg(flown.steps[i]), this));
+  }
+  if (!openGates.isEmpty()) {
+    auto* up = wrapped(tr("Is it up? Nobody signed: %1.").arg(openGates.join(QStringLiteral(", "))), this);
+    up->setObjectName(QStringLiteral("moveOpenGates"));
+    up->setFont(fontFor(TextSize::heading, font()));
+    all->addWidget(up);
   }
   auto* form = new QFormLayout;
   form->addRow(tr("Signed &by"), by_);

@@ -15,7 +15,9 @@ namespace hangbook::desk {
 class MoveDialog : public QDialog {
   Q_OBJECT
 public:
-  MoveDialog(const build::Flown& flown, const QStringList& people, QWidget* parent = nullptr);
+  /// `openGates`: hold points that nobody signed, so that it is not known to be up.
+  MoveDialog(const build::Flown& flown, const QStringList& people, const QStringList& openGates,
+             QWidget* parent = nullptr);
 
   QString by() const;
   QString reason() const;

@@ -161,6 +161,38 @@
         <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show's examination register, the tour's summary.</source>
         <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. „Nach dem Hochziehen“ versucht eine andere Neigung, Trimmhöhe oder anderen Wind, zählt auf, was sich ändert und in welcher Reihenfolge es getan wird, und hält es mit Namen und Grund fest. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
     </message>
+    <message>
+        <source>Swap a &amp;unit…</source>
+        <translation>Gerät &amp;tauschen…</translation>
+    </message>
+    <message>
+        <source>A unit that is dead at load-in gives its place to another</source>
+        <translation>Ein Gerät, das beim Load-in ausfällt, macht einem anderen Platz</translation>
+    </message>
+    <message>
+        <source>Nothing was swapped; all stands as before.</source>
+        <translation>Nichts wurde getauscht; alles steht wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Offline copy of this show…</source>
+        <translation>Kopie dieser Show für unterwegs…</translation>
+    </message>
+    <message>
+        <source>There is nothing to copy yet: no show is chosen at the top of this place.</source>
+        <translation>Noch gibt es nichts zu kopieren: Oben ist keine Show gewählt.</translation>
+    </message>
+    <message>
+        <source>Offline copy of %1</source>
+        <translation>Kopie von %1 für unterwegs</translation>
+    </message>
+    <message>
+        <source>Hangbook store (*.hangbook)</source>
+        <translation>Hangbook-Bestand (*.hangbook)</translation>
+    </message>
+    <message>
+        <source>There is no copy. Name another file, or try again.</source>
+        <translation>Es gibt keine Kopie. Eine andere Datei nennen, oder noch einmal versuchen.</translation>
+    </message>
 </context>
 <context>
     <name>BuildSheet</name>
@@ -1215,6 +1247,14 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <source>Nothing was signed; the setting before still stands. Read the store again with F5.</source>
         <translation>Nichts wurde unterschrieben; die Einstellung davor gilt weiter. Den Bestand mit F5 neu lesen.</translation>
     </message>
+    <message>
+        <source>Not known to be up. Not signed since it was last moved: %1. Sign them under Steps.</source>
+        <translation>Nicht belegt, dass sie hängt. Seit der letzten Bewegung nicht unterschrieben: %1. Unter Schritte unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Not known to be up. Hold points not signed yet: %1. Sign them under Steps.</source>
+        <translation>Nicht belegt, dass sie hängt. Noch nicht unterschriebene Haltepunkte: %1. Unter Schritte unterschreiben.</translation>
+    </message>
 </context>
 <context>
     <name>HappenedDialog</name>
@@ -1845,6 +1885,10 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     <message>
         <source>&amp;Sign it</source>
         <translation>&amp;Unterschreiben</translation>
+    </message>
+    <message>
+        <source>Is it up? Nobody signed: %1.</source>
+        <translation>Hängt sie? Niemand hat unterschrieben: %1.</translation>
     </message>
 </context>
 <context>
@@ -2842,6 +2886,137 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
     <message>
         <source>No show to come lacks anything</source>
         <translation>Keiner kommenden Show fehlt etwas</translation>
+    </message>
+</context>
+<context>
+    <name>SwapDialog</name>
+    <message>
+        <source>Swap a unit at %1</source>
+        <translation>Gerät bei %1 tauschen</translation>
+    </message>
+    <message>
+        <source>A unit that is dead at load-in gives its place to another of its type. Mass, examination and mark are checked again; the dead one is quarantined, the hangs that take such a unit are chosen anew, and their sheets come out as a new revision.</source>
+        <translation>Ein Gerät, das beim Load-in ausfällt, macht einem anderen seines Typs Platz. Masse, Prüfung und Marke werden noch einmal geprüft; das ausgefallene wird gesperrt, die Hängungen, die ein solches Gerät tragen, werden neu gewählt, und ihre Blätter erscheinen als neue Revision.</translation>
+    </message>
+    <message>
+        <source>&amp;Swap them</source>
+        <translation>&amp;Tauschen</translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1, %2 in %3</translation>
+    </message>
+    <message>
+        <source>Scan its label, or type its serial or type</source>
+        <translation>Etikett scannen, oder Seriennummer oder Typ eingeben</translation>
+    </message>
+    <message>
+        <source>&amp;Dead</source>
+        <translation>&amp;Ausgefallen</translation>
+    </message>
+    <message>
+        <source>The unit that is dead</source>
+        <translation>Das ausgefallene Gerät</translation>
+    </message>
+    <message>
+        <source>Stand-&amp;in</source>
+        <translation>&amp;Ersatz</translation>
+    </message>
+    <message>
+        <source>What takes its place</source>
+        <translation>Was seinen Platz einnimmt</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>What the hangs then are</source>
+        <translation>Was die Hängungen danach sind</translation>
+    </message>
+    <message>
+        <source>&amp;Changes</source>
+        <translation>Änder&amp;ungen</translation>
+    </message>
+    <message>
+        <source>What changes against the signed settings</source>
+        <translation>Was sich gegenüber den unterschriebenen Einstellungen ändert</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Was ihm fehlt</translation>
+    </message>
+    <message>
+        <source>Needed: what is wrong with the dead one</source>
+        <translation>Nötig: was dem ausgefallenen fehlt</translation>
+    </message>
+    <message>
+        <source>Who swaps it</source>
+        <translation>Wer tauscht</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation>nicht gewogen</translation>
+    </message>
+    <message>
+        <source>examined %1: %2</source>
+        <translation>geprüft am %1: %2</translation>
+    </message>
+    <message>
+        <source>no examination recorded</source>
+        <translation>keine Prüfung erfasst</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3, %4</source>
+        <translation>%1 in %2, %3, %4</translation>
+    </message>
+    <message>
+        <source> – unproven: %1</source>
+        <translation> – unbelegt: %1</translation>
+    </message>
+    <message>
+        <source> – may not go: %1</source>
+        <translation> – darf nicht mit: %1</translation>
+    </message>
+    <message>
+        <source>No other unit of its type may stand in: bring one that is ready and examined.</source>
+        <translation>Kein anderes Gerät dieses Typs darf einspringen: Es braucht eines, das bereit und geprüft ist.</translation>
+    </message>
+    <message>
+        <source>Being checked …</source>
+        <translation>Wird geprüft …</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>%1: revision %2 follows %3, %4</source>
+        <translation>%1: Revision %2 folgt auf %3, %4</translation>
+    </message>
+    <message>
+        <source>the mark stays %1</source>
+        <translation>die Marke bleibt %1</translation>
+    </message>
+    <message>
+        <source>no chain</source>
+        <translation>keine Kette</translation>
+    </message>
+    <message>
+        <source>NOT CLEARED TO LIFT: %1</source>
+        <translation>NICHT ZUM HEBEN FREIGEGEBEN: %1</translation>
+    </message>
+    <message>
+        <source>no figure changes</source>
+        <translation>keine Zahl ändert sich</translation>
+    </message>
+    <message>
+        <source>sign its hold points again</source>
+        <translation>ihre Haltepunkte neu unterschreiben</translation>
     </message>
 </context>
 <context>
@@ -5147,6 +5322,10 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>datum</source>
         <translation>Bezugspunkt</translation>
+    </message>
+    <message>
+        <source>swap %1 for %2</source>
+        <translation>%1 gegen %2 tauschen</translation>
     </message>
 </context>
 <context>

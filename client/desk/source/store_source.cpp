@@ -23,11 +23,14 @@
 #include "desk/source/batch_source.h"
 #include "desk/source/gate_source.h"
 #include "desk/source/moved_source.h"
+#include "desk/source/offline_source.h"
 #include "desk/source/sheet_source.h"
 #include "desk/source/store_planning.h"
+#include "desk/source/swap_source.h"
 #include "desk/source/venue_source.h"
 #include "options/freeze.h"
 #include "quantity/error.h"
+#include "sheets/offline.h"
 #include "sheets/sheets.h"
 #include "store/cabling_store.h"
 #include "store/calendar_store.h"
@@ -96,6 +99,8 @@ class StoreSource : public Source,
                     public SheetSource,
                     public VenueSource,
                     public MovedSource,
+                    public OfflineSource,
+                    public SwapSource,
                     public StorePlanning {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
@@ -129,7 +134,11 @@ private:
   StoreLine readStoreLine() override {
     const store::Place& place = opened().place();
     const bool file = place.engine == store::Engine::sqlite;
-    return {file ? QFileInfo(place.file).fileName() : place.database, place.shown()};
+    const auto copy = store::offlineCopyIn(opened());
+    return {copy   ? store::wordsFor(*copy)
+            : file ? QFileInfo(place.file).fileName()
+                   : place.database,
+            place.shown()};
   }
 
   Overview readOverview() override {
@@ -222,6 +231,33 @@ private:
     refuseWindowThread("a moved hang");
     actions::keepMoved(opened(), {request.snapshot, request.standing, request.option, request.reason},
                        request.by);
+  }
+
+  void copyShow(const ShowKey& show, const QString& file) override {
+    refuseWindowThread("an offline copy");
+    sheets::makeOfflineCopy(opened(), show.tour, show.show, today(), file, importer({}).by);
+  }
+
+  std::vector<actions::StandIn> standInsFor(const ShowKey& show, const QString& dead) override {
+    refuseWindowThread("stand-ins");
+    const auto unit = store::loadUnit(opened(), dead);
+    const auto of = store::loadShow(opened(), show.tour, show.show);
+    return unit && of ? actions::standInsFor(opened(), *of, *unit) : std::vector<actions::StandIn>{};
+  }
+
+  actions::Swap trySwap(const SwapWish& wish) override {
+    refuseWindowThread("a swap");
+    return actions::trySwap(opened(), {wish.show.tour, wish.show.show, wish.dead, wish.stand, today()});
+  }
+
+  void swapUnit(const SwapWish& wish) override {
+    refuseWindowThread("a swap");
+    const actions::SwapWish of{wish.show.tour, wish.show.show, wish.dead, wish.stand, today()};
+    actions::SwappedFor part{{wish.dead}, {wish.stand}, {}};
+    for (const actions::SwappedHang& each : actions::trySwap(opened(), of).hangs) {
+      part.hangs.push_back({wish.show.tour, wish.show.show, each.standing.hang, {}});
+    }
+    note(part, wish.by, [&] { actions::swapUnit(opened(), of, wish.reason, wish.by); });
   }
 
   reports::Sheet sheet(const reports::SheetCode& code) override {

@@ -73,10 +73,15 @@ QString AskDialog::by() const {
   return by_ == nullptr ? QString() : by_->currentText().trimmed();
 }
 
+void AskDialog::setReady(bool ready) {
+  ready_ = ready;
+  check();
+}
+
 void AskDialog::check() {
   const bool filled =
       std::ranges::none_of(needed_, [](const QLineEdit* each) { return each->text().trimmed().isEmpty(); });
-  accept_->setEnabled(filled && (by_ == nullptr || !by().isEmpty()));
+  accept_->setEnabled(ready_ && filled && (by_ == nullptr || !by().isEmpty()));
 }
 
 } // namespace hangbook::desk

@@ -35,6 +35,9 @@ protected:
   /// The name of whoever does it, which must not be empty either.
   void addBy(const QString& says, const QStringList& people, const QString& atDesk);
 
+  /// Whether all else is as it must be for it to be accepted.
+  void setReady(bool ready);
+
 private:
   void check();
 
@@ -43,6 +46,7 @@ private:
   QPushButton* accept_;
   std::vector<QLineEdit*> needed_;
   QComboBox* by_ = nullptr;
+  bool ready_ = true;
 };
 
 } // namespace hangbook::desk

@@ -54,6 +54,11 @@ QString words(const actions::RecordAs& /*before*/, const actions::RecordAs& afte
   return Words::tr("edit %1").arg(after.record.name);
 }
 
+QString words(const actions::SwappedFor& /*before*/, const actions::SwappedFor& after,
+              const catalogue::Catalogue& /*catalogue*/, const Figures& /*figures*/) {
+  return Words::tr("swap %1 for %2").arg(after.dead.serial, after.stand.serial);
+}
+
 } // namespace
 
 QString editWords(const actions::PlanEdit& edit, const catalogue::Catalogue& catalogue,

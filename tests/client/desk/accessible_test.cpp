@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "desk/building/swap_dialog.h"
 #include "desk/data/venue_dialog.h"
 #include "desk/fleet/happened_dialog.h"
 #include "desk/fleet/labels_dialog.h"
@@ -129,8 +130,9 @@ BOOST_AUTO_TEST_CASE(and_so_it_is_in_dialogs) {
   WithdrawDialog withdraw({}, QStringLiteral("3 bass"), facts.people, {}, &opened.window);
   VenueDialog venue(opened.window.session(), facts.venues.front(), &opened.window);
   KeysDialog keys(opened.window);
+  SwapDialog swap(opened.window.session(), &opened.window);
   for (QDialog* each : std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state,
-                                                       &withdraw, &venue, &keys}) {
+                                                       &withdraw, &venue, &keys, &swap}) {
     BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
       each->show();
       const Walk walk = walked(*each);

@@ -176,6 +176,8 @@ BOOST_AUTO_TEST_CASE(a_flown_hang_is_tried_at_another_aim_and_signed_with_a_name
   auto* tilt = on.child<QDoubleSpinBox>("flownTilt");
   const QTableView* changes = on.child<QTableView>("flownChanges");
   BOOST_TEST(!on.child<QPushButton>("flownSign")->isEnabled()); // nothing is another one yet
+  BOOST_TEST(on.child<QLabel>("flownUp")->isVisible());
+  BOOST_TEST(on.child<QLabel>("flownUp")->text().contains(QStringLiteral("pins 1")));
   BOOST_TEST(!on.child<QDoubleSpinBox>("flownWind")->isEnabled());
   tilt->setValue(tilt->value() + 40.0); // beyond the actuator's travel
   on.settle();
@@ -188,14 +190,17 @@ BOOST_AUTO_TEST_CASE(a_flown_hang_is_tried_at_another_aim_and_signed_with_a_name
   BOOST_TEST(changes->model()->rowCount() > 4);
   BOOST_TEST(on.child<QTextBrowser>("flownSteps")->toPlainText().contains(QStringLiteral("Clear below")));
   bool lacked = false;
+  bool asked = false;
   on.child<FlownPanel>("flown")->setAsker([&](MoveDialog& dialog) {
     dialog.findChild<QComboBox*>(QStringLiteral("moveBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+    asked = dialog.findChild<QLabel*>(QStringLiteral("moveOpenGates")) != nullptr;
     lacked = !dialog.findChild<QPushButton*>(QStringLiteral("moveAccept"))->isEnabled();
     dialog.findChild<QLineEdit*>(QStringLiteral("moveReason"))->setText(QStringLiteral("balcony sold late"));
     return dialog.findChild<QPushButton*>(QStringLiteral("moveAccept"))->isEnabled();
   });
   on.child<QPushButton>("flownSign")->click();
   on.settle();
+  BOOST_TEST(asked);  // whether it is up at all
   BOOST_TEST(lacked); // a name alone is not enough
   BOOST_TEST(!on.child<QWidget>("troubleLine")->isVisible(),
              on.child<QLabel>("troubleText")->text().toStdString());

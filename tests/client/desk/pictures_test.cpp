@@ -4,6 +4,9 @@
 #include <boost/test/unit_test.hpp>
 
 #include <QApplication>
+#include <QComboBox>
+#include <QDialog>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QTableView>
@@ -120,6 +123,40 @@ BOOST_AUTO_TEST_CASE(of_the_parts_of_options_and_route) {
               .arg(theme == Theme::dark ? QStringLiteral("dark") : QStringLiteral("light"));
       optionsParts(at, suffix);
     }
+  }
+  applyTheme(*application, Theme::light);
+}
+
+BOOST_AUTO_TEST_CASE(of_a_hang_once_flown_and_a_unit_swapped) {
+  if (qEnvironmentVariableIsEmpty("HANGBOOK_PICTURES")) {
+    BOOST_TEST_MESSAGE("HANGBOOK_PICTURES=FOLDER makes them");
+    return;
+  }
+  auto* application = qobject_cast<QApplication*>(QCoreApplication::instance());
+  const QTemporaryDir folder;
+  for (const Theme theme : {Theme::light, Theme::dark}) {
+    applyTheme(*application, theme);
+    const QString suffix = theme == Theme::dark ? QStringLiteral("-dark") : QStringLiteral("-light");
+    Shown at(folder.filePath(QStringLiteral("tour.sqlite")));
+    at.window.resize(1440, 900);
+    if (at.window.session().overview().empty()) {
+      at.child<QPushButton>("firstDemo")->click();
+      at.settle();
+    }
+    at.window.wantShow(QStringLiteral("Ostrel"), QStringLiteral("left"));
+    at.window.goTo(QStringLiteral("build"));
+    at.part("buildTabs", "flown");
+    at.grab(QStringLiteral("flown") + suffix);
+    at.child<QPushButton>("buildSwap")->click();
+    auto* dead = at.child<QComboBox>("swapDead");
+    dead->setCurrentIndex(dead->findData(QStringLiteral("MB007")));
+    at.settle();
+    at.settle();
+    at.child<QLineEdit>("swapReason")->setText(QStringLiteral("horn rattles"));
+    auto* dialog = at.child<QDialog>("swapDialog");
+    BOOST_TEST(dialog->grab().save(qEnvironmentVariable("HANGBOOK_PICTURES") + QStringLiteral("/swap") +
+                                   suffix + QStringLiteral(".png")));
+    dialog->reject();
   }
   applyTheme(*application, Theme::light);
 }

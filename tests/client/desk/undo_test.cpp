@@ -175,4 +175,52 @@ BOOST_AUTO_TEST_CASE(what_somebody_else_changed_since_is_left_alone_and_said) {
   BOOST_TEST(!on.child<QAction>("undo")->isEnabled());
 }
 
+BOOST_AUTO_TEST_CASE(a_dead_unit_is_swapped_once_all_that_changes_is_told_and_swapped_back) {
+  Undoing on;
+  const auto unit = [&](const QString& serial) {
+    for (const fleet::Unit& each : on.window.session().overview().units) {
+      if (each.serial == serial) {
+        return each;
+      }
+    }
+    return fleet::Unit{};
+  };
+  on.window.goTo(QStringLiteral("build"));
+  on.settle();
+  const QString mb001 = QStringLiteral("MB001");
+  const int before = on.choice()->revision;
+  const fleet::Unit dead = unit(mb001);
+  on.child<QPushButton>("buildSwap")->click();
+  auto* typed = on.child<QComboBox>("swapDead");
+  typed->setFocus();
+  typed->lineEdit()->setText(dead.serial); // as a scanner types it
+  QTest::keyClick(typed->lineEdit(), Qt::Key_Return);
+  Q_EMIT typed->lineEdit()->editingFinished();
+  on.settle();
+  on.settle();
+  const auto* stand = on.child<QComboBox>("swapStand");
+  BOOST_TEST_REQUIRE(stand->currentIndex() == 0);
+  const QString serial = stand->currentData().toString();
+  const QString place = unit(serial).place;
+  BOOST_TEST(
+      on.child<QLabel>("swapAbout")->text().contains(QStringLiteral("left: revision %1").arg(before + 1)));
+  auto* accept = on.child<QPushButton>("swapAccept");
+  on.child<QComboBox>("swapBy")->setEditText(ide);
+  BOOST_TEST(!accept->isEnabled()); // no reason
+  on.child<QLineEdit>("swapReason")->setText(QStringLiteral("horn rattles"));
+  BOOST_TEST_REQUIRE(accept->isEnabled());
+  BOOST_TEST(on.choice()->revision == before); // nothing until then
+  accept->click();
+  on.settle();
+  BOOST_TEST((unit(mb001).state == fleet::UnitState::quarantined));
+  BOOST_TEST((unit(serial).place == dead.place));
+  BOOST_TEST(on.choice()->revision == before + 1);
+  on.press("undo");
+  BOOST_TEST((unit(mb001).state == dead.state), on.trouble());
+  BOOST_TEST((unit(serial).place == place));
+  BOOST_TEST(on.choice()->revision == before + 2); // its sheets are outdated once more
+  on.press("redo");
+  BOOST_TEST((unit(mb001).state == fleet::UnitState::quarantined), on.trouble());
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -67,6 +67,19 @@ BOOST_AUTO_TEST_CASE(what_changes_is_told_before_anything_is_kept) {
   BOOST_TEST(tilt() == signedTilt);
 }
 
+BOOST_AUTO_TEST_CASE(it_says_while_it_is_not_known_to_be_up) {
+  BOOST_TEST(listOf(flown({"--json"}).json(), "open_hold_points").size() > 6);
+  BOOST_TEST(flown({}).said("NOT KNOWN TO BE UP: hold points that nobody signed: pins 1, "));
+  for (const QJsonValue& gate : listOf(flown({"--json"}).json(), "open_hold_points")) {
+    run({"gate", "--show", "Ostrel", "--hang", "left", "--gate", gate.toString().toStdString(), "--by",
+         "Orla Tench"});
+  }
+  BOOST_TEST(!flown({}).said("NOT KNOWN"));
+  const std::string wanted = std::to_string(tilt() + 0.5);
+  flown({"--tilt", wanted, "--sign", "--reason", "balcony sold late", "--by", "Orla Tench"});
+  BOOST_TEST(flown({}).said("signed since it was last moved: secondary steel, final check"));
+}
+
 BOOST_AUTO_TEST_CASE(a_kept_move_is_a_revision_that_outdates_sheets_and_opens_two_hold_points) {
   for (const char* gate : {"pins 1", "pins 2", "pins 3", "pins 4", "pins 5", "chain", "secondary steel"}) {
     BOOST_TEST(

@@ -30,6 +30,7 @@ Choice chosen(const Snapshot& snapshot, const Option& option) {
   choice.frozen = frozen.json;
   choice.sha256 = frozen.sha256;
   choice.program = frozen.program;
+  choice.points = option.points;
   return choice;
 }
 
@@ -66,11 +67,6 @@ BOOST_AUTO_TEST_CASE(readsBackAndKnowsWhenItIsOutdated) {
         s.tour.house.push_back(
             {QStringLiteral("dynamic-factor"), 1.3, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
       },
-      [](Snapshot& s) {
-        Choice other;
-        other.hang = QStringLiteral("right");
-        s.choices.push_back(other);
-      },
   };
   for (const auto& change : changes) {
     Snapshot other = snapshot;
@@ -80,6 +76,54 @@ BOOST_AUTO_TEST_CASE(readsBackAndKnowsWhenItIsOutdated) {
   Snapshot moved = snapshot; // the fleet moves daily and is judged anew
   moved.units[0].place = QStringLiteral("truck 1");
   BOOST_TEST((options::standingOf(moved, choice) == Standing::current));
+}
+
+/// Left's option as if it were chosen for right: the points that mirror its own, `times` as loaded.
+Choice mirrored(const Choice& left, double times, double timesWorst) {
+  Choice right;
+  right.hang = QStringLiteral("right");
+  for (options::PointResult point : left.points) {
+    point.point.replace(QLatin1Char('L'), QLatin1Char('R'));
+    point.staticKn *= times;
+    point.dynamicKn *= times;
+    point.worstStaticKn = *point.worstStaticKn * timesWorst;
+    point.worstDynamicKn = *point.worstDynamicKn * timesWorst;
+    right.points.push_back(point);
+  }
+  return right;
+}
+
+Standing withRight(Snapshot snapshot, const Choice& choice, const Choice& right) {
+  snapshot.choices.push_back(right);
+  return options::standingOf(snapshot, choice);
+}
+
+BOOST_AUTO_TEST_CASE(anotherHangsChoiceCountsByWhatItPutsOntoSharedStructures) {
+  Snapshot snapshot = testing::smallHarbourShow();
+  const QString left = QStringLiteral("left");
+  const auto apart = options::decide(snapshot, left);
+  Choice choice = chosen(snapshot, apart.hangs[0].options.front());
+  BOOST_TEST((withRight(snapshot, choice, mirrored(choice, 2.0, 2.0)) == Standing::current)); // another truss
+  for (venue::Point& point : snapshot.venue.points) {
+    point.zone = snapshot.venue.zones[0].name;
+  }
+  const auto together = options::decide(snapshot, left);
+  choice = chosen(snapshot, together.hangs[0].options.front());
+  BOOST_TEST((withRight(snapshot, choice, mirrored(choice, 1.0, 1.0)) == Standing::current)); // as taken
+  BOOST_TEST(
+      (withRight(snapshot, choice, mirrored(choice, 1.01, 1.0)) == Standing::current)); // judged at the worst
+  BOOST_TEST((withRight(snapshot, choice, mirrored(choice, 1.0, 1.01)) == Standing::outdated));
+  Snapshot both = snapshot;
+  both.choices.push_back(mirrored(choice, 1.2, 1.2));
+  const Choice after = [&] {
+    const auto again = options::decide(both, left);
+    return chosen(both, again.hangs[0].options.front());
+  }();
+  BOOST_TEST((options::standingOf(both, after) == Standing::current));
+  both.choices.back().points[0].worstStaticKn = 0.0;
+  BOOST_TEST((options::standingOf(both, after) == Standing::outdated));
+  both.choices.clear(); // withdrawn: taken as left's mirror image once more, which is another load
+  BOOST_TEST((options::standingOf(both, after) == Standing::outdated));
 }
 
 BOOST_AUTO_TEST_CASE(aSingleByteIsNoticed) {
