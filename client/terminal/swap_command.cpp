@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QJsonArray>
 
+#include "actions/choose.h"
 #include "actions/swap.h"
 #include "build/flown.h"
 #include "store/fleet_store.h"
@@ -81,6 +82,9 @@ void print(const actions::Swap& swap, bool kept, std::ostream& out) {
   for (const actions::SwappedHang& hang : swap.hangs) {
     out << "\nHang " << hang.standing.hang << ", revision " << hang.standing.revision << ":\n";
     printChanges(build::changesBetween(hang.before, hang.after), out);
+    if (hang.after.verdict >= options::Verdict::unproven) {
+      out << wordFor(hang.after.verdict) << ": " << actions::becauseOf(hang.after) << '\n';
+    }
     if (hang.after.setting && hang.after.setting->mark) {
       out << "The mark stays " << *hang.after.setting->mark << ".\n";
     }

@@ -6,6 +6,7 @@
 #include "actions/choose.h"
 #include "actions/facts.h"
 #include "actions/fleet_work.h"
+#include "options/freeze.h"
 #include "options/search.h"
 #include "quantity/error.h"
 #include "store/calendar_store.h"
@@ -113,8 +114,10 @@ Swap trySwap(store::Store& store, const SwapWish& wish) {
     const options::Snapshot after = swapped(before, swap.dead, swap.stand);
     for (const options::Choice& choice : before.choices) {
       if (takes(before.catalogue, choice.key, swap.dead)) {
-        swap.hangs.push_back({choice, options::judge(before, choice.key, choice.setting),
-                              options::judge(after, choice.key, choice.setting)});
+        options::Option signedOne = options::thaw(choice.frozen);
+        signedOne.setting = choice.setting;
+        swap.hangs.push_back(
+            {choice, std::move(signedOne), options::judge(after, choice.key, choice.setting)});
       }
     }
     return swap;

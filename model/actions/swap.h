@@ -33,11 +33,11 @@ struct SwapWish {
   QDate today;
 };
 
-/// A chosen hang that takes a unit of that type, by what the store holds before and after.
+/// A chosen hang that takes a unit of that type.
 struct SwappedHang {
   options::Choice standing;
-  options::Option before;
-  options::Option after;
+  options::Option before; ///< as frozen with the signed setting, so as its sheets say
+  options::Option after;  ///< by what the store then holds
 };
 
 struct Swap {

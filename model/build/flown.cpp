@@ -159,6 +159,8 @@ std::vector<FlownChange> changesBetween(const options::Option& before, const opt
                was ? std::optional(was->staticKn) : std::nullopt, point.staticKn, "kN");
     out.figure(QStringLiteral("point %1 dynamic").arg(point.point),
                was ? std::optional(was->dynamicKn) : std::nullopt, point.dynamicKn, "kN");
+    out.figure(QStringLiteral("point %1 dynamic at worst").arg(point.point),
+               was ? was->worstDynamicKn : std::nullopt, point.worstDynamicKn, "kN");
   }
   if (!after.marks.empty()) {
     out.figure(QStringLiteral("joint at mark %1").arg(after.marks[0].mark),

@@ -235,7 +235,7 @@ void BuildPlace::sign(const QString& gate, const QString& by, const QString& ski
 }
 
 QPushButton* BuildPlace::swapButton() {
-  auto* button = new QPushButton(tr("Swap a &unit…"), this);
+  auto* button = new QPushButton(tr("Swap &a unit…"), this);
   button->setObjectName(QStringLiteral("buildSwap"));
   button->setToolTip(tr("A unit that is dead at load-in gives its place to another"));
   connect(button, &QPushButton::clicked, this, &BuildPlace::swap);

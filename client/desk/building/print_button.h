@@ -14,9 +14,11 @@ class PrintButton : public QPushButton {
 public:
   explicit PrintButton(Session& session, QWidget* parent = nullptr);
 
+  /// Makes the offline copy of the show in a file that must not be there yet.
+  void copy(const QString& file);
+
 private:
   void askCopy();
-  void copy(const QString& file);
   void print(const QString& kind);
   void preview(const reports::Sheet& sheet, reports::SheetCode code);
 

@@ -5,12 +5,13 @@
 
 #include <QComboBox>
 #include <QCompleter>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QStandardItemModel>
 #include <QTableView>
+#include <QVBoxLayout>
 
+#include "actions/choose.h"
 #include "desk/lists/list_page.h"
 #include "desk/style/scale.h"
 #include "desk/style/verdict_label.h"
@@ -41,7 +42,8 @@ SwapDialog::SwapDialog(Session& session, QWidget* parent)
              actions::takes(facts.catalogue, each.key, unit);
     });
     if (chosen && unit.state != fleet::UnitState::writtenOff) {
-      dead_->addItem(tr("%1, %2 at %3").arg(unit.serial, unit.type, unit.place), unit.serial);
+      dead_->addItem(tr("%1, %2 at %3, %4").arg(unit.serial, unit.type, unit.place, massOf(unit)),
+                     unit.serial);
     }
   }
   dead_->setEditable(true); // typed or scanned
@@ -53,17 +55,17 @@ SwapDialog::SwapDialog(Session& session, QWidget* parent)
   addField(tr("&Dead"), QStringLiteral("Dead"), tr("The unit that is dead"), dead_);
   addField(tr("Stand-&in"), QStringLiteral("Stand"), tr("What takes its place"), stand_);
   auto* outcome = new QWidget(this);
-  auto* row = new QHBoxLayout(outcome);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->addWidget(verdict_);
-  row->addWidget(about_, 1);
+  auto* lines = new QVBoxLayout(outcome);
+  lines->setContentsMargins(0, 0, 0, 0);
+  lines->addWidget(verdict_);
+  lines->addWidget(about_);
   about_->setWordWrap(true);
   about_->setObjectName(QStringLiteral("swapAbout"));
   addField(tr("Then"), QStringLiteral("Outcome"), tr("What the hangs then are"), outcome);
   auto* table = new QTableView(this);
   table->setModel(&changes_);
   prepareTable(*table, changes_, static_cast<int>(ChangeColumn::what));
-  table->setMinimumHeight(rowHeight(font()) * 8);
+  table->setMinimumHeight(rowHeight(font()) * 7);
   addField(tr("&Changes"), QStringLiteral("Changes"), tr("What changes against the signed settings"), table);
   reason_ = addNeeded(tr("&Reason"), QStringLiteral("Reason"), tr("What is wrong with it"),
                       tr("Needed: what is wrong with the dead one"));
@@ -79,6 +81,10 @@ SwapDialog::SwapDialog(Session& session, QWidget* parent)
   connect(stand_, &QComboBox::currentIndexChanged, this, &SwapDialog::judge);
   setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 92);
   say({});
+}
+
+QString SwapDialog::massOf(const fleet::Unit& unit) const {
+  return unit.weighed ? session_.figures().mass(inKilograms(*unit.weighed)) : tr("not weighed");
 }
 
 SwapWish SwapDialog::wish() const {
@@ -116,13 +122,11 @@ void SwapDialog::list() {
 void SwapDialog::fill(const std::vector<actions::StandIn>& standIns) {
   const QSignalBlocker quiet(stand_);
   for (const actions::StandIn& each : standIns) {
-    const QString mass =
-        each.unit.weighed ? session_.figures().mass(inKilograms(*each.unit.weighed)) : tr("not weighed");
     const QString examined =
         each.examined
             ? tr("examined %1: %2").arg(dateText(each.examined->date), wordOf(each.examined->result))
             : tr("no examination recorded");
-    QString text = tr("%1 at %2, %3, %4").arg(each.unit.serial, each.unit.place, mass, examined);
+    QString text = tr("%1 at %2, %3, %4").arg(each.unit.serial, each.unit.place, massOf(each.unit), examined);
     if (!each.usable.why.isEmpty()) {
       text += (each.usable.yes ? tr(" – unproven: %1") : tr(" – may not go: %1")).arg(each.usable.why);
     }
@@ -162,12 +166,17 @@ void SwapDialog::show(const actions::Swap& swap) {
   for (const actions::SwappedHang& hang : swap.hangs) {
     worst = std::max(worst, hang.after.verdict);
     const auto& setting = hang.after.setting;
-    about << tr("%1: revision %2 follows %3, %4")
+    about << tr("Hang %1: revision %2 follows %3, %4.")
                  .arg(hang.standing.hang)
                  .arg(hang.standing.revision + 1)
                  .arg(hang.standing.revision)
                  .arg(setting && setting->mark ? tr("the mark stays %1").arg(setting->mark.value_or(0))
                                                : tr("no chain"));
+    if (hang.after.verdict >= options::Verdict::unproven) {
+      about << (hang.after.verdict == options::Verdict::unproven ? tr("NOT CLEARED TO LIFT: %1")
+                                                                 : tr("It fails and cannot be chosen: %1"))
+                   .arg(actions::becauseOf(hang.after));
+    }
     for (build::FlownChange change : build::changesBetween(hang.before, hang.after)) {
       change.what.prepend(hang.standing.hang + QStringLiteral(": "));
       rows.push_back(change);
@@ -176,12 +185,10 @@ void SwapDialog::show(const actions::Swap& swap) {
   if (!swap.unproven.isEmpty()) {
     about << tr("NOT CLEARED TO LIFT: %1").arg(swap.unproven);
   }
-  if (rows.empty()) {
-    about << tr("no figure changes");
-  }
-  about << tr("sign its hold points again");
+  about << (rows.empty() ? tr("No figure changes. Print the sheets again, and sign the hold points again.")
+                         : tr("Print the sheets again, and sign the hold points again."));
   verdict_->setVerdict(worst);
-  about_->setText(about.join(QStringLiteral("; ")) + QLatin1Char('.'));
+  about_->setText(about.join(QLatin1Char('\n')));
   changes_.setFigures(session_.figures());
   changes_.setRows(rows);
   setReady(worst != options::Verdict::fails);

@@ -22,6 +22,7 @@ public:
   SwapWish wish() const;
 
 private:
+  QString massOf(const fleet::Unit& unit) const;
   void list();
   void fill(const std::vector<actions::StandIn>& standIns);
   void judge();

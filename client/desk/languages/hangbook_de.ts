@@ -162,10 +162,6 @@
         <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. „Nach dem Hochziehen“ versucht eine andere Neigung, Trimmhöhe oder anderen Wind, zählt auf, was sich ändert und in welcher Reihenfolge es getan wird, und hält es mit Namen und Grund fest. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
     </message>
     <message>
-        <source>Swap a &amp;unit…</source>
-        <translation>Gerät &amp;tauschen…</translation>
-    </message>
-    <message>
         <source>A unit that is dead at load-in gives its place to another</source>
         <translation>Ein Gerät, das beim Load-in ausfällt, macht einem anderen Platz</translation>
     </message>
@@ -192,6 +188,10 @@
     <message>
         <source>There is no copy. Name another file, or try again.</source>
         <translation>Es gibt keine Kopie. Eine andere Datei nennen, oder noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Swap &amp;a unit…</source>
+        <translation>Gerät t&amp;auschen…</translation>
     </message>
 </context>
 <context>
@@ -2903,10 +2903,6 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>&amp;Tauschen</translation>
     </message>
     <message>
-        <source>%1, %2 at %3</source>
-        <translation>%1, %2 in %3</translation>
-    </message>
-    <message>
         <source>Scan its label, or type its serial or type</source>
         <translation>Etikett scannen, oder Seriennummer oder Typ eingeben</translation>
     </message>
@@ -2995,10 +2991,6 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>Nichts wurde geändert.</translation>
     </message>
     <message>
-        <source>%1: revision %2 follows %3, %4</source>
-        <translation>%1: Revision %2 folgt auf %3, %4</translation>
-    </message>
-    <message>
         <source>the mark stays %1</source>
         <translation>die Marke bleibt %1</translation>
     </message>
@@ -3011,12 +3003,24 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>NICHT ZUM HEBEN FREIGEGEBEN: %1</translation>
     </message>
     <message>
-        <source>no figure changes</source>
-        <translation>keine Zahl ändert sich</translation>
+        <source>%1, %2 at %3, %4</source>
+        <translation>%1, %2 in %3, %4</translation>
     </message>
     <message>
-        <source>sign its hold points again</source>
-        <translation>ihre Haltepunkte neu unterschreiben</translation>
+        <source>Hang %1: revision %2 follows %3, %4.</source>
+        <translation>Hängung %1: Revision %2 folgt auf %3, %4.</translation>
+    </message>
+    <message>
+        <source>It fails and cannot be chosen: %1</source>
+        <translation>Sie ist verletzt und kann nicht gewählt werden: %1</translation>
+    </message>
+    <message>
+        <source>No figure changes. Print the sheets again, and sign the hold points again.</source>
+        <translation>Keine Zahl ändert sich. Die Blätter neu drucken und die Haltepunkte neu unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Print the sheets again, and sign the hold points again.</source>
+        <translation>Die Blätter neu drucken und die Haltepunkte neu unterschreiben.</translation>
     </message>
 </context>
 <context>

@@ -21,6 +21,7 @@
 
 #include "desk/building/flown_panel.h"
 #include "desk/building/move_dialog.h"
+#include "desk/building/print_button.h"
 #include "desk/building/sheet_preview.h"
 #include "desk/first/first_page.h"
 #include "desk/frame/window.h"
@@ -211,6 +212,37 @@ BOOST_AUTO_TEST_CASE(a_flown_hang_is_tried_at_another_aim_and_signed_with_a_name
   on.settle();
   BOOST_TEST(tilt->value() == before.setting.tiltDeg, boost::test_tools::tolerance(0.05));
   BOOST_TEST(on.child<QPushButton>("flownSign")->isEnabled());
+}
+
+BOOST_AUTO_TEST_CASE(an_offline_copy_is_made_says_what_it_is_and_takes_nothing) {
+  const QTemporaryDir folder;
+  const QString copy = folder.filePath(QStringLiteral("ostrel.hangbook"));
+  {
+    OnStore on(folder.filePath(QStringLiteral("tour.sqlite")));
+    on.child<QPushButton>("firstDemo")->click();
+    on.settle();
+    on.window.wantShow(QStringLiteral("Ostrel"), QStringLiteral("left"));
+    on.window.goTo(QStringLiteral("build"));
+    on.settle();
+    on.child<PrintButton>("buildPrint")->copy(copy);
+    on.settle();
+    BOOST_TEST(!on.child<QWidget>("troubleLine")->isVisible(),
+               on.child<QLabel>("troubleText")->text().toStdString());
+    on.child<PrintButton>("buildPrint")->copy(copy); // never over a file
+    on.settle();
+    BOOST_TEST(on.child<QLabel>("troubleText")->text().contains(QStringLiteral("There is no copy")));
+  }
+  OnStore offline(copy);
+  BOOST_TEST(offline.window.session().storeLine().name.startsWith(
+      QStringLiteral("offline copy of Ostrel, show r1")));
+  offline.window.wantShow(QStringLiteral("Ostrel"), QStringLiteral("left"));
+  offline.window.goTo(QStringLiteral("build"));
+  offline.settle();
+  offline.child<QComboBox>("stepsBy")->setEditText(QStringLiteral("Ide Quarrel"));
+  offline.child<QPushButton>("stepsSign")->click();
+  offline.settle();
+  BOOST_TEST(offline.child<QLabel>("troubleText")->text().contains(QStringLiteral("never written")),
+             offline.child<QLabel>("troubleText")->text().toStdString());
 }
 
 BOOST_AUTO_TEST_CASE(a_house_rule_is_tried_then_signed_and_one_that_loosens_is_refused) {

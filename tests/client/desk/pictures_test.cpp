@@ -137,7 +137,7 @@ BOOST_AUTO_TEST_CASE(of_a_hang_once_flown_and_a_unit_swapped) {
   for (const Theme theme : {Theme::light, Theme::dark}) {
     applyTheme(*application, theme);
     const QString suffix = theme == Theme::dark ? QStringLiteral("-dark") : QStringLiteral("-light");
-    Shown at(folder.filePath(QStringLiteral("tour.sqlite")));
+    Shown at(qEnvironmentVariable("HANGBOOK_STORE", folder.filePath(QStringLiteral("tour.sqlite"))));
     at.window.resize(1440, 900);
     if (at.window.session().overview().empty()) {
       at.child<QPushButton>("firstDemo")->click();
@@ -149,7 +149,7 @@ BOOST_AUTO_TEST_CASE(of_a_hang_once_flown_and_a_unit_swapped) {
     at.grab(QStringLiteral("flown") + suffix);
     at.child<QPushButton>("buildSwap")->click();
     auto* dead = at.child<QComboBox>("swapDead");
-    dead->setCurrentIndex(dead->findData(QStringLiteral("MB007")));
+    dead->setCurrentIndex(dead->findData(qEnvironmentVariable("HANGBOOK_UNIT", QStringLiteral("MB001"))));
     at.settle();
     at.settle();
     at.child<QLineEdit>("swapReason")->setText(QStringLiteral("horn rattles"));

@@ -202,8 +202,9 @@ BOOST_AUTO_TEST_CASE(a_dead_unit_is_swapped_once_all_that_changes_is_told_and_sw
   BOOST_TEST_REQUIRE(stand->currentIndex() == 0);
   const QString serial = stand->currentData().toString();
   const QString place = unit(serial).place;
-  BOOST_TEST(
-      on.child<QLabel>("swapAbout")->text().contains(QStringLiteral("left: revision %1").arg(before + 1)));
+  BOOST_TEST(on.child<QLabel>("swapAbout")
+                 ->text()
+                 .contains(QStringLiteral("Hang left: revision %1").arg(before + 1)));
   auto* accept = on.child<QPushButton>("swapAccept");
   on.child<QComboBox>("swapBy")->setEditText(ide);
   BOOST_TEST(!accept->isEnabled()); // no reason

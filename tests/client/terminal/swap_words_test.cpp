@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A unit of the demo tour that is dead at load-in: what may stand in, what it changes, and the sheets after
 // it.
+#include <algorithm>
+
 #include <boost/test/unit_test.hpp>
 
 #include "client/terminal/demo_fixture.h"
@@ -38,26 +40,61 @@ struct LoadIn : Demo {
 
 BOOST_FIXTURE_TEST_SUITE(swap_words, LoadIn)
 
-BOOST_AUTO_TEST_CASE(a_heavier_stand_in_is_told_signed_and_outdates_the_sheets) {
+BOOST_AUTO_TEST_CASE(looking_changes_nothing_and_signing_outdates_the_sheets) {
   BOOST_TEST_REQUIRE(!stand.empty());
-  BOOST_TEST(swap({"--for", dead}).ending == Ending::badInput);
+  BOOST_TEST((swap({"--for", dead}).ending == Ending::badInput));   // itself
+  BOOST_TEST((swap({"--for", "CH01"}).ending == Ending::badInput)); // another type
   const std::string file = folder.filePath(QStringLiteral("b.csv")).toStdString();
   const std::string code =
       textOf(run({"report", "load-sheet", "--show", "Ostrel", "-o", file, "--json"}).json(), "code")
           .toStdString();
-  const Ran looked = swap({"--for", stand, "--json"});
-  const QJsonObject told = looked.json();
+  const QJsonObject told = swap({"--for", stand, "--json"}).json();
   BOOST_TEST(textOf(told, "format").toStdString() == "hangbook.swap/1");
   BOOST_TEST(listOf(told, "hangs").size() == 2);
   BOOST_TEST(!told[QLatin1String("kept")].toBool());
-  BOOST_TEST(run({"report", "--verify", code}).said("current")); // looking changes nothing
-  BOOST_TEST(swap({"--for", stand, "--sign", "--by", "Orla Tench"}).ending == Ending::badInput); // no reason
+  BOOST_TEST(
+      (swap({"--for", stand, "--sign", "--by", "Orla Tench"}).ending == Ending::badInput)); // no reason
+  BOOST_TEST(run({"report", "--verify", code}).said("current"));
+  BOOST_TEST(run({"unit", dead}).said("ready"));
   const Ran kept = swap({"--for", stand, "--sign", "--reason", "horn rattles", "--by", "Orla Tench"});
   BOOST_TEST(kept.err == "");
   BOOST_TEST(run({"report", "--verify", code}).said("OUTDATED"));
   BOOST_TEST(run({"unit", dead}).said("quarantined"));
   BOOST_TEST(run({"unit", dead}).said("horn rattles"));
-  BOOST_TEST(swap({"--for", stand}).ending != Ending::badInput);
+  const QJsonObject again = swap({"--for", stand, "--json"}).json();
+  for (const QJsonValue& hang : listOf(again, "hangs")) {
+    BOOST_TEST(hang[QLatin1String("signed_revision")].toInt() == 2);
+  }
+  // The dead one is kept back: it stands in for nobody.
+  const Ran back = run({"swap", "--show", "Ostrel", "--unit", stand, "--for", dead});
+  BOOST_TEST((back.ending == Ending::failing));
+  BOOST_TEST(back.warned("cannot take its place"));
+}
+
+BOOST_AUTO_TEST_CASE(a_stand_in_weighed_since_is_told_against_what_was_signed) {
+  QString units = QString::fromStdString(run({"export", "--kind", "units"}).out);
+  QStringList lines = units.split(QLatin1Char('\n'));
+  const auto row = std::find_if(lines.begin(), lines.end(), [&](const QString& line) {
+    return line.contains(QString::fromStdString(stand + ","));
+  });
+  BOOST_TEST_REQUIRE((row != lines.end()));
+  const QStringList headings = lines.front().split(QLatin1Char(','));
+  QStringList cells = row->split(QLatin1Char(','));
+  cells[headings.indexOf(QStringLiteral("weighed [kg]"))] = QStringLiteral("99.2");
+  cells[headings.indexOf(QStringLiteral("weighed on"))] = QStringLiteral("2026-11-20");
+  cells[headings.indexOf(QStringLiteral("weighed by"))] = QStringLiteral("Orla Tench");
+  const std::string file =
+      (lines.front() + QLatin1Char('\n') + cells.join(QLatin1Char(',')) + QLatin1Char('\n')).toStdString();
+  BOOST_TEST_REQUIRE(run({"import", "--kind", "units", "-", "--by", "Orla Tench"}, file).err == "");
+  const QJsonObject hang = listOf(swap({"--for", stand, "--json"}).json(), "hangs").at(0).toObject();
+  BOOST_TEST(hang[QLatin1String("mass_kg")].toDouble() >
+             hang[QLatin1String("mass_before_kg")].toDouble() + 5.0);
+  QStringList changed;
+  for (const QJsonValue& each : listOf(hang, "changes")) {
+    changed << each[QLatin1String("what")].toString();
+  }
+  BOOST_TEST(changed.contains(QStringLiteral("mass below the hooks")));
+  BOOST_TEST(changed.filter(QStringLiteral("dynamic at worst")).size() == 2);
 }
 
 BOOST_AUTO_TEST_SUITE_END()

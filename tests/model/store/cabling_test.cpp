@@ -6,49 +6,11 @@
 #include <algorithm>
 
 #include "store/cabling_store.h"
-#include "support/sample_house.h"
+#include "support/sample_cabling.h"
 
 using namespace hangbook;
 using namespace hangbook::store;
 using namespace hangbook::testing;
-
-namespace {
-
-struct Sample {
-  catalogue::ConnectorType connector;
-  catalogue::Socket socket;
-  catalogue::LoomEnd end;
-  calendar::Plug plug;
-
-  Sample() {
-    connector.name = QStringLiteral("Teasel 8");
-    connector.maker = QStringLiteral("Teasel Connectors");
-    connector.carries = catalogue::Carries::signalAndPower;
-    connector.source = {QStringLiteral("sheet 2"), QDate(2026, 2, 10)};
-    socket.cabinet = QStringLiteral("Marram bass");
-    socket.name = QStringLiteral("in");
-    socket.connector = connector.name;
-    end.loom = QStringLiteral("shackle 12"); // that it is a loom is held by the import
-    end.name = QStringLiteral("A");
-    end.connector = connector.name;
-    end.colour = QStringLiteral("yellow");
-    end.reach = metres(21.5);
-    const calendar::Show show = sampleShow(QStringLiteral("Skerrymouth"), QStringLiteral("Gannet Hall"));
-    plug.tour = show.tour;
-    plug.show = show.name;
-    plug.hang = show.hangs.front().name;
-    plug.element = 3;
-    plug.socket = socket.name;
-    plug.cabinet = socket.cabinet;
-    plug.loom = end.loom;
-    plug.label = QStringLiteral("left 1");
-    plug.end = end.name;
-    plug.rack = QStringLiteral("stage left");
-    plug.channel = QStringLiteral("2");
-  }
-};
-
-} // namespace
 
 BOOST_AUTO_TEST_SUITE(cabling)
 
@@ -56,11 +18,8 @@ BOOST_DATA_TEST_CASE(comes_back_whole_and_follows_a_renaming, bothEngines, engin
   const FreshStore fresh(engine);
   const auto store = fresh.open();
   fill(*store);
-  const Sample sample;
-  save(*store, sample.connector);
-  save(*store, sample.socket);
-  save(*store, sample.end);
-  save(*store, sample.plug);
+  const SampleCabling sample;
+  sample.saveTo(*store);
   catalogue::Socket bare;
   bare.cabinet = QStringLiteral("Marram downfill");
   bare.name = QStringLiteral("in");
@@ -88,7 +47,7 @@ BOOST_DATA_TEST_CASE(refuses_what_does_not_fit, bothEngines, engine) {
   const FreshStore fresh(engine);
   const auto store = fresh.open();
   fill(*store);
-  const Sample sample;
+  const SampleCabling sample;
   save(*store, sample.connector);
   save(*store, sample.end);
   save(*store, sample.plug);

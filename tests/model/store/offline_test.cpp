@@ -14,7 +14,7 @@
 #include "store/offline.h"
 #include "store/snapshot_store.h"
 #include "store/venue_store.h"
-#include "support/sample_house.h"
+#include "support/sample_cabling.h"
 
 using namespace hangbook;
 using namespace hangbook::store;
@@ -37,6 +37,7 @@ BOOST_DATA_TEST_CASE(a_copy_holds_what_the_store_holds, bothEngines, engine) {
   const auto store = fresh.open();
   fill(*store);
   append(*store, sampleMark());
+  SampleCabling().saveTo(*store);
   const QString file = fresh.path(QStringLiteral("copy.hangbook"));
   store->reading([&] { writeOfflineCopy(*store, file, about, [](Store&) {}); });
   const auto copy = Store::open(file);
@@ -52,6 +53,12 @@ BOOST_DATA_TEST_CASE(a_copy_holds_what_the_store_holds, bothEngines, engine) {
   BOOST_CHECK(loadExaminations(*copy) == loadExaminations(*store));
   BOOST_CHECK(!loadUnits(*copy).empty());
   BOOST_CHECK(!loadMarks(*copy).empty());
+  const calendar::Cabling cabling = loadCabling(*copy);
+  BOOST_CHECK(cabling == loadCabling(*store));
+  for (const std::size_t rows :
+       {cabling.connectors.size(), cabling.sockets.size(), cabling.ends.size(), cabling.plugs.size()}) {
+    BOOST_TEST(rows == 1U);
+  }
   BOOST_CHECK_EXCEPTION(append(*copy, sampleMark()), StoreError,
                         [](const StoreError& error) { return error.cause() == Cause::readOnly; });
   BOOST_CHECK(!offlineCopyIn(*store));
