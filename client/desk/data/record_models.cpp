@@ -26,18 +26,18 @@ Cell dayCell(const QDate& date) {
 Heading RecordModel::headingOf(RecordColumn column) const {
   switch (column) {
   case RecordColumn::kind:
-    return {.title = Words::tr("Kind"), .characters = 15};
+    return {.title = Words::tr("Kind"), .characters = 13};
   case RecordColumn::name:
-    return {.title = Words::tr("Name"), .characters = 20, .wish = 30};
+    return {.title = Words::tr("Name"), .characters = 25, .wish = 32};
   case RecordColumn::belongsTo:
-    return {.title = Words::tr("Maker, town, whose"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Maker, town"), .characters = 14, .wish = 24};
   case RecordColumn::unknown:
     return {.title = Words::tr("Not known"),
             .figure = true,
             .characters = 11,
             .toolTip = Words::tr("Figures without which a rule may stay unproven")};
   case RecordColumn::source:
-    return {.title = Words::tr("Source"), .characters = 16, .wish = 40};
+    return {.title = Words::tr("Source"), .characters = 13, .wish = 40};
   case RecordColumn::date:
     return {.title = Words::tr("Dated"), .characters = 12};
   case RecordColumn::count:

@@ -101,9 +101,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
     keepVisit();
     showHidden();
   });
-  for (const auto signal : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved}) {
-    connect(&page_->proxy(), signal, this, [this] { showHidden(); });
-  }
+  connect(&page_->proxy(), &SortFilter::shownChanged, this, [this] { showHidden(); });
   connect(form_, &ExamineForm::recordAsked, this, &ExaminationsPlace::record);
   connect(form_, &ExamineForm::fileAsked, this, [this] {
     if (const QString name = fileAsker_(); !name.isEmpty()) {

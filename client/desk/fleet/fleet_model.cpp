@@ -1,25 +1,39 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/fleet/fleet_model.h"
 
+#include <utility>
+
 #include <QHash>
 
 #include "desk/words/plain_words.h"
 #include "desk/words/words.h"
 
 namespace hangbook::desk {
-void FleetModel::setFacts(const Overview& overview) {
-  today_ = overview.today;
+void FleetModel::setFacts(std::shared_ptr<const Overview> facts) {
+  const auto before = std::exchange(facts_, std::move(facts)); // until no row points into it
+  today_ = facts_->today;
+  texts_ = {.noRule = Words::tr("no rule"),
+            .noRuleMeans = Words::tr("No examination rule speaks of it."),
+            .notWeighed = Words::tr("Not weighed; the maker's figure counts."),
+            .own = Words::tr("own"),
+            .kinds = {},
+            .states = {}};
   QHash<QString, const fleet::Due*> first;
-  for (const calendar::Planned& line : overview.due) {
+  for (const calendar::Planned& line : facts_->due) {
     if (!first.contains(line.due.serial)) { // the lines come the most pressing first
       first.insert(line.due.serial, &line.due);
     }
   }
   std::vector<FleetLine> lines;
-  lines.reserve(overview.units.size());
-  for (const fleet::Unit& unit : overview.units) {
-    const fleet::Due* due = first.value(unit.serial, nullptr);
-    lines.push_back({unit, due == nullptr ? std::nullopt : std::optional(*due)});
+  lines.reserve(facts_->units.size());
+  for (const fleet::Unit& unit : facts_->units) {
+    lines.push_back({&unit, first.value(unit.serial, nullptr)});
+    if (QString& kind = texts_.kinds[unit.kind]; kind.isEmpty()) {
+      kind = wordOf(unit.kind);
+    }
+    if (QString& state = texts_.states[unit.state]; state.isEmpty()) {
+      state = wordOf(unit.state);
+    }
   }
   setRows(std::move(lines));
 }
@@ -59,7 +73,7 @@ Heading FleetModel::headingOf(FleetColumn column) const {
 }
 
 Cell FleetModel::stateOf(const fleet::Unit& unit) const {
-  Cell cell{.text = wordOf(unit.state), .number = static_cast<double>(unit.state)};
+  Cell cell{.text = texts_.states.value(unit.state), .number = static_cast<double>(unit.state)};
   if (unit.state == fleet::UnitState::quarantined || unit.state == fleet::UnitState::writtenOff) {
     cell.verdict = options::Verdict::fails;
     cell.toolTip = Words::tr("Not to be used.");
@@ -72,9 +86,7 @@ Cell FleetModel::stateOf(const fleet::Unit& unit) const {
 
 Cell FleetModel::dueOf(const FleetLine& line) const {
   if (!line.due) {
-    return {.text = Words::tr("no rule"),
-            .missing = true,
-            .toolTip = Words::tr("No examination rule speaks of it.")};
+    return {.text = texts_.noRule, .missing = true, .toolTip = texts_.noRuleMeans};
   }
   if (!line.due->due.isValid()) {
     const bool never = !line.due->last.isValid();
@@ -94,12 +106,12 @@ Cell FleetModel::dueOf(const FleetLine& line) const {
 }
 
 Cell FleetModel::cellOf(const FleetLine& line, FleetColumn column) const {
-  const fleet::Unit& unit = line.unit;
+  const fleet::Unit& unit = *line.unit;
   switch (column) {
   case FleetColumn::serial:
     return {.text = unit.serial, .strong = true};
   case FleetColumn::kind:
-    return {.text = wordOf(unit.kind)};
+    return {.text = texts_.kinds.value(unit.kind)};
   case FleetColumn::type:
     return {.text = unit.type};
   case FleetColumn::state:
@@ -116,14 +128,12 @@ Cell FleetModel::cellOf(const FleetLine& line, FleetColumn column) const {
     return dueOf(line);
   case FleetColumn::weighed:
     if (!unit.weighed) {
-      return {.text = QStringLiteral("–"),
-              .missing = true,
-              .toolTip = Words::tr("Not weighed; the maker's figure counts.")};
+      return {.text = QStringLiteral("–"), .missing = true, .toolTip = texts_.notWeighed};
     }
     return {.text = figures_.mass(inKilograms(*unit.weighed)), .number = inKilograms(*unit.weighed)};
   case FleetColumn::owner:
     if (unit.owner.isEmpty()) {
-      return {.text = Words::tr("own"), .missing = false};
+      return {.text = texts_.own, .missing = false};
     }
     return {.text = unit.hiredUntil.isValid()
                         ? Words::tr("%1, until %2").arg(unit.owner, dateText(unit.hiredUntil))

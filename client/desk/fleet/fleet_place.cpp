@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/fleet/fleet_place.h"
 
-#include <algorithm>
-
 #include <QDialog>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -190,17 +188,12 @@ void FleetPlace::takeFocus() {
 
 void FleetPlace::showFacts() {
   const QString kept = selected_;
-  model_.setFacts(session_.overview());
+  model_.setFacts(session_.facts());
   bench_->showFacts();
   const auto& units = session_.overview().units;
   labels_->setEnabled(!units.empty());
-  const auto away = std::count_if(units.begin(), units.end(), [](const fleet::Unit& each) {
-    return each.state == fleet::UnitState::away;
-  });
-  const auto out = std::count_if(units.begin(), units.end(), [](const fleet::Unit& each) {
-    return each.state == fleet::UnitState::quarantined || each.state == fleet::UnitState::inRepair;
-  });
-  setNote(tr("%1 away · %2 not to be used").arg(away).arg(out));
+  const UnitSums& sums = session_.overview().sums;
+  setNote(tr("%1 away · %2 not to be used").arg(sums.away).arg(sums.notToBeUsed));
   if (!kept.isEmpty()) {
     page_->select(kept);
   }
@@ -209,7 +202,7 @@ void FleetPlace::showFacts() {
 
 const fleet::Unit* FleetPlace::current() const {
   const int row = page_->currentRow();
-  return row < 0 ? nullptr : &model_.at(row).unit;
+  return row < 0 ? nullptr : model_.at(row).unit;
 }
 
 QStringList FleetPlace::people() const {
@@ -310,7 +303,7 @@ void FleetPlace::askLabels() {
   } else {
     for (int row = 0; row < listed; ++row) {
       const fleet::Unit& each =
-          model_.at(page_->proxy().mapToSource(page_->proxy().index(row, 0)).row()).unit;
+          *model_.at(page_->proxy().mapToSource(page_->proxy().index(row, 0)).row()).unit;
       if (each.state != fleet::UnitState::writtenOff) {
         labels.push_back(reports::labelOf(each));
       }

@@ -12,7 +12,6 @@
 #include <QVBoxLayout>
 
 #include "desk/lists/list_page.h"
-#include "desk/lists/natural.h"
 #include "desk/style/scale.h"
 #include "desk/style/verdict_label.h"
 #include "desk/words/plain_words.h"
@@ -184,13 +183,8 @@ void LoadPage::offerTrucks() {
     }
   }
   QStringList others; // what is loaded into a truck that nobody entered as one can be looked at too
-  for (const fleet::Unit& unit : session_.overview().units) {
-    if (!unit.place.isEmpty() && !known.contains(unit.place)) {
-      known << unit.place;
-      others << unit.place;
-    }
-  }
-  std::ranges::sort(others, [](const QString& a, const QString& b) { return compareNatural(a, b) < 0; });
+  std::ranges::copy_if(session_.overview().sums.places, std::back_inserter(others),
+                       [&](const QString& each) { return !known.contains(each); });
   QList<std::pair<QString, QVariant>> lines;
   for (const QString& each : trucks + others) {
     lines << std::pair{each, QVariant(each)};

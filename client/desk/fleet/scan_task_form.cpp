@@ -89,7 +89,7 @@ void ScanTaskForm::setFacts(const Overview& overview) {
       shows_.push_back(each);
     }
   }
-  carts_.clear();
+  carts_ = overview.sums.carts;
   trucks_.clear();
   bays_.clear();
   places_.clear();
@@ -98,20 +98,16 @@ void ScanTaskForm::setFacts(const Overview& overview) {
     (each.kind == fleet::PlaceKind::truck ? trucks_ : bays_) << each.name;
     places_ << each.name;
   }
-  for (const fleet::Unit& each : overview.units) {
-    if (each.kind == fleet::UnitKind::cart && each.state != fleet::UnitState::writtenOff) {
-      carts_ << each.serial;
-    }
-    if (each.state != fleet::UnitState::away && !each.place.isEmpty() && places_.size() < 500 &&
-        !places_.contains(each.place)) {
-      places_ << each.place;
-      bays_ << each.place;
+  for (const QString& each : overview.sums.held) {
+    if (!places_.contains(each)) {
+      places_ << each;
+      bays_ << each;
     }
   }
   for (const people::Person& each : overview.people) {
     people << each.name;
   }
-  for (QStringList* each : {&carts_, &trucks_, &bays_, &places_}) {
+  for (QStringList* each : {&trucks_, &bays_, &places_}) {
     each->sort();
   }
   offerIn(*truck_, trucks_);

@@ -1733,6 +1733,10 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
+    <message>
+        <source>Looking …</source>
+        <translation>Wird gesucht …</translation>
+    </message>
 </context>
 <context>
     <name>LoadChart</name>
@@ -3752,8 +3756,8 @@ Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen 
         <translation>Name</translation>
     </message>
     <message>
-        <source>Maker, town, whose</source>
-        <translation>Hersteller, Stadt, wessen</translation>
+        <source>Maker, town</source>
+        <translation>Hersteller, Stadt</translation>
     </message>
     <message>
         <source>Not known</source>

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/lists/list_page.h"
 
+#include <utility>
+
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -46,7 +48,7 @@ ListPage::ListPage(const QString& name, const QString& title, TableModel& model,
       search_(new QLineEdit(this)), count_(new QLabel(this)), empty_(new QLabel(table_->viewport())),
       controls_(new QWidget(this)) {
   setObjectName(name);
-  proxy_->setSourceModel(&model);
+  proxy_->setModel(model);
   table_->setObjectName(name + QStringLiteral("Table"));
   table_->setAccessibleName(title);
   table_->setModel(proxy_);
@@ -83,12 +85,18 @@ ListPage::ListPage(const QString& name, const QString& title, TableModel& model,
   all->addWidget(table_, 1);
 
   connect(search_, &QLineEdit::textChanged, this, [this](const QString& text) { proxy_->setWords(text); });
-  for (const auto signal : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved}) {
-    connect(proxy_, signal, this, [this] { refreshCount(); });
-  }
+  connect(proxy_, &SortFilter::aboutToFilter, this, &ListPage::keepCurrent);
+  connect(proxy_, &SortFilter::shownChanged, this, [this] {
+    refreshCount();
+    restoreCurrent();
+  });
   connect(proxy_, &QAbstractItemModel::modelReset, this, [this] { refreshCount(); });
-  connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-          [this] { Q_EMIT currentRowChanged(currentRow()); });
+  connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
+    wanted_.clear();
+    if (!restoring_) {
+      Q_EMIT currentRowChanged(currentRow());
+    }
+  });
   refreshCount();
 }
 
@@ -115,12 +123,50 @@ bool ListPage::showKey(const QString& key) {
 
 bool ListPage::select(const QString& key) {
   for (int row = 0; row < proxy_->rowCount(); ++row) {
-    if (proxy_->index(row, 0).data(keyRole).toString() == key) {
-      table_->setCurrentIndex(proxy_->index(row, 0));
+    const QModelIndex index = proxy_->index(row, 0);
+    if (model_.keyAt(proxy_->mapToSource(index).row()) == key) {
+      table_->setCurrentIndex(index);
+      return true;
+    }
+  }
+  for (int row = 0; proxy_->working() && row < model_.rowCount(); ++row) {
+    if (model_.keyAt(row) == key) {
+      wanted_ = key;
       return true;
     }
   }
   return false;
+}
+
+void ListPage::keepCurrent() {
+  kept_ = currentRow();
+  selected_ = table_->selectionModel()->hasSelection();
+}
+
+/// A filter changes its rows by a reset, which takes the current one away without a word.
+void ListPage::restoreCurrent() {
+  const int before = std::exchange(kept_, {}).value_or(-1);
+  if (!wanted_.isEmpty()) {
+    if (const QString key = std::exchange(wanted_, {}); select(key)) {
+      table_->scrollTo(table_->currentIndex(), QAbstractItemView::PositionAtCenter);
+    }
+    return;
+  }
+  if (before < 0) {
+    return;
+  }
+  const int now = proxy_->nearestShown(before);
+  if (now < 0) {
+    Q_EMIT currentRowChanged(-1);
+    return;
+  }
+  restoring_ = now == before; // for whom it is the same row, nothing has happened
+  const auto how = selected_ || now != before
+                       ? QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows
+                       : QItemSelectionModel::SelectionFlags(QItemSelectionModel::NoUpdate);
+  table_->selectionModel()->setCurrentIndex(proxy_->mapFromSource(model_.index(now, 0)), how);
+  restoring_ = false;
+  table_->scrollTo(table_->currentIndex());
 }
 
 int ListPage::currentRow() const {
@@ -140,7 +186,7 @@ void ListPage::refreshCount() {
   const int all = model_.rowCount();
   const QString rows = all == 1 ? tr("1 row") : tr("%1 rows").arg(all);
   count_->setText(shown == all ? rows : tr("%1 of %2").arg(shown).arg(rows));
-  empty_->setText(all == 0 ? none_ : noneFits_);
+  empty_->setText(all == 0 ? none_ : proxy_->working() ? tr("Looking …") : noneFits_);
   empty_->setVisible(shown == 0);
   empty_->setGeometry(table_->viewport()->rect());
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <memory>
+#include <optional>
 
 #include <QTableView>
 #include <QWidget>
@@ -39,7 +39,8 @@ public:
   /// Selects and shows the row of that key. Answers whether there is one.
   bool showKey(const QString& key);
   /// Makes the row of that key the current one, where it is listed and the search lets it through; the search
-  /// and where the list is scrolled to stay.
+  /// and where the list is scrolled to stay. Where a long list is still being searched, as soon as it is
+  /// found.
   bool select(const QString& key);
   /// Source row of the current selection, -1 where nothing is selected.
   int currentRow() const;
@@ -52,6 +53,8 @@ protected:
 
 private:
   void refreshCount();
+  void keepCurrent();
+  void restoreCurrent();
 
   TableModel& model_;
   SortFilter* proxy_;
@@ -62,6 +65,10 @@ private:
   QWidget* controls_;
   QString none_;
   QString noneFits_;
+  QString wanted_;          ///< key of the row to select when a search that is under way has found it
+  std::optional<int> kept_; ///< current source row while the filter changes
+  bool selected_ = false;
+  bool restoring_ = false;
 };
 
 } // namespace hangbook::desk

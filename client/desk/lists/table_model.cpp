@@ -6,6 +6,11 @@
 #include "desk/style/verdict_mark.h"
 
 namespace hangbook::desk {
+namespace {
+
+constexpr qsizetype usualLine = 160; // letters
+
+} // namespace
 
 int TableModel::rowCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : rows();
@@ -59,6 +64,16 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
   default:
     return {};
   }
+}
+
+QString TableModel::searched(int row) const {
+  QString line;
+  line.reserve(usualLine);
+  for (int column = 0; column < columns(); ++column) {
+    line += cell(row, column).text;
+    line += QLatin1Char('\n');
+  }
+  return line.toCaseFolded();
 }
 
 QVariant TableModel::headerData(int section, Qt::Orientation orientation, int role) const {

@@ -52,6 +52,11 @@ public:
 
   virtual Heading heading(int column) const = 0;
 
+  /// What the row is known by elsewhere.
+  QString keyAt(int row) const { return key(row); }
+  /// What stands in a row, all of it in one text, small letters: what is searched.
+  QString searched(int row) const;
+
 private:
   virtual int rows() const = 0;
   virtual int columns() const = 0;

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include <QCoreApplication>
+#include <QHash>
 #include <QTimeZone>
 
 #include "desk/route/route_model.h"
@@ -10,6 +11,16 @@
 
 namespace hangbook::desk {
 namespace {
+
+/// "CEST". Asked of the time zones' own tables once for each zone and season: they take their time.
+QString shortName(const QTimeZone& zone, const QDateTime& local) {
+  thread_local QHash<std::pair<QByteArray, int>, QString> known;
+  QString& name = known[{zone.id(), zone.offsetFromUtc(local)}];
+  if (name.isEmpty()) {
+    name = zone.displayName(local, QTimeZone::ShortName);
+  }
+  return name;
+}
 
 /// A time as the clock on the venue's wall shows it.
 QString localTime(const QDateTime& instant, const venue::Venue* venue) {
@@ -21,7 +32,7 @@ QString localTime(const QDateTime& instant, const venue::Venue* venue) {
     return instant.toUTC().toString(QStringLiteral("HH:mm")) + QStringLiteral(" UTC");
   }
   const QDateTime local = instant.toTimeZone(zone);
-  return local.toString(QStringLiteral("HH:mm ")) + zone.displayName(local, QTimeZone::ShortName);
+  return local.toString(QStringLiteral("HH:mm ")) + shortName(zone, local);
 }
 
 /// Hangs with like stacks are named together: "left, right: 6 full".

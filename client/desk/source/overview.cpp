@@ -3,6 +3,10 @@
 
 #include <algorithm>
 
+#include <QSet>
+
+#include "desk/lists/natural.h"
+
 namespace hangbook::desk {
 namespace {
 
@@ -12,7 +16,42 @@ auto* firstOf(const Range& range, Test test) {
   return found == range.end() ? nullptr : &*found;
 }
 
+/// Names to choose from: more nobody reads through.
+constexpr qsizetype mostHeld = 500;
+
+void sortNaturally(QStringList& names) {
+  std::sort(names.begin(), names.end(),
+            [](const QString& a, const QString& b) { return compareNatural(a, b) < 0; });
+}
+
 } // namespace
+
+UnitSums sumsOf(const std::vector<fleet::Unit>& units) {
+  UnitSums sums;
+  QSet<QString> places;
+  QSet<QString> held;
+  for (const fleet::Unit& unit : units) {
+    const bool away = unit.state == fleet::UnitState::away;
+    if (!unit.place.isEmpty()) {
+      places.insert(unit.place);
+      if (!away && held.size() < mostHeld) {
+        held.insert(unit.place);
+      }
+    }
+    if (unit.kind == fleet::UnitKind::cart && unit.state != fleet::UnitState::writtenOff) {
+      sums.carts << unit.serial;
+    }
+    sums.away += away ? 1 : 0;
+    sums.notToBeUsed +=
+        unit.state == fleet::UnitState::quarantined || unit.state == fleet::UnitState::inRepair ? 1 : 0;
+  }
+  sums.places = QStringList(places.begin(), places.end());
+  sums.held = QStringList(held.begin(), held.end());
+  for (QStringList* each : {&sums.places, &sums.held, &sums.carts}) {
+    sortNaturally(*each);
+  }
+  return sums;
+}
 
 const calendar::Show* findShow(const Overview& overview, const ShowKey& key) {
   return firstOf(overview.shows,

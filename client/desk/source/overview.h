@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <QDate>
+#include <QStringList>
 
 #include "calendar/show.h"
 #include "calendar/where_best.h"
@@ -23,6 +24,18 @@ struct PlanEdit; // actions/plan_edit.h
 
 namespace hangbook::desk {
 
+/// What several places ask of all units, worked out where the facts are read: walking 100,000 units takes
+/// longer than a window may stand still.
+struct UnitSums {
+  QStringList places{}; ///< every place recorded of a unit, in natural order
+  QStringList held{};   ///< the first of those that hold a unit which is not away
+  QStringList carts{};  ///< serials of carts that were not written off, in natural order
+  int away = 0;
+  int notToBeUsed = 0; ///< quarantined or in repair
+};
+
+UnitSums sumsOf(const std::vector<fleet::Unit>& units);
+
 /// All that the lists show, as one value taken from the store at one moment.
 struct Overview {
   std::vector<calendar::Tour> tours{};
@@ -30,6 +43,7 @@ struct Overview {
   std::vector<venue::Venue> venues{};
   catalogue::Catalogue catalogue{};
   std::vector<fleet::Unit> units{};
+  UnitSums sums{}; ///< of the units, from `sumsOf`
   std::vector<fleet::ExaminationRule> rules{};
   std::vector<fleet::Examination> examinations{}; ///< the newest valid one of each unit and rule
   std::vector<fleet::Occurrence> occurrences{};   ///< that decide when something is due

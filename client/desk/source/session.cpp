@@ -47,7 +47,9 @@ void Session::reload() {
   work_.start(
       this,
       [source = source_](Watch&) {
-        return Read{source->storeLine(), std::make_shared<const Overview>(source->overview())};
+        auto overview = std::make_shared<Overview>(source->overview());
+        overview->sums = sumsOf(overview->units);
+        return Read{source->storeLine(), std::move(overview)};
       },
       [this](Read read) {
         storeLine_ = std::move(read.line);

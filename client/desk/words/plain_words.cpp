@@ -106,7 +106,27 @@ QString ruleWords(const QString& rule) {
 }
 
 QString dateText(const QDate& date) {
-  return date.isValid() ? date.toString(Qt::ISODate) : notKnownText();
+  if (!date.isValid()) {
+    return notKnownText();
+  }
+  int year = 0;
+  int month = 0;
+  int day = 0;
+  date.getDate(&year, &month, &day);
+  if (year < 0 || year > 9999) {
+    return date.toString(Qt::ISODate);
+  }
+  // Digit by digit: lists of thousands of lines ask for their days whenever a letter is typed.
+  QString text = QStringLiteral("0000-00-00");
+  const auto put = [&text](qsizetype last, int figure) {
+    for (; figure > 0; figure /= 10) {
+      text[last--] = QChar(u'0' + figure % 10);
+    }
+  };
+  put(3, year);
+  put(6, month);
+  put(9, day);
+  return text;
 }
 
 } // namespace hangbook::desk

@@ -49,10 +49,10 @@ BOOST_DATA_TEST_CASE(serials_sort_by_their_numbers,
 BOOST_AUTO_TEST_CASE(fleet_sorts_searches_and_keeps_what_is_not_known_last) {
   FleetModel model;
   const QAbstractItemModelTester tester(&model, fatal);
-  model.setFacts(smallOverview());
+  model.setFacts(std::make_shared<const Overview>(smallOverview()));
   SortFilter proxy;
   const QAbstractItemModelTester proxyTester(&proxy, fatal);
-  proxy.setSourceModel(&model);
+  proxy.setModel(model);
   proxy.sort(static_cast<int>(FleetColumn::serial));
   BOOST_TEST(column(proxy, 0) == "MB-2|MB-9|MB-10|MH-1");
   for (const auto order : {Qt::AscendingOrder, Qt::DescendingOrder}) {
@@ -152,7 +152,7 @@ BOOST_AUTO_TEST_CASE(a_stack_reads_as_crew_say_it) {
 
 BOOST_AUTO_TEST_CASE(columns_share_what_is_over_and_keep_their_least_width) {
   FleetModel model;
-  model.setFacts(smallOverview());
+  model.setFacts(std::make_shared<const Overview>(smallOverview()));
   ListPage page(QStringLiteral("fitList"), QStringLiteral("Units"), model,
                 static_cast<int>(FleetColumn::owner), 0, Qt::AscendingOrder);
   const auto widths = [&](int width) {
@@ -183,7 +183,7 @@ BOOST_AUTO_TEST_CASE(an_empty_list_says_why) {
   auto* empty = page.findChild<QWidget*>(QStringLiteral("testListEmpty"));
   BOOST_TEST_REQUIRE(empty != nullptr);
   BOOST_TEST(empty->property("text").toString().toStdString() == "none at all");
-  model.setFacts(smallOverview());
+  model.setFacts(std::make_shared<const Overview>(smallOverview()));
   BOOST_TEST(empty->isHidden());
   page.proxy().setWords(QStringLiteral("xyzzy"));
   BOOST_TEST(!empty->isHidden());
