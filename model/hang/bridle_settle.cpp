@@ -141,15 +141,13 @@ Held settleStiff(const std::vector<Leg>& legs, const Vector3d& load) {
 }
 
 struct Energy {
-  double value = 0.0;
-  Vector3d slope = Vector3d::Zero();
-  Matrix3d curvature = Matrix3d::Zero();
+  double value{};
+  Vector3d slope;
+  Matrix3d curvature;
 };
 
 Energy energyAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector3d& apex) {
-  Energy energy;
-  energy.value = -load.dot(apex);
-  energy.slope = -load;
+  Energy energy{-load.dot(apex), -load, Matrix3d::Zero()};
   for (const Leg& leg : legs) {
     const Vector3d down = apex - leg.point;
     const double length = down.norm();

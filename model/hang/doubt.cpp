@@ -20,7 +20,6 @@ void bound(const Within& within, Unfavourable& into) {
     chain.most = std::max(chain.most, within.tension.high);
     if (within.pivotHeld) {
       chain.tension = std::min(chain.tension, within.tension.low);
-      chain.tensionIsLeast = false;
     }
   }
   for (std::size_t i = 0; i < worst.joints.size(); ++i) {

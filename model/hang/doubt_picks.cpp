@@ -333,7 +333,7 @@ UpSpan upWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hangi
           {std::asin(std::clamp(up.up.x.low, -1.0, 1.0)), std::asin(std::clamp(up.up.x.high, -1.0, 1.0))});
     }
     up.swingDeg = inDegrees(swing);
-    up.left = panDeg == 0.0 ? Span(0.0) : Span(-within.pan.sine) * sine(swing);
+    up.left = Span(-within.pan.sine) * sine(swing);
     up.up.z = root(Span(1.0) - square(up.up.x) - square(up.left));
     return up;
   }

@@ -186,6 +186,30 @@ BOOST_AUTO_TEST_CASE(across_decides_and_pan_brings_it_in) {
   BOOST_TEST(room.use(coverRule).value > missed);
 }
 
+/// What is wanted of the topmost cabinet is set by the farthest seat that it covers across, not by one to its
+/// side.
+BOOST_AUTO_TEST_CASE(the_topmost_cabinet_aims_at_the_farthest_seat_within_its_cover_across) {
+  Block room;
+  const auto aimAbove = [&] { return aimAboveWantedDeg(room.option, room.settled, 8.0); };
+  const double alone = aimAbove();
+  BOOST_REQUIRE(std::isfinite(alone));
+  venue::Section far = balcony(); // 100° across: 50° to either side
+  far.name = QStringLiteral("far block");
+  far.radius = metres(0);
+  far.width = metres(2);
+  far.frontX = metres(35);
+  for (const double y : {60.0, -60.0}) { // seen at about 60° from ahead
+    far.frontY = metres(y);
+    room.venue().sections = {balcony(), far};
+    room.refresh();
+    BOOST_TEST(aimAbove() == alone);
+  }
+  far.frontY = metres(0);
+  room.venue().sections = {balcony(), far};
+  room.refresh();
+  BOOST_TEST(aimAbove() != alone);
+}
+
 BOOST_AUTO_TEST_CASE(a_hole_between_main_and_downfill_is_named) {
   venue::Section floor = balcony();
   floor.name = QStringLiteral("floor");
