@@ -121,6 +121,26 @@ BOOST_AUTO_TEST_CASE(as_many_hired_in_as_are_missing) {
   BOOST_TEST(figures.front().steps == 4); // two hangs of two picks
 }
 
+/// Of each type that lapses so many are examined as are missing, the first type of the list too.
+BOOST_AUTO_TEST_CASE(as_many_examined_as_are_missing) {
+  Snapshot snapshot = fewSettings();
+  const QString cabinet = bestOf(snapshot).key.stack.front();
+  const Option failing = spoilt(snapshot, [&](Snapshot& now) {
+    std::erase_if(now.examinations, [&](const fleet::Examination& each) {
+      return std::ranges::any_of(now.units, [&](const fleet::Unit& unit) {
+        return unit.serial == each.serial && (unit.kind == fleet::UnitKind::hoist || unit.type == cabinet);
+      });
+    });
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  const options::Change& change = needed(easings, "examination").changes.front();
+  BOOST_REQUIRE(change.figures.size() == 2U);
+  BOOST_TEST(change.figures[0].what == cabinet);
+  BOOST_TEST(change.figures[0].steps > 0);
+  BOOST_TEST(change.figures[1].what == failing.key.hoist);
+  BOOST_TEST(change.figures[1].steps == 4); // two hangs of two picks
+}
+
 BOOST_AUTO_TEST_CASE(points_as_far_apart_as_the_lean_allows) {
   Snapshot snapshot = fewSettings();
   const Option failing = spoilt(snapshot, [](Snapshot& now) {
