@@ -120,40 +120,64 @@ bool sameCover(const Audience& audience, const CoverPlace& one, const CoverPlace
          }));
 }
 
-CoverView viewOf(const Case& option, const Audience& audience, const Settled& settled, double insideDeg) {
-  CoverView view;
-  const Placement placement = placementOf(option, settled.layout);
-  const Plan aim = bearingOf(placement, settled.layout);
-  view.distance.reserve(audience.positions.size());
+std::vector<double> distancesFrom(const Audience& audience, const CoverPlace& place) {
+  std::vector<double> distances;
+  distances.reserve(audience.positions.size());
   for (const AudiencePosition& each : audience.positions) {
     if (each.yFrom == each.yTo) { // a seat: where it is needs no line
-      const double dx = each.x - placement.origin.x;
-      const double dy = each.yFrom - placement.origin.y;
-      view.distance.push_back(dx * aim.x + dy * aim.y > 0.0 ? std::sqrt(dx * dx + dy * dy) : 0.0);
+      const double dx = each.x - place.origin.x;
+      const double dy = each.yFrom - place.origin.y;
+      distances.push_back(dx * place.bearing.x + dy * place.bearing.y > 0.0 ? std::sqrt(dx * dx + dy * dy)
+                                                                            : 0.0);
       continue;
     }
-    view.distance.push_back(
-        std::max(0.0, distanceInPlan(placement.origin, aim, each.x, each.yFrom, each.yTo)));
+    distances.push_back(
+        std::max(0.0, distanceInPlan(place.origin, place.bearing, each.x, each.yFrom, each.yTo)));
   }
+  return distances;
+}
 
-  const double lowest = lowestEdge(option, settled).z;
-  view.sources.reserve(audience.cabinets.size());
+SourcePlace sourcePlace(const Case& option, const CoverEdges& edges, const Settled& settled) {
+  const Placement placement = placementOf(option, settled.layout);
+  const Plan aim = bearingOf(placement, settled.layout);
+  const hang::Vec3 source = sourceOf(settled.layout.elements[edges.element]);
+  const Plan offset = placement.directionOf(source);
+  return {offset.x * aim.x + offset.y * aim.y, source.z - lowestEdge(option, settled).z};
+}
+
+std::vector<CoverView::Source> sourcesOf(const Case& option, const Audience& audience, const Settled& settled,
+                                         double insideDeg) {
+  const Placement placement = placementOf(option, settled.layout);
+  const bool inSpace = audience.anySwept();
+  std::vector<CoverView::Source> sources;
+  sources.reserve(audience.cabinets.size());
   for (const CoverEdges& edges : audience.cabinets) {
     const hang::PlacedElement& element = settled.layout.elements[edges.element];
-    const hang::Vec3 source = sourceOf(element);
-    const Plan offset = placement.directionOf(source);
-    const SourceDirections directions{inVenue(placement, element.forward),
-                                      inVenue(placement, settled.layout.left)};
+    const SourcePlace place = sourcePlace(option, edges, settled);
     // At the unfavourable end of its aim: the lower edge at its highest, the upper edge at its lowest.
     const hang::Span aims = aimSpan(settled, edges.element);
-    const double either = std::max(aims.high - element.aimDeg, element.aimDeg - aims.low);
-    view.sources.push_back({offset.x * aim.x + offset.y * aim.y, source.z - lowest,
-                            slopeOf(aims.high + edges.lowestDeg + insideDeg),
-                            slopeOf(aims.low + edges.highestDeg - insideDeg), edges.throwM,
-                            placement.placeOf(source), insideEdges(directions, edges, insideDeg + either),
-                            heightDoubt(settled)});
+    CoverView::Source source{place.ahead,
+                             place.height,
+                             slopeOf(aims.high + edges.lowestDeg + insideDeg),
+                             slopeOf(aims.low + edges.highestDeg - insideDeg),
+                             edges.throwM,
+                             placement.placeOf(sourceOf(element)),
+                             {},
+                             heightDoubt(settled)};
+    if (inSpace) {
+      const double either = std::max(aims.high - element.aimDeg, element.aimDeg - aims.low);
+      source.inside =
+          insideEdges({inVenue(placement, element.forward), inVenue(placement, settled.layout.left)}, edges,
+                      insideDeg + either);
+    }
+    sources.push_back(source);
   }
-  return view;
+  return sources;
+}
+
+CoverView viewOf(const Case& option, const Audience& audience, const Settled& settled, double insideDeg) {
+  return {distancesFrom(audience, coverPlaceOf(option, settled)),
+          sourcesOf(option, audience, settled, insideDeg)};
 }
 
 TrimRange trimsThatCover(const CoverView::Source& source, double distance, double ear) {

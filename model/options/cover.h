@@ -78,7 +78,8 @@ struct CoverView {
     double slopeHigh{}; ///< tan of the elevation of the edges; infinite at and beyond upright
     double throwM{};
     Plan place; ///< in the venue
-    /// Unit vectors square to the lower, upper, right and left edge of cover, pointing inside, venue frame.
+    /// Unit vectors square to the lower, upper, right and left edge of cover, pointing inside, venue frame;
+    /// not worked out where no section has a front line.
     std::array<hang::Vec3, 4> inside;
     double off{}; ///< m, by which its height may be off, either way
   };
@@ -105,13 +106,25 @@ double distanceInPlan(Plan origin, Plan bearing, double x, double yFrom, double 
 struct CoverPlace {
   Plan origin;
   Plan bearing;
+  bool operator==(const CoverPlace&) const = default;
 };
 CoverPlace coverPlaceOf(const Case&, const Settled&);
 /// Whether one setting covers the same at both, to the bit: they stand in one place, or side by side so that
 /// the hang's line crosses every row within its ends from either.
 bool sameCover(const Audience&, const CoverPlace&, const CoverPlace&);
 
-/// `insideDeg`: how much is taken off each edge.
+/// Distance in plan from a hang's place to each position, 0 for what is not in front of it.
+std::vector<double> distancesFrom(const Audience&, const CoverPlace&);
+/// Where each covering cabinet's sound leaves from, and what it covers; `insideDeg` is taken off each edge.
+std::vector<CoverView::Source> sourcesOf(const Case&, const Audience&, const Settled&,
+                                         double insideDeg = 0.0);
+/// How far ahead of the hang's origin a covering cabinet's sound leaves, and how high above the lowest edge.
+struct SourcePlace {
+  double ahead{};
+  double height{};
+};
+SourcePlace sourcePlace(const Case&, const CoverEdges&, const Settled&);
+/// Both; `insideDeg`: how much is taken off each edge.
 CoverView viewOf(const Case&, const Audience&, const Settled&, double insideDeg = 0.0);
 
 /// The trims at which this source covers a position: closed form, since raising the hang by a metre raises
@@ -151,8 +164,13 @@ struct CoverHole {
 };
 std::vector<CoverHole> holesAt(const Audience&, const CoverView&, double trimM);
 
+/// Joins what overlaps or touches; none of them is empty, and there are a handful at most.
+void joinOverlapping(std::vector<TrimRange>&);
+
+struct CoverColumns; // ear_columns.h
 /// All stretches of trim in which at least `percent` of the audience is covered, from the lowest up: the
 /// covered share is a step function of the trim, and it may be reached in several separate stretches.
+std::vector<TrimRange> stretchesThatCoverShare(const Audience&, const CoverColumns&, double percent);
 std::vector<TrimRange> stretchesThatCoverShare(const Audience&, const CoverView&, double percent);
 
 /// The stretch of which most lies within `room` (the lowest of equally good ones); where none reaches into

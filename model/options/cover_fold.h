@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "options/cover.h"
+#include "options/ear_columns.h"
 #include "options/room_limits.h"
 
 namespace hangbook::options {
@@ -32,29 +33,18 @@ public:
   Use at(const Case& option, double trimM);
 
 private:
-  /// A stretch of trim in which one position is covered; those of one position do not overlap.
-  struct Stretch {
-    double low{};
-    double high{};
-    double weight{};
-  };
-  struct Ranges {
-    std::vector<Stretch> all;
-    double coveredAt(double trimM) const;
-    double most() const; ///< at any trim
-  };
-  const CoverView& view(const Case& option);
-  Ranges rangesOf(const CoverView& view) const;
+  CoverColumns columns(const Case& option, double insideDeg);
+  const CoverColumns& exact(const Case& option);
   bool known() const { return room_->audience.missing.isEmpty() && !std::isnan(room_->coverShare); }
 
   std::shared_ptr<const RoomLimits> room_; ///< whose audience is looked at
+  std::shared_ptr<EarColumns> ears_;       ///< of that audience
   const Settled* settled_;
   CoverPlace place_;
-  std::optional<CoverView> view_;
   std::optional<std::vector<TrimRange>> stretches_;
-  std::optional<Ranges> ranges_; ///< to the very edges of cover
+  std::optional<CoverColumns> exact_; ///< to the very edges of cover
   std::optional<double> most_;
-  std::optional<Ranges> inside_; ///< with the house's margin taken off
+  std::optional<CoverColumns> inside_; ///< with the house's margin taken off
 };
 
 } // namespace hangbook::options

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "options/cover.h"
+#include "options/ear_columns.h"
 
 namespace hangbook::options {
 namespace {
@@ -18,24 +19,6 @@ struct Event {
 
 bool earlier(const Event& a, const Event& b) {
   return a.trim < b.trim;
-}
-
-/// Joins what overlaps or touches; `ranges` holds no empty ones. A handful at most.
-void mergeInPlace(std::vector<TrimRange>& ranges) {
-  if (ranges.size() < 2) {
-    return;
-  }
-  std::sort(ranges.begin(), ranges.end(),
-            [](const TrimRange& a, const TrimRange& b) { return a.low < b.low; });
-  std::size_t kept = 0;
-  for (std::size_t i = 1; i < ranges.size(); ++i) {
-    if (ranges[i].low <= ranges[kept].high) {
-      ranges[kept].high = std::max(ranges[kept].high, ranges[i].high);
-    } else {
-      ranges[++kept] = ranges[i];
-    }
-  }
-  ranges.resize(kept + 1);
 }
 
 /// The earliest trim by which events of at least `wanted` have come; their sum is that or more. Found by
@@ -65,17 +48,17 @@ double trimByWhich(std::vector<Event>& events, double wanted, Before before) {
 /// behind where one ends.
 class Sweep {
 public:
-  Sweep(const Audience& audience, const CoverView& view) : audience_(audience), view_(view) {}
+  Sweep(const Audience& audience, const CoverColumns& columns) : audience_(audience), columns_(columns) {}
 
   void add(std::size_t position) {
     ranges_.clear();
-    for (const CoverView::Source& source : view_.sources) {
-      const TrimRange range = trimsThatCover(audience_, view_, source, position);
+    for (std::size_t source = 0; source < columns_.sources(); ++source) {
+      const TrimRange range = columns_.at(source, position);
       if (range.low <= range.high) {
         ranges_.push_back(range);
       }
     }
-    mergeInPlace(ranges_);
+    joinOverlapping(ranges_);
     const double weight = audience_.positions[position].weight;
     reachable_ += ranges_.empty() ? 0.0 : weight;
     for (const TrimRange& range : ranges_) {
@@ -135,7 +118,7 @@ private:
   }
 
   const Audience& audience_;
-  const CoverView& view_;
+  const CoverColumns& columns_;
   std::vector<TrimRange> ranges_;
   std::vector<Event> starts_;
   std::vector<Event> ends_;
@@ -159,8 +142,8 @@ std::vector<std::size_t> fewOf(const Audience& audience) {
 }
 
 /// Whether a few positions already show that no trim reaches the share.
-bool showNoTrim(const Audience& audience, const CoverView& view, double wanted) {
-  Sweep sweep(audience, view);
+bool showNoTrim(const Audience& audience, const CoverColumns& columns, double wanted) {
+  Sweep sweep(audience, columns);
   double weight = 0.0;
   for (const std::size_t position : fewOf(audience)) {
     sweep.add(position);
@@ -212,6 +195,23 @@ bool between(const Audience& audience, const CoverView& view, std::size_t above,
 
 } // namespace
 
+void joinOverlapping(std::vector<TrimRange>& ranges) {
+  if (ranges.size() < 2) {
+    return;
+  }
+  std::sort(ranges.begin(), ranges.end(),
+            [](const TrimRange& a, const TrimRange& b) { return a.low < b.low; });
+  std::size_t kept = 0;
+  for (std::size_t i = 1; i < ranges.size(); ++i) {
+    if (ranges[i].low <= ranges[kept].high) {
+      ranges[kept].high = std::max(ranges[kept].high, ranges[i].high);
+    } else {
+      ranges[++kept] = ranges[i];
+    }
+  }
+  ranges.resize(kept + 1);
+}
+
 double weightFor(double percent, double total) {
   const double wanted = percent / 100.0 * total;
   return std::max(0.0, std::ceil(wanted - std::max(1e-9, 1e-12 * total)));
@@ -252,20 +252,26 @@ std::vector<CoverHole> holesAt(const Audience& audience, const CoverView& view, 
   return holes;
 }
 
-std::vector<TrimRange> stretchesThatCoverShare(const Audience& audience, const CoverView& view,
+std::vector<TrimRange> stretchesThatCoverShare(const Audience& audience, const CoverColumns& columns,
                                                double percent) {
   const double wanted = weightFor(percent, audience.weight);
   if (wanted == 0.0) {
     return {TrimRange{}};
   }
-  if (audience.positions.empty() || showNoTrim(audience, view, wanted)) {
+  if (audience.positions.empty() || showNoTrim(audience, columns, wanted)) {
     return {};
   }
-  Sweep sweep(audience, view);
+  Sweep sweep(audience, columns);
   for (std::size_t i = 0; i < audience.positions.size(); ++i) {
     sweep.add(i);
   }
   return sweep.stretches(wanted);
+}
+
+std::vector<TrimRange> stretchesThatCoverShare(const Audience& audience, const CoverView& view,
+                                               double percent) {
+  return stretchesThatCoverShare(
+      audience, coverColumns(audience, view.sources, view.distance, EarColumns(audience)), percent);
 }
 
 TrimRange widestWithin(const std::vector<TrimRange>& stretches, const TrimRange& room) {

@@ -100,6 +100,13 @@ std::optional<LevelAir> airOf(const calendar::Show& show) {
                   show.pressure.has_value()};
 }
 
+std::optional<double> airLoss(const calendar::Show& show, std::size_t octave) {
+  const auto air = airOf(show);
+  return air ? std::optional(
+                   airAbsorption(exactMidBand(octave), air->temperature, air->humidity, air->pressure))
+             : std::nullopt;
+}
+
 PerOctave absorbed(const LevelAir& air, double metres) {
   PerOctave loss{};
   for (std::size_t i = 0; i < loss.size(); ++i) {

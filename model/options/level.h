@@ -15,6 +15,11 @@ double exactMidBand(std::size_t octave);
 /// The day's air; none where temperature or humidity is not stated.
 std::optional<LevelAir> airOf(const calendar::Show&);
 
+inline constexpr std::size_t oneKilohertzBand = 4; ///< of `octaveBands`
+inline constexpr std::size_t fourKilohertzBand = 6;
+/// What the day's air takes of an octave's exact mid-band, dB a metre; none as above.
+std::optional<double> airLoss(const calendar::Show&, std::size_t octave);
+
 /// Absorbed over a straight way, dB by octave.
 PerOctave absorbed(const LevelAir&, double metres);
 

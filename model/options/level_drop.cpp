@@ -2,12 +2,13 @@
 // level-drop (advice, never a gate): how much quieter the farthest ear is than the nearest one, from
 // spreading of a point source and the air's absorption of the day.
 #include <algorithm>
-#include <array>
 #include <cmath>
+#include <limits>
 
 #include "options/air.h"
 #include "options/cover.h"
 #include "options/level.h"
+#include "options/rig_fold.h"
 #include "options/room_limits.h"
 #include "options/sentence.h"
 
@@ -15,8 +16,6 @@ namespace hangbook::options {
 namespace {
 
 constexpr const char* ruleId = "level-drop";
-// The exact mid-bands of the third octaves called 1 kHz and 4 kHz.
-const std::array<double, 2> frequencies{1000.0, 1000.0 * std::pow(10.0, 0.6)};
 enum Reason { nothing, noTemperature, noHumidity, noAudience, noTrim };
 
 /// Straight from the topmost covering cabinet to the nearest and the farthest ear.
@@ -27,24 +26,25 @@ struct Ways {
 
 Ways waysOf(const Case& option, const Settled& settled, double trimM) {
   const Audience& audience = option.room->audience;
-  const CoverView view = viewOf(option, audience, settled);
-  Ways ways;
-  for (std::size_t i = 0; i < view.distance.size(); ++i) {
-    const double away = view.distance[i] - view.sources.front().ahead;
-    if (!(away > 0.0)) {
-      continue;
-    }
-    const double down = audience.positions[i].ear - trimM - view.sources.front().height;
-    const double way = std::hypot(away, down);
-    ways.near = way < ways.near || std::isnan(ways.near) ? way : ways.near;
-    ways.far = way > ways.far || std::isnan(ways.far) ? way : ways.far;
+  const SourcePlace source = sourcePlace(option, audience.cabinets.front(), settled);
+  const auto ears =
+      option.fold == nullptr ? std::make_shared<EarColumns>(audience) : option.fold->ears(audience);
+  const std::vector<double>& distance = ears->distanceFrom(audience, coverPlaceOf(option, settled));
+  const std::vector<double>& height = ears->height();
+  double near = std::numeric_limits<double>::infinity(); // squared
+  double far = 0.0;
+  for (std::size_t i = 0; i < distance.size(); ++i) {
+    const double away = distance[i] - source.ahead;
+    const double down = height[i] - trimM - source.height;
+    const double way = away * away + down * down;
+    near = away > 0.0 ? std::min(near, way) : near;
+    far = away > 0.0 ? std::max(far, way) : far;
   }
-  return ways;
+  return far > 0.0 ? Ways{std::sqrt(near), std::sqrt(far)} : Ways{};
 }
 
-double dropAt(double frequency, const Ways& ways, const LevelAir& air) {
-  return spreadingLoss(ways.near, ways.far) +
-         airAbsorption(frequency, air.temperature, air.humidity, air.pressure) * (ways.far - ways.near);
+double dropOver(const Ways& ways, double lostDbPerM) {
+  return spreadingLoss(ways.near, ways.far) + lostDbPerM * (ways.far - ways.near);
 }
 
 Use without(Reason reason) {
@@ -76,7 +76,7 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
   }
   Use use;
   use.verdict = Verdict::holds;
-  use.value = dropAt(frequencies[1], ways, *airOf(show));
+  use.value = dropOver(ways, option.room->airLoss);
   return use;
 }
 
@@ -102,7 +102,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
       QStringLiteral("From the nearest ear at %1 to the farthest at %2 the level drops by %3 dB at 1 kHz "
                      "and %4 dB at 4 kHz (%5 °C, %6 % humidity); advice, with no limit.")
           .arg(inM(ways.near), inM(ways.far),
-               QString::number(dropAt(frequencies[0], ways, *airOf(show)), 'f', 1),
+               QString::number(dropOver(ways, *airLoss(show, oneKilohertzBand)), 'f', 1),
                QString::number(use.value, 'f', 1), QString::number(*show.temperature, 'f', 0),
                QString::number(*show.humidity, 'f', 0));
   return finding;

@@ -11,6 +11,7 @@ namespace hangbook::options {
 struct Plan {
   double x{};
   double y{};
+  bool operator==(const Plan&) const = default;
 };
 
 /// How the hang's world lies in the venue.

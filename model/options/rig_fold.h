@@ -4,10 +4,12 @@
 #include <array>
 #include <deque>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <span>
 #include <vector>
 
+#include "options/ear_columns.h"
 #include "options/load_columns.h"
 #include "options/placement.h"
 #include "options/wind_force.h"
@@ -37,6 +39,13 @@ public:
   std::optional<std::vector<double>>* highest(const Settled& settled) { return in(highest_, settled); }
   /// Height of the highest floor beneath, for this way.
   std::optional<double>* floor(const Settled& settled) { return in(floor_, settled); }
+  /// The audience of the hang whose options these are.
+  const std::shared_ptr<EarColumns>& ears(const Audience& audience) {
+    if (ears_ == nullptr) {
+      ears_ = std::make_shared<EarColumns>(audience);
+    }
+    return ears_;
+  }
   /// The loads of all settings side by side, and their corners (empty where they are of no use).
   struct Loads {
     LoadColumns all;
@@ -95,6 +104,7 @@ private:
   std::span<const Settled> settings_;
   std::deque<KeptUses> uses_; ///< never moved: each is referred to
   std::optional<Loads> loads_;
+  std::shared_ptr<EarColumns> ears_;
   std::vector<std::optional<LowestEdge>> lowest_;
   std::vector<std::optional<WindForce>> wind_;
   std::vector<std::optional<std::array<Settled, 2>>> uneven_;

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "options/hang_once.h"
+#include "options/level.h"
 #include "options/sentence.h"
 
 namespace hangbook::options {
@@ -98,6 +99,7 @@ std::shared_ptr<const RoomLimits> roomLimits(const Case& option, const Audience&
   limits->audience = audienceOf(option, seats);
   limits->coverShare = figure(option, "cover-share");
   limits->coverMargin = figure(option, "cover-margin");
+  limits->airLoss = airLoss(option.snapshot->show, fourKilohertzBand).value_or(notKnown);
   return limits;
 }
 

@@ -53,6 +53,7 @@ struct RoomLimits {
   Audience audience;
   double coverShare = notKnown;
   double coverMargin = notKnown;
+  double airLoss = notKnown; ///< dB a metre at 4 kHz; the day's air is not stated
 };
 
 /// Rules of roomRules(), each in a file of its own.
