@@ -11,9 +11,9 @@ namespace hangbook::options {
 namespace {
 
 /// Weight of what is covered at the trim that covers most.
-double mostCovered(const CoverColumns& columns, const std::vector<double>& weight) {
-  std::vector<std::pair<double, double>> starts; // trim, weight
-  std::vector<std::pair<double, double>> ends;
+double mostCovered(const CoverColumns& columns, const std::vector<std::int64_t>& weight) {
+  std::vector<std::pair<double, std::int64_t>> starts; // trim, weight
+  std::vector<std::pair<double, std::int64_t>> ends;
   std::vector<TrimRange> ranges;
   for (std::size_t ear = 0; ear < columns.ears; ++ear) {
     ranges.clear();
@@ -31,8 +31,8 @@ double mostCovered(const CoverColumns& columns, const std::vector<double>& weigh
   }
   std::ranges::sort(starts);
   std::ranges::sort(ends);
-  double covered = 0.0;
-  double most = 0.0;
+  std::int64_t covered = 0;
+  std::int64_t most = 0;
   std::size_t ended = 0;
   for (const auto& [trim, each] : starts) {
     for (; ends[ended].first < trim; ++ended) { // one that ends where another starts still counts there
@@ -41,7 +41,7 @@ double mostCovered(const CoverColumns& columns, const std::vector<double>& weigh
     covered += each;
     most = std::max(most, covered);
   }
-  return most;
+  return static_cast<double>(most);
 }
 
 std::shared_ptr<EarColumns> earsOf(const Case& option) {
@@ -102,7 +102,8 @@ Use CoverFold::at(const Case& option, double trimM) {
     Covered covered;
     covered.positions = audience.positions.size();
     covered.weight = audience.weight;
-    covered.coveredWeight = (inside ? *inside_ : exact(option)).coveredAt(ears_->weight(), trimM);
+    covered.coveredWeight =
+        static_cast<double>((inside ? *inside_ : exact(option)).coveredAt(ears_->weight(), trimM));
     return covered;
   });
 }

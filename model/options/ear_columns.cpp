@@ -34,7 +34,7 @@ EarColumns::EarColumns(const Audience& audience) {
   weight_.reserve(audience.positions.size());
   for (const AudiencePosition& each : audience.positions) {
     height_.push_back(each.ear);
-    weight_.push_back(each.weight);
+    weight_.push_back(static_cast<std::int64_t>(each.weight));
   }
 }
 
@@ -46,21 +46,27 @@ const std::vector<double>& EarColumns::distanceFrom(const Audience& audience, co
   return distance_;
 }
 
-double CoverColumns::coveredAt(const std::vector<double>& weight, double trimM) const {
-  double sum = 0.0; // of whole numbers, so that their order does not matter
-  const std::size_t count = sources();
-  if (count == 1) {
+std::int64_t CoverColumns::coveredAt(const std::vector<std::int64_t>& weight, double trimM) const {
+  const auto covers = [&](std::size_t at) {
+    return -static_cast<std::int64_t>((trimM >= low[at]) & (trimM <= high[at])); // all bits or none
+  };
+  std::int64_t sum = 0;
+  if (sources() == 1) {
     for (std::size_t i = 0; i < ears; ++i) {
-      sum += (trimM >= low[i]) & (trimM <= high[i]) ? weight[i] : 0.0;
+      sum += covers(i) & weight[i];
     }
-    return sum;
-  }
-  for (std::size_t i = 0; i < ears; ++i) {
-    bool covered = false;
-    for (std::size_t at = i; at < low.size(); at += ears) {
-      covered |= (trimM >= low[at]) & (trimM <= high[at]);
+  } else if (sources() == 2) {
+    for (std::size_t i = 0; i < ears; ++i) {
+      sum += (covers(i) | covers(ears + i)) & weight[i];
     }
-    sum += covered ? weight[i] : 0.0;
+  } else {
+    for (std::size_t i = 0; i < ears; ++i) {
+      std::int64_t covered = 0;
+      for (std::size_t at = i; at < low.size(); at += ears) {
+        covered |= covers(at);
+      }
+      sum += covered & weight[i];
+    }
   }
   return sum;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "options/cover.h"
@@ -18,11 +20,12 @@ public:
   const std::vector<double>& distanceFrom(const Audience&, const CoverPlace&);
 
   const std::vector<double>& height() const { return height_; } ///< m above the datum
-  const std::vector<double>& weight() const { return weight_; } ///< as `AudiencePosition::weight`
+  /// As `AudiencePosition::weight`, whose figures are whole.
+  const std::vector<std::int64_t>& weight() const { return weight_; }
 
 private:
   std::vector<double> height_;
-  std::vector<double> weight_;
+  std::vector<std::int64_t> weight_;
   std::vector<double> distance_;
   std::optional<CoverPlace> place_;
 };
@@ -39,7 +42,7 @@ struct CoverColumns {
     return {low[source * ears + ear], high[source * ears + ear]};
   }
   /// Weight of the ears that any source covers at a trim.
-  double coveredAt(const std::vector<double>& weight, double trimM) const;
+  std::int64_t coveredAt(const std::vector<std::int64_t>& weight, double trimM) const;
 };
 
 /// As `trimsThatCover` of each source and position.
