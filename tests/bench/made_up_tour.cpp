@@ -36,6 +36,19 @@ void addAudience(venue::Venue& hall, const Between& between) {
                               {metres(tier + between(6, 18)), metres(between(4, 9))}};
 }
 
+/// As many again: a cart takes one cabinet here, and with too few of them most options would fail by that
+/// alone.
+void addCarts(options::Snapshot& made) {
+  std::vector<fleet::Unit> more;
+  for (fleet::Unit unit : made.units) {
+    if (unit.kind == fleet::UnitKind::cart) {
+      unit.serial += QStringLiteral(" again");
+      more.push_back(unit);
+    }
+  }
+  made.units.insert(made.units.end(), more.begin(), more.end());
+}
+
 } // namespace
 
 options::Snapshot showOfTour(std::uint64_t seed, int show, int pointsASide) {
@@ -80,6 +93,7 @@ options::Snapshot showOfTour(std::uint64_t seed, int show, int pointsASide) {
   for (catalogue::CartType& cart : made.catalogue.carts) {
     cart.most = 1; // else most options come out tight by a cart with a place left over
   }
+  addCarts(made);
   return made;
 }
 
