@@ -59,8 +59,29 @@ BuildUp::Pose BuildUp::poseOf(const Statics& statics) const {
   return pose;
 }
 
-BuildUp::Pose BuildUp::poseOf(const Hang& pose) const {
-  return poseOf(standing(pose));
+BuildUp::Pose BuildUp::poseOf(const Setting& set) const {
+  if (solver_) {
+    try {
+      const Statics statics = solver_->at(set);
+      if (standsAsAssembled(*stack_, statics, chain_ ? chain_->held : 0)) {
+        return poseOf(statics);
+      }
+    } catch (const Error& error) {
+      if (error.trouble() != Trouble::notPossible) {
+        throw;
+      }
+    }
+  }
+  return poseOf(standing(Hang{*bar_, *stack_, chain_, set, {}}));
+}
+
+const std::vector<BuildUp::Pose>& BuildUp::atRest(double panDeg) const {
+  if (!panned_ || panned_->panDeg != panDeg) {
+    panned_.reset(); // should the first throw
+    panned_ =
+        Panned{panDeg, {poseOf({std::nullopt, restDeg_, panDeg}), poseOf({std::nullopt, levelDeg_, panDeg})}};
+  }
+  return panned_->poses;
 }
 
 void BuildUp::carrySteps() {
@@ -90,18 +111,13 @@ void BuildUp::carrySteps() {
     return;
   }
   try {
-    Hang all{*bar_, *stack_, chain_, {}, {}};
     if (std::holds_alternative<ForeAftPair>(bar_->picks)) {
-      all.set.tiltDeg = 0.0;
-      home_.push_back(poseOf(all));
+      home_.push_back(poseOf({0.0, std::nullopt, 0.0}));
       return;
     }
-    all.set.panDeg = panDeg_;
-    all.set.actuatorDeg = restDeg_;
-    home_.push_back(poseOf(all));
+    home_.push_back(poseOf({std::nullopt, restDeg_, panDeg_}));
     if (levelDeg_ != restDeg_) {
-      all.set.actuatorDeg = levelDeg_;
-      home_.push_back(poseOf(all));
+      home_.push_back(poseOf({std::nullopt, levelDeg_, panDeg_}));
     }
   } catch (const Error&) {
     carried_.unknown = BuildMoment{BuildStage::aiming, static_cast<int>(stack_->size())};
@@ -117,19 +133,14 @@ CarriedWorst BuildUp::carried(const Setting& set, const Statics& atSet) const {
   try {
     std::vector<Pose> poses = home_;
     if (atSet.side && set.panDeg != panDeg_) {
-      Hang all{*bar_, *stack_, chain_, {}, {}};
-      all.set.panDeg = set.panDeg;
-      for (const double deg : {restDeg_, levelDeg_}) {
-        all.set.actuatorDeg = deg;
-        poses.push_back(poseOf(all));
-      }
-      all.set = {std::nullopt, atSet.side->actuatorDeg, panDeg_};
-      poses.push_back(poseOf(all));
+      const std::vector<Pose>& panned = atRest(set.panDeg);
+      poses.insert(poses.end(), panned.begin(), panned.end());
+      poses.push_back(poseOf({std::nullopt, atSet.side->actuatorDeg, panDeg_}));
     }
     poses.push_back(poseOf(atSet));
     if (!std::all_of(poses.begin(), poses.end(), [](const Pose& pose) { return pose.rigid; })) {
       for (const Hang& pose : onTheWay(set, atSet)) {
-        poses.push_back(poseOf(pose));
+        poses.push_back(poseOf(pose.set));
       }
     }
     std::sort(poses.begin(), poses.end(), [](const Pose& a, const Pose& b) { return a.lean < b.lean; });

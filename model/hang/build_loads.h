@@ -9,6 +9,7 @@
 #include "hang/assembly.h"
 #include "hang/carried.h"
 #include "hang/hang.h"
+#include "hang/solve.h"
 #include "hang/statics.h"
 
 /// What the picks carry while a hang is built and aimed, not only when it hangs as set.
@@ -49,7 +50,8 @@ struct BuildWorst {
 /// nearest), a fore-aft-pair level; a single pick carries whatever hangs. Extremes are exact in closed form;
 /// where a seated joint opens in a pose, the shape is settled for that pose, and `aiming` then looks at the
 /// ends of the travel and `between` poses; one that opens though its stop is not stated (`openToDeg` 90 or
-/// more) leaves the step not known. Bar and stack must outlive it. Pure.
+/// more) leaves the step not known. Bar and stack must outlive it. It keeps what it has worked out: one
+/// thread at a time.
 ///
 /// Chain and joints are followed through the same steps in the shape that each takes (`standing`). While a
 /// rigid hang is aimed the weight turns in the frame's axes, from the lowest lean of its corner poses to the
@@ -76,8 +78,9 @@ private:
     CarriedMost most; ///< as if the whole weight were in that plane
     bool rigid{};     ///< no joint open, a pivot held by its chain
   };
-  Pose poseOf(const Hang& pose) const;
+  Pose poseOf(const Setting& set) const;
   Pose poseOf(const Statics& statics) const;
+  const std::vector<Pose>& atRest(double panDeg) const;
   void carrySteps();
   CarriedWorst carried(const Setting& set, const Statics& atSet) const;
   bool opensFreely(const Statics& statics) const;
@@ -99,8 +102,15 @@ private:
   double restDeg_{};  ///< the actuator as assembled
   double levelDeg_{}; ///< the actuator where the whole hang is level
   std::vector<BuildStep> steps_;
-  CarriedWorst carried_;   ///< by the end of `steps_`
-  std::vector<Pose> home_; ///< all of it as assembled, and level
+  CarriedWorst carried_;         ///< by the end of `steps_`
+  std::vector<Pose> home_;       ///< all of it as assembled, and level
+  std::optional<Solver> solver_; ///< of all of it; none where no shape as assembled follows
+  /// As `home_`, panned by as much as was last asked for.
+  struct Panned {
+    double panDeg{};
+    std::vector<Pose> poses;
+  };
+  mutable std::optional<Panned> panned_;
 };
 
 /// All steps of one hang as set, the last of them `set` itself. `statics` must be what was solved for it.

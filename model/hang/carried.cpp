@@ -14,16 +14,24 @@ namespace {
 /// Figures that differ by less than this part are the same but for rounding: the plainer step is then named.
 constexpr double same = 1e-9;
 
-/// The greatest of the sinusoid that is `one` and, `radians` later, `other`, between the two.
-double crest(double one, double other, double radians) {
-  if (radians >= std::numbers::pi) {
+/// A way along which the weight's direction turns.
+struct Arc {
+  bool half; ///< half a turn or more
+  double cosine;
+  double sine;
+  explicit Arc(double radians)
+      : half(radians >= std::numbers::pi), cosine(std::cos(radians)), sine(std::sin(radians)) {}
+};
+
+/// The greatest of the sinusoid that is `one` and, at the arc's other end, `other`, between the two.
+double crest(double one, double other, const Arc& arc) {
+  if (arc.half) {
     return one == 0.0 && other == 0.0 ? 0.0 : std::numeric_limits<double>::infinity();
   }
-  const double cosine = std::cos(radians);
-  if (!(other > one * cosine) || !(one > other * cosine)) {
+  if (!(other > one * arc.cosine) || !(one > other * arc.cosine)) {
     return std::max(one, other);
   }
-  const double rise = (other - one * cosine) / std::sin(radians);
+  const double rise = (other - one * arc.cosine) / arc.sine;
   return std::max({one, other, std::hypot(one, rise)});
 }
 
@@ -77,16 +85,18 @@ CarriedMost carriedBy(const Statics& statics) {
 }
 
 CarriedMost alongArc(const CarriedMost& one, const CarriedMost& other, double radians) {
+  const Arc arc(radians);
   CarriedMost most;
-  most.chain = crest(one.chain, other.chain, radians);
+  most.chain = crest(one.chain, other.chain, arc);
+  most.joints.reserve(one.joints.size());
   for (std::size_t i = 0; i < one.joints.size(); ++i) {
     const JointMost& a = one.joints[i];
     const JointMost& b = other.joints[i];
-    most.joints.push_back({{crest(a.pins[0], b.pins[0], radians), crest(a.pins[1], b.pins[1], radians)},
+    most.joints.push_back({{crest(a.pins[0], b.pins[0], arc), crest(a.pins[1], b.pins[1], arc)},
                            std::max(a.roll, b.roll),
                            std::max(a.sideways, b.sideways),
-                           crest(a.contact, b.contact, radians),
-                           crest(a.stop, b.stop, radians)});
+                           crest(a.contact, b.contact, arc),
+                           crest(a.stop, b.stop, arc)});
   }
   return most;
 }
