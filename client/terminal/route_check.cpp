@@ -140,6 +140,14 @@ Ending checkRoute(store::Store& store, const QString& tour, bool afresh, Context
   actions::CheckHow how;
   how.afresh = afresh;
   how.stop = [] { return interrupted.load(); };
+  // Several shows are decided together, so that for a while no show is told.
+  how.share = [&context, told = 0](double share) mutable {
+    const int tenths = static_cast<int>(share * 10.0);
+    if (tenths > told && tenths < 10) {
+      told = tenths;
+      context.err << told * 10 << " %\n" << std::flush;
+    }
+  };
   how.tell = [&context](const actions::CheckedShow& show, int done, int of) {
     context.err << done << " of " << of << ": " << show.show.toStdString()
                 << (show.kept ? " as checked before" : " checked") << '\n'

@@ -230,8 +230,16 @@ private:
     finish(job.place);
   }
 
+  /// `more`: shows' worth of what is under way.
+  void tellShare(double more) const {
+    if (how_.share) {
+      how_.share((finished_ + more) / std::max(1, check_.all));
+    }
+  }
+
   void finish(std::size_t place) {
     ++finished_;
+    tellShare(0.0);
     if (how_.tell) {
       how_.tell(found_[place], finished_, check_.all);
     }

@@ -37,6 +37,8 @@ struct CheckHow {
   bool afresh = false; ///< what was kept does not count
   /// Told of each show when it is done, on the caller's thread: how many are done, of how many.
   std::function<void(const CheckedShow&, int done, int of)> tell = {};
+  /// Told now and then, on the caller's thread, how much of the whole is done (0…1).
+  std::function<void(double)> share = {};
   /// Asked often, on any thread: true stops it. What is done by then is kept.
   std::function<bool()> stop = {};
 };

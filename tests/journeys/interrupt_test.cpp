@@ -22,14 +22,14 @@ struct Interrupted {
   QByteArray told; ///< on standard error
 };
 
-/// Checks the tour of a store and interrupts that as soon as it has told of its first show.
-Interrupted interruptAfterFirst(const QString& store) {
+/// Checks the tour of a store and interrupts that as soon as it has told this.
+Interrupted interruptAfter(const QByteArray& told, const QString& store) {
   QProcess process;
   process.setReadChannel(QProcess::StandardError); // the one that is waited for
   process.start(testing::programPath(),
                 {QStringLiteral("route"), QStringLiteral("--check"), QStringLiteral("--store"), store});
   Interrupted result;
-  while (!result.told.contains('\n') && process.waitForReadyRead(patience)) {
+  while (!result.told.contains(told) && process.waitForReadyRead(patience)) {
     result.told += process.readAllStandardError();
   }
   BOOST_TEST_REQUIRE(process.state() == QProcess::Running, result.told.toStdString());
@@ -51,7 +51,7 @@ BOOST_AUTO_TEST_CASE(a_check_that_is_interrupted_keeps_what_it_did) {
   BOOST_TEST_REQUIRE(testing::program({QStringLiteral("demo"), QStringLiteral("--store"), store}).status ==
                      0);
 
-  const Interrupted first = interruptAfterFirst(store);
+  const Interrupted first = interruptAfter(" checked\n", store);
   BOOST_TEST(first.ended);
   BOOST_TEST(first.status == 1); // it did not find that all stand
   BOOST_TEST(first.told.contains("1 of 11: "));
@@ -59,7 +59,7 @@ BOOST_AUTO_TEST_CASE(a_check_that_is_interrupted_keeps_what_it_did) {
   BOOST_TEST(first.out.contains("Stopped before the end. What was checked is kept"), first.out.toStdString());
 
   // The next check goes on from there: one of those that are kept is told again without being checked.
-  const Interrupted second = interruptAfterFirst(store);
+  const Interrupted second = interruptAfter(" as checked before\n", store);
   BOOST_TEST(second.ended);
   BOOST_TEST(second.status == 1);
   BOOST_TEST(second.told.contains(" as checked before\n"), second.told.toStdString());

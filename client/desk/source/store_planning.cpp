@@ -117,9 +117,7 @@ RouteCheck StorePlanning::checkTour(const QString& tour, bool afresh, const std:
   const std::unique_ptr<store::Store> store = anotherStore();
   actions::CheckHow how;
   how.afresh = afresh;
-  how.tell = [&tell](const actions::CheckedShow&, int done, int of) {
-    tell(static_cast<double>(done) / std::max(1, of));
-  };
+  how.share = tell;
   how.stop = stop;
   return checkFrom(actions::checkTour(*store, tour, plannedToday(), how));
 }
