@@ -162,7 +162,7 @@ Command swapCommand() {
            {"--sign", "", "do it: quarantine the one, move the other in, choose its hangs anew"},
            {"--reason", "TEXT", "what is wrong with it"}},
           {},
-          "hangbook swap --show Ostrel --unit MB04",
+          "hangbook swap --show Ostrel --unit MB008",
           run};
 }
 
