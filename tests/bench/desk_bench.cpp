@@ -2,6 +2,7 @@
 // How long the window takes from nothing to filled, and the longest event that each journey makes it handle:
 // while one is handled the window answers nobody. Measured, never asserted. By tests/bench/desk; on a store
 // that is there: desk_bench FILE SHOW
+#include <algorithm>
 #include <chrono>
 #include <iomanip>
 #include <iostream>
@@ -19,6 +20,7 @@
 #include "desk/frame/finder.h"
 #include "desk/frame/place_names.h"
 #include "desk/frame/window.h"
+#include "desk/lists/sort_filter.h"
 #include "desk/run.h"
 #include "desk/source/store_source.h"
 #include "desk/style/theme.h"
@@ -88,8 +90,14 @@ public:
   }
 
   void settle() {
-    testing::waitUntil([this] { return !window_.session().busy(); }, 1'000'000);
+    testing::waitUntil([this] { return !window_.session().busy() && !sorting(); }, 1'000'000);
     QCoreApplication::processEvents();
+  }
+
+  /// Whether a long list is still being sorted or searched between events.
+  bool sorting() const {
+    const auto lists = window_.findChildren<SortFilter*>();
+    return std::any_of(lists.begin(), lists.end(), [](const SortFilter* each) { return each->working(); });
   }
 
   /// What a click or a key would call, timed as the event that it would be part of.
