@@ -518,6 +518,29 @@
     </message>
 </context>
 <context>
+    <name>ClashPanel</name>
+    <message>
+        <source>Clashes of the route</source>
+        <translation>Konflikte der Route</translation>
+    </message>
+    <message>
+        <source>Looking through gear, examinations and travel …</source>
+        <translation>Material, Prüfungen und Fahrten werden durchgesehen …</translation>
+    </message>
+    <message>
+        <source>No clash contains these words.</source>
+        <translation>Kein Konflikt enthält diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Nothing clashes in what is known: stops without times, places or chosen options are not judged.</source>
+        <translation>Nichts steht im Widerspruch, soweit bekannt: Halte ohne Zeiten, Orte oder gewählte Möglichkeiten werden nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>The route could not be searched for clashes.</source>
+        <translation>Die Route konnte nicht auf Konflikte durchgesehen werden.</translation>
+    </message>
+</context>
+<context>
     <name>ColumnsTable</name>
     <message>
         <source>Columns of the file and what they are read as</source>
@@ -2345,10 +2368,6 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
         <translation>Kein Halt enthält diese Wörter.</translation>
     </message>
     <message>
-        <source>Loads through the tour, or the check of all its shows</source>
-        <translation>Lasten durch die Tour, oder die Prüfung aller ihrer Shows</translation>
-    </message>
-    <message>
         <source>&amp;Loads</source>
         <translation>&amp;Lasten</translation>
     </message>
@@ -2359,14 +2378,26 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>The stops in order of date, with the verdict of what has been chosen for them: the worst of all their hangs. Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.
 
-The check decides every option of every show of the tour on all cores and judges what is chosen by today's rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.</source>
+The check decides every option of every show of the tour on all cores and judges what is chosen by today's rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.
+
+Clashes says in words what does not go together from today on, and names a way out: gear that shows which are away at once want too much of, examinations that run out while the gear is away, and stops that no truck can reach in time.</source>
         <translation>Die Halte nach Datum, mit dem Urteil über das, was für sie gewählt ist: das schlechteste aller ihrer Hängungen. Eingabetaste auf einem Halt zeigt seine Möglichkeiten. Lasten sind in Ruhe, wie mit der Wahl festgehalten.
 
-Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen und beurteilt das Gewählte nach den heutigen Regeln und Daten. Sie kann angehalten werden: Was getan ist, bleibt, und nur was eine Änderung berührt hat, wird noch einmal geprüft.</translation>
+Die Prüfung entscheidet jede Möglichkeit jeder Show der Tour auf allen Kernen und beurteilt das Gewählte nach den heutigen Regeln und Daten. Sie kann angehalten werden: Was getan ist, bleibt, und nur was eine Änderung berührt hat, wird noch einmal geprüft.
+
+Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen Ausweg: Material, von dem Shows, die zugleich unterwegs sind, zu viel brauchen, Prüfungen, die ablaufen, während das Material unterwegs ist, und Halte, die kein Lastwagen rechtzeitig erreicht.</translation>
     </message>
     <message>
         <source>%1 of %2 stops chosen</source>
         <translation>%1 von %2 Halten gewählt</translation>
+    </message>
+    <message>
+        <source>Loads through the tour, the check of all its shows, or what clashes</source>
+        <translation>Lasten über die Tour, die Prüfung aller ihrer Shows oder was nicht zusammengeht</translation>
+    </message>
+    <message>
+        <source>Cl&amp;ashes</source>
+        <translation>Konfl&amp;ikte</translation>
     </message>
 </context>
 <context>
@@ -5334,6 +5365,86 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>swap %1 for %2</source>
         <translation>%1 gegen %2 tauschen</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1: %2 too few for the shows that are away at once: %3.</source>
+        <translation>%1: %2 zu wenig für die Shows, die zugleich unterwegs sind: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 too few for %3.</source>
+        <translation>%1: %2 zu wenig für %3.</translation>
+    </message>
+    <message>
+        <source>Before the gear leaves on %1: %2.</source>
+        <translation>Bevor das Material am %1 abgeht: %2.</translation>
+    </message>
+    <message>
+        <source>At once: %1.</source>
+        <translation>Sofort: %1.</translation>
+    </message>
+    <message>
+        <source>%1 falls due for “%2” on %3, while the gear is away.</source>
+        <translation>%1 wird für „%2“ am %3 fällig, während das Material unterwegs ist.</translation>
+    </message>
+    <message>
+        <source>%1 examinations fall due while the gear is away, the first of %2 on %3.</source>
+        <translation>%1 Prüfungen werden fällig, während das Material unterwegs ist, die erste von %2 am %3.</translation>
+    </message>
+    <message>
+        <source>at the warehouse</source>
+        <translation>im Lager</translation>
+    </message>
+    <message>
+        <source>Examine ahead of the day: %1, on %2.</source>
+        <translation>Vor der Zeit prüfen: %1, am %2.</translation>
+    </message>
+    <message>
+        <source>Examine ahead of the day: %1, between %2 and %3.</source>
+        <translation>Vor der Zeit prüfen: %1, zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>From the load-out at %1 (%2) to the load-in here are %3 h for %4 over the ground.</source>
+        <translation>Vom Abbau in %1 (%2) bis zum Aufbau hier sind es %3 h für %4 über Grund.</translation>
+    </message>
+    <message>
+        <source>No truck is here before %1: load in later, or take other gear.</source>
+        <translation>Vor %1 ist kein Lastwagen hier: später aufbauen oder anderes Material nehmen.</translation>
+    </message>
+    <message>
+        <source>%1 is over on %2, and %3 lie between.</source>
+        <translation>%1 ist am %2 zu Ende, und %3 liegen dazwischen.</translation>
+    </message>
+    <message>
+        <source>No truck is here before %1: begin later, or take other gear.</source>
+        <translation>Vor %1 ist kein Lastwagen hier: später beginnen oder anderes Material nehmen.</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Clash</source>
+        <translation>Konflikt</translation>
+    </message>
+    <message>
+        <source>What does not go together</source>
+        <translation>Was nicht zusammengeht</translation>
+    </message>
+    <message>
+        <source>A way out</source>
+        <translation>Ein Ausweg</translation>
+    </message>
+    <message>
+        <source>gear</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>travel</source>
+        <translation>Fahrt</translation>
     </message>
 </context>
 <context>

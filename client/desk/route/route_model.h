@@ -22,6 +22,9 @@ struct Stop {
   std::optional<double> wayM{};               ///< over the ground from the stop before, m
 };
 
+/// A time as the clock on the venue's wall shows it, with its zone; UTC where the zone is not known.
+QString localTime(const QDateTime& instant, const venue::Venue* venue);
+
 /// The stops in order of date.
 std::vector<Stop> stopsOf(const Overview& overview);
 

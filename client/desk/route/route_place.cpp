@@ -8,6 +8,7 @@
 
 #include "desk/frame/place_names.h"
 #include "desk/route/check_panel.h"
+#include "desk/route/clash_panel.h"
 #include "desk/route/load_chart.h"
 #include "desk/style/scale.h"
 
@@ -18,7 +19,8 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
       page_(new ListPage(QStringLiteral("routeList"), tr("Shows"), model_,
                          static_cast<int>(RouteColumn::stacks), static_cast<int>(RouteColumn::from),
                          Qt::AscendingOrder, this)),
-      chart_(new LoadChart(this)), check_(new CheckPanel(session, this)) {
+      chart_(new LoadChart(this)), check_(new CheckPanel(session, this)),
+      clashes_(new ClashPanel(session, this)) {
   page_->setEmptyTexts(tr("No shows yet. Import a tour as a CSV file to see its stops here."),
                        tr("No stop contains these words."));
   auto* halves = new QSplitter(Qt::Vertical, this);
@@ -28,10 +30,11 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
   halves->addWidget(page_);
   auto* parts = new QTabWidget;
   parts->setObjectName(QStringLiteral("routeParts"));
-  parts->setAccessibleName(tr("Loads through the tour, or the check of all its shows"));
+  parts->setAccessibleName(tr("Loads through the tour, the check of all its shows, or what clashes"));
   parts->setDocumentMode(true);
   parts->addTab(chart_, tr("&Loads"));
   parts->addTab(check_, tr("Chec&k"));
+  parts->addTab(clashes_, tr("Cl&ashes"));
   halves->addWidget(parts);
   halves->setSizes({6200, 3800});
   setContent(halves);
@@ -46,6 +49,7 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
     }
   });
   connect(check_, &CheckPanel::optionsWanted, this, &RoutePlace::optionsWanted);
+  connect(clashes_, &ClashPanel::optionsWanted, this, &RoutePlace::optionsWanted);
   connect(page_, &ListPage::currentRowChanged, this, &RoutePlace::followTour);
   connect(&session_, &Session::showChanged, this, &RoutePlace::followTour);
   showFacts();
@@ -58,12 +62,16 @@ void RoutePlace::followTour() {
 }
 
 QString RoutePlace::explanation() const {
-  return tr("The stops in order of date, with the verdict of what has been chosen for them: the worst of all "
-            "their hangs. "
-            "Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.\n\n"
-            "The check decides every option of every show of the tour on all cores and judges what is chosen "
-            "by today's rules and data. It can be stopped: what was done is kept, and only what an edit "
-            "touched is checked again.");
+  return tr(
+      "The stops in order of date, with the verdict of what has been chosen for them: the worst of all "
+      "their hangs. "
+      "Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.\n\n"
+      "The check decides every option of every show of the tour on all cores and judges what is chosen "
+      "by today's rules and data. It can be stopped: what was done is kept, and only what an edit "
+      "touched is checked again.\n\n"
+      "Clashes says in words what does not go together from today on, and names a way out: gear that "
+      "shows which are away at once want too much of, examinations that run out while the gear is away, "
+      "and stops that no truck can reach in time.");
 }
 
 void RoutePlace::showKey(const QString& key) {

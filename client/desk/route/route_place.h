@@ -9,6 +9,7 @@
 namespace hangbook::desk {
 
 class CheckPanel;
+class ClashPanel;
 class LoadChart;
 
 /// The tour's shows in order of date.
@@ -34,6 +35,7 @@ private:
   ListPage* page_;
   LoadChart* chart_;
   CheckPanel* check_;
+  ClashPanel* clashes_;
 };
 
 } // namespace hangbook::desk

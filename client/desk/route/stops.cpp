@@ -22,19 +22,6 @@ QString shortName(const QTimeZone& zone, const QDateTime& local) {
   return name;
 }
 
-/// A time as the clock on the venue's wall shows it.
-QString localTime(const QDateTime& instant, const venue::Venue* venue) {
-  if (!instant.isValid()) {
-    return {};
-  }
-  const QTimeZone zone(venue != nullptr ? venue->timeZone.toUtf8() : QByteArray());
-  if (!zone.isValid()) {
-    return instant.toUTC().toString(QStringLiteral("HH:mm")) + QStringLiteral(" UTC");
-  }
-  const QDateTime local = instant.toTimeZone(zone);
-  return local.toString(QStringLiteral("HH:mm ")) + shortName(zone, local);
-}
-
 /// Hangs with like stacks are named together: "left, right: 6 full".
 using Stacks = std::vector<std::pair<QString, QStringList>>;
 
@@ -70,6 +57,18 @@ void addChoice(Stop& stop, const options::Choice& choice, const Overview& overvi
 }
 
 } // namespace
+
+QString localTime(const QDateTime& instant, const venue::Venue* venue) {
+  if (!instant.isValid()) {
+    return {};
+  }
+  const QTimeZone zone(venue != nullptr ? venue->timeZone.toUtf8() : QByteArray());
+  if (!zone.isValid()) {
+    return instant.toUTC().toString(QStringLiteral("HH:mm")) + QStringLiteral(" UTC");
+  }
+  const QDateTime local = instant.toTimeZone(zone);
+  return local.toString(QStringLiteral("HH:mm ")) + shortName(zone, local);
+}
 
 std::vector<Stop> stopsOf(const Overview& overview) {
   std::vector<Stop> stops;
