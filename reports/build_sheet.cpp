@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "reports/cabling_tables.h"
+#include "reports/hung_table.h"
 #include "reports/parts.h"
 
 namespace hangbook::reports {
@@ -184,6 +185,7 @@ Sheet buildSheet(const ShowAsIs& show, const Figures& figures) {
     sheet.blocks.emplace_back(NewPage{});
     sheet.blocks.emplace_back(stepsOf(show.plan, hang.hang, false, figures));
     sheet.blocks.emplace_back(cablingTable(show, hang.hang));
+    sheet.blocks.emplace_back(hungTable(show, figures, hang.hang));
   }
   for (const HangAsIs& hang : show.hangs) {
     if (hang.now) {

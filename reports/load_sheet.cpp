@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "reports/hung_table.h"
 #include "reports/parts.h"
 #include "reports/rig_tables.h"
 
@@ -183,6 +184,7 @@ Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
     }
   }
   sheet.blocks.emplace_back(weightsTable(show, figures));
+  sheet.blocks.emplace_back(hungTable(show, figures));
   for (const HangAsIs& hang : show.hangs) {
     if (hang.now && hang.now->setting) {
       sheet.blocks.emplace_back(elevationOf(show, *hang.now, figures));

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "reports/hung_table.h"
+
 namespace hangbook::reports {
 
 QString sidesText() {
@@ -110,6 +112,7 @@ Sheet begun(const QString& kind, const QString& title, const ShowAsIs& show) {
   for (const HangAsIs& hang : show.hangs) {
     sheet.notCleared << notClearedOf(hang);
   }
+  sheet.notCleared << hungTroubles(show);
   return sheet;
 }
 

@@ -5,6 +5,7 @@
 #include "options/gear_needs.h"
 #include "options/house_figures.h"
 #include "reports/cabling_tables.h"
+#include "reports/hung_table.h"
 #include "reports/parts.h"
 
 namespace hangbook::reports {
@@ -102,6 +103,7 @@ Sheet prepList(const ShowAsIs& show, const Figures& figures) {
   }
   sheet.blocks.emplace_back(unitsTable(show));
   sheet.blocks.emplace_back(cartsTable(show, figures));
+  sheet.blocks.emplace_back(hungTable(show, figures));
   const Table looms = loomsTable(show, figures);
   if (looms.rows.empty()) {
     sheet.blocks.emplace_back(

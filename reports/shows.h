@@ -6,6 +6,7 @@
 
 #include "build/plan.h"
 #include "calendar/cabling.h"
+#include "calendar/hung.h"
 #include "fleet/due.h"
 #include "options/option.h"
 #include "options/scene.h"
@@ -29,6 +30,7 @@ struct ShowAsIs {
   options::Snapshot snapshot;
   std::vector<HangAsIs> hangs;
   build::Plan plan;
+  std::vector<calendar::Hung> hung{}; ///< which unit hangs where, as far as it is recorded
 };
 
 /// Everything judged by what the snapshot holds, at the settings that were chosen; the plan's words in

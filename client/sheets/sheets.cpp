@@ -9,6 +9,7 @@
 #include "reports/shows.h"
 #include "store/cabling_store.h"
 #include "store/calendar_store.h"
+#include "store/hung_store.h"
 #include "store/snapshot_store.h"
 
 namespace hangbook::sheets {
@@ -24,8 +25,10 @@ const QString tourSummary = QStringLiteral("tour-summary");
 constexpr int registerDays = 365;
 
 reports::ShowAsIs asIs(store::Store& store, const calendar::Show& show, const reports::SheetCode& code) {
-  return reports::showAsIs(store::loadSnapshot(store, show.tour, show.name, code.asOf),
-                           store::loadCabling(store, show.tour, show.name), code.units);
+  reports::ShowAsIs made = reports::showAsIs(store::loadSnapshot(store, show.tour, show.name, code.asOf),
+                                             store::loadCabling(store, show.tour, show.name), code.units);
+  made.hung = store::loadHung(store, show.tour, show.name);
+  return made;
 }
 
 calendar::Show showOf(store::Store& store, const reports::SheetCode& code) {

@@ -24,6 +24,7 @@ const std::vector<Command>& commands() {
       stateCommand(),
       splitCommand(),
       swapCommand(),
+      hungCommand(),
       examineCommand(),
       happenedCommand(),
       rulesCommand(),

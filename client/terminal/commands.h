@@ -21,6 +21,7 @@ Command exportCommand();
 Command findCommand();
 Command happenedCommand();
 Command helpCommand();
+Command hungCommand();
 Command houseCommand();
 Command houseSetCommand();
 Command importCommand();

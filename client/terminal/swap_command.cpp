@@ -76,6 +76,12 @@ void print(const actions::Swap& swap, bool kept, std::ostream& out) {
   if (!swap.unproven.isEmpty()) {
     out << "UNPROVEN: " << swap.unproven << '\n';
   }
+  if (swap.place) {
+    out << swap.dead.serial << " is recorded in hang " << swap.place->hang << " as "
+        << (swap.place->element == 0 ? QStringLiteral("its bar")
+                                     : QStringLiteral("cabinet %1").arg(swap.place->element))
+        << (kept ? "; " : "; once it is signed ") << swap.stand.serial << " stands there\n";
+  }
   if (swap.hangs.empty()) {
     out << "No chosen hang's figures take a unit of this type.\n";
   }
@@ -110,13 +116,16 @@ QJsonObject json(const actions::Swap& swap, const QString& show, bool kept) {
         {QStringLiteral("mass_kg"), hang.after.massKg},
         {QStringLiteral("changes"), changesJson(build::changesBetween(hang.before, hang.after))}});
   }
-  return {{QStringLiteral("format"), QStringLiteral("hangbook.swap/1")},
-          {QStringLiteral("show"), show},
-          {QStringLiteral("unit"), swap.dead.serial},
-          {QStringLiteral("for"), swap.stand.serial},
-          {QStringLiteral("unproven"), swap.unproven},
-          {QStringLiteral("hangs"), hangs},
-          {QStringLiteral("kept"), kept}};
+  return {
+      {QStringLiteral("format"), QStringLiteral("hangbook.swap/1")},
+      {QStringLiteral("show"), show},
+      {QStringLiteral("unit"), swap.dead.serial},
+      {QStringLiteral("for"), swap.stand.serial},
+      {QStringLiteral("unproven"), swap.unproven},
+      {QStringLiteral("hang"), swap.place ? QJsonValue(swap.place->hang) : QJsonValue(QJsonValue::Null)},
+      {QStringLiteral("place"), swap.place ? QJsonValue(swap.place->element) : QJsonValue(QJsonValue::Null)},
+      {QStringLiteral("hangs"), hangs},
+      {QStringLiteral("kept"), kept}};
 }
 
 Ending run(const Given& given, Context& context) {

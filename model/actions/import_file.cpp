@@ -12,6 +12,7 @@
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
 #include "store/fleet_store.h"
+#include "store/hung_store.h"
 #include "store/mapping_store.h"
 #include "store/mark_store.h"
 #include "store/people_store.h"
@@ -85,6 +86,7 @@ void saveRecords(store::Store& store, const exchange::Changes& changes, const Im
   saveAll(store, added.tours, changed.tours);
   saveAll(store, added.shows, changed.shows);
   saveAll(store, added.cabling.plugs, changed.cabling.plugs);
+  saveAll(store, added.hung, changed.hung);
   appendFacts(store, added.marks);
 }
 
@@ -171,6 +173,7 @@ Data everything(store::Store& store) {
     Data data;
     data.catalogue = store::loadCatalogue(store);
     data.cabling = store::loadCabling(store);
+    data.hung = store::loadHung(store);
     data.people = store::loadPeople(store);
     data.examinationRules = store::loadExaminationRules(store);
     data.places = store::loadPlaces(store);

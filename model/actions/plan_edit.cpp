@@ -56,6 +56,9 @@ SwappedFor now(store::Store& store, const SwappedFor& part) {
   for (const ChosenFor& each : part.hangs) {
     stands.hangs.push_back(now(store, each));
   }
+  if (part.hung) {
+    stands.hung = hungNow(store, *part.hung);
+  }
   return stands;
 }
 
@@ -88,7 +91,7 @@ bool same(const VenueAs& a, const VenueAs& b) {
 }
 
 bool same(const SwappedFor& a, const SwappedFor& b) {
-  return a.dead == b.dead && a.stand == b.stand &&
+  return a.dead == b.dead && a.stand == b.stand && a.hung == b.hung &&
          std::equal(a.hangs.begin(), a.hangs.end(), b.hangs.begin(), b.hangs.end(),
                     [](const ChosenFor& one, const ChosenFor& other) { return same(one, other); });
 }
@@ -116,6 +119,9 @@ void put(store::Store& store, const SwappedFor& wanted, const QString& by, const
     back.reason =
         QStringLiteral("swap of %1 for %2 turned back").arg(wanted.dead.serial, wanted.stand.serial);
     recordMovement(store, back, by);
+  }
+  if (wanted.hung) {
+    recordHung(store, *wanted.hung, by);
   }
   for (const ChosenFor& each : wanted.hangs) {
     put(store, each, by, today);

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "actions/hung.h"
 #include "actions/run.h"
 #include "exchange/record_text.h"
 #include "fleet/unit.h"
@@ -60,6 +61,7 @@ struct SwappedFor {
   UnitAt dead;
   UnitAt stand;
   std::vector<ChosenFor> hangs;
+  std::optional<HungFor> hung{}; ///< the hang in which the dead one is recorded as hanging
 };
 
 using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor>;

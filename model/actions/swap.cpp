@@ -6,11 +6,13 @@
 #include "actions/choose.h"
 #include "actions/facts.h"
 #include "actions/fleet_work.h"
+#include "actions/hung.h"
 #include "options/freeze.h"
 #include "options/search.h"
 #include "quantity/error.h"
 #include "store/calendar_store.h"
 #include "store/fleet_store.h"
+#include "store/hung_store.h"
 #include "store/snapshot_store.h"
 
 namespace hangbook::actions {
@@ -110,6 +112,15 @@ Swap trySwap(store::Store& store, const SwapWish& wish) {
                                             (usable.yes ? "it is not ready" : usable.why.toStdString()));
     }
     swap.unproven = usable.why;
+    for (const calendar::Hung& each : store::loadHung(store, wish.tour, wish.show)) {
+      if (each.serial == swap.dead.serial) {
+        swap.place = each;
+      } else if (each.serial == swap.stand.serial) {
+        throw Error(Trouble::notPossible, "\"" + wish.stand.toStdString() +
+                                              "\" cannot take its place: it hangs in hang " +
+                                              each.hang.toStdString() + " itself");
+      }
+    }
     const options::Snapshot before = store::loadSnapshot(store, wish.tour, wish.show, wish.today);
     const options::Snapshot after = swapped(before, swap.dead, swap.stand);
     for (const options::Choice& choice : before.choices) {
@@ -132,6 +143,7 @@ Swap swapUnit(store::Store& store, const SwapWish& wish, const QString& reason, 
     Swap swap = trySwap(store, wish);
     const QString why = QStringLiteral("%1 swapped for %2: %3").arg(wish.dead, wish.stand, reason.trimmed());
     moveIn(store, swap, why, by);
+    putInPlaceOf(store, wish.tour, wish.show, wish.dead, wish.stand, by);
     setState(store, wish.dead, fleet::UnitState::quarantined, {}, why, wish.today, by);
     for (SwappedHang& hang : swap.hangs) {
       const options::Snapshot now = store::loadSnapshot(store, wish.tour, wish.show, wish.today);

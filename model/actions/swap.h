@@ -6,6 +6,7 @@
 
 #include "actions/run.h"
 #include "actions/usable.h"
+#include "calendar/hung.h"
 #include "catalogue/catalogue.h"
 #include "options/frozen.h"
 
@@ -45,6 +46,8 @@ struct Swap {
   fleet::Unit stand;
   QString unproven; ///< of the one that takes its place; empty: nothing
   std::vector<SwappedHang> hangs;
+  std::optional<calendar::Hung>
+      place{}; ///< where the dead one is recorded as hanging; the other follows it there
 };
 
 /// What the swap would come to; nothing is written. Throws Error: badInput for a unit or show that is not

@@ -15,13 +15,6 @@ constexpr std::array carried = {std::pair{Carries::loudspeaker, "loudspeaker"},
                                 std::pair{Carries::signal, "signal"}, std::pair{Carries::power, "power"},
                                 std::pair{Carries::signalAndPower, "signal and power"}};
 
-template <class Line>
-Columns<Line> withSource(Columns<Line> columns) {
-  columns.push_back(text<Line>("source", HANGBOOK_FIELD(source.text)));
-  columns.push_back(date<Line>("source date", HANGBOOK_FIELD(source.date)));
-  return columns;
-}
-
 bool isLoom(Work& work, const QString& name) {
   const HardwareType* loom = work.hardware.find(name);
   return loom != nullptr && loom->kind == HardwareKind::loom;
@@ -77,12 +70,7 @@ void checkEnd(Work& work, const Plug& plug, const At& at) {
 }
 
 void checkPlug(Work& work, const Plug& plug, const At& at) {
-  const calendar::Show* show = work.shows.find(joined({plug.tour, plug.show}));
-  if (show == nullptr) {
-    at.fault("show", plug.show, "a show of that tour that is in this file or in the store");
-  } else if (std::ranges::count(show->hangs, plug.hang, &calendar::Hang::name) == 0) {
-    at.fault("hang", plug.hang, "a hang of that show that is in this file or in the store");
-  }
+  mustBeHang(work, plug, at);
   mustBeKnown(at, "type", plug.cabinet, work.cabinets, "type of cabinet");
   if (plug.rack.isEmpty() && !plug.channel.isEmpty()) {
     at.fault("rack", {}, QStringLiteral("the rack whose channel %1 is meant").arg(plug.channel));

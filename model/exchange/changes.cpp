@@ -41,6 +41,7 @@ Changes changesBetween(const Data& before, const Data& after) {
   each([](auto& data) -> auto& { return data.venues; });
   each([](auto& data) -> auto& { return data.tours; });
   each([](auto& data) -> auto& { return data.shows; });
+  each([](auto& data) -> auto& { return data.hung; });
   each([](auto& data) -> auto& { return data.chosen; });
   each([](auto& data) -> auto& { return data.marks; });
   return all;

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "calendar/cabling.h"
+#include "calendar/hung.h"
 #include "calendar/show.h"
 #include "catalogue/catalogue.h"
 #include "fleet/place.h"
@@ -38,6 +39,7 @@ struct Data {
   std::vector<venue::Venue> venues;
   std::vector<calendar::Tour> tours;
   std::vector<calendar::Show> shows;
+  std::vector<calendar::Hung> hung;
   std::vector<Chosen> chosen;
   std::vector<marks::MarkUsed> marks; ///< all of them, corrected ones too
   bool operator==(const Data&) const = default;

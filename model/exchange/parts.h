@@ -116,4 +116,23 @@ void mustBeKnown(const At& at, const QString& heading, const QString& name, Regi
   }
 }
 
+/// The columns of a record that says where it is from.
+template <class Line>
+Columns<Line> withSource(Columns<Line> columns) {
+  columns.push_back(text<Line>("source", HANGBOOK_FIELD(source.text)));
+  columns.push_back(date<Line>("source date", HANGBOOK_FIELD(source.date)));
+  return columns;
+}
+
+/// Puts down a fault where a line (with tour, show and hang) names no hang of a known show.
+template <class Line>
+void mustBeHang(Work& work, const Line& line, const At& at) {
+  const calendar::Show* show = work.shows.find(joined({line.tour, line.show}));
+  if (show == nullptr) {
+    at.fault("show", line.show, "a show of that tour that is in this file or in the store");
+  } else if (std::ranges::count(show->hangs, line.hang, &calendar::Hang::name) == 0) {
+    at.fault("hang", line.hang, "a hang of that show that is in this file or in the store");
+  }
+}
+
 } // namespace hangbook::exchange

@@ -5,6 +5,7 @@
 #include "exchange/facts.h"
 #include "exchange/hang_sort.h"
 #include "exchange/house_sorts.h"
+#include "exchange/hung_sort.h"
 #include "exchange/local_time.h"
 #include "exchange/parts.h"
 
@@ -297,6 +298,7 @@ const Sorts& showSorts() {
     all.push_back(showSort());
     all.push_back(hangSort());
     all.push_back(plugSort());
+    all.push_back(hungSort());
     all.push_back(houseSort());
     all.push_back(personSort());
     all.push_back(markSort());

@@ -24,6 +24,9 @@ QString loomEndKey(const catalogue::LoomEnd& end) {
 QString plugKey(const calendar::Plug& plug) {
   return joined({plug.tour, plug.show, plug.hang, QString::number(plug.element), plug.socket});
 }
+QString hungKey(const calendar::Hung& hung) {
+  return joined({hung.tour, hung.show, hung.hang, QString::number(hung.element)});
+}
 QString showKey(const calendar::Show& show) {
   return joined({show.tour, show.name});
 }
@@ -65,7 +68,7 @@ Work::Work(const Data& before, const Importer& who)
       people(after.people, nameOf), rules(after.examinationRules, nameOf), places(after.places, nameOf),
       units(after.units, serialOf), examinations(after.examinations, examinationWords),
       venues(after.venues, nameOf), tours(after.tours, nameOf), shows(after.shows, showKey),
-      chosen(after.chosen, chosenKey), marks(after.marks, markWords) {}
+      hung(after.hung, hungKey), chosen(after.chosen, chosenKey), marks(after.marks, markWords) {}
 
 Count& Work::count(const QString& sort) {
   const auto found = std::ranges::find(counts, sort, &Count::sort);

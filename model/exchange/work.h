@@ -147,6 +147,7 @@ public:
   Register<venue::Venue> venues;
   Register<calendar::Tour> tours;
   Register<calendar::Show> shows;
+  Register<calendar::Hung> hung;
   Register<Chosen> chosen;
   Facts<marks::MarkUsed> marks;
 

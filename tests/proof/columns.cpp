@@ -97,6 +97,7 @@ const std::string words = "words: no rule computes with them";
 const std::string search = "decides which stacks there are, not how one is judged";
 const std::string names = "a name of another record";
 const std::string cabling = "of the cabling: no rule reads it";
+const std::string hung = "which very unit hangs where: options are of types";
 
 Column up(Kind kind, const char* record, const char* heading, double factor = 1.4) {
   return {kind, record, heading, {{times(factor, 0.5), {}}}, {}};
@@ -429,6 +430,13 @@ std::vector<Column> ofShows() {
       none(k, "plug", "channel", cabling),
       none(k, "plug", "source", cabling),
       none(k, "plug", "source date", cabling),
+      none(k, "hung unit", "tour", hung),
+      none(k, "hung unit", "show", hung),
+      none(k, "hung unit", "hang", hung),
+      none(k, "hung unit", "cabinet", hung),
+      none(k, "hung unit", "serial", hung),
+      none(k, "hung unit", "source", hung),
+      none(k, "hung unit", "source date", hung),
       ways(k, "show", "away to", {{later(40), {}}, {later(300), {}}}),
       ways(k, "show", "people beneath", {{wordFrom({{"no", "yes"}}), {}}}),
       up(k, "show", "wind", 1.6),

@@ -62,6 +62,7 @@ Data demoShow(const QString& show) {
   data.chosen.clear();
   data.marks.clear();
   keepOnly(data.cabling.plugs, [&](const calendar::Plug& each) { return each.show == show; });
+  keepOnly(data.hung, [&](const calendar::Hung& each) { return each.show == show; });
   forgetTyped(data.catalogue.cabinets);
   forgetTyped(data.catalogue.bars);
   forgetTyped(data.catalogue.hoists);

@@ -254,7 +254,11 @@ private:
     refuseWindowThread("a swap");
     const actions::SwapWish of{wish.show.tour, wish.show.show, wish.dead, wish.stand, today()};
     actions::SwappedFor part{{wish.dead}, {wish.stand}, {}};
-    for (const actions::SwappedHang& each : actions::trySwap(opened(), of).hangs) {
+    const actions::Swap tried = actions::trySwap(opened(), of);
+    if (tried.place) {
+      part.hung = actions::HungFor{wish.show.tour, wish.show.show, tried.place->hang};
+    }
+    for (const actions::SwappedHang& each : tried.hangs) {
       part.hangs.push_back({wish.show.tour, wish.show.show, each.standing.hang, {}});
     }
     note(part, wish.by, [&] { actions::swapUnit(opened(), of, wish.reason, wish.by); });

@@ -6,11 +6,13 @@
 #include <QLineEdit>
 #include <QTest>
 
+#include "actions/hung.h"
 #include "desk/frame/editing.h"
 #include "desk/options/withdraw_dialog.h"
 #include "desk/source/planning_source.h"
 #include "desk/source/venue_source.h"
 #include "on_demo.h"
+#include "store/store.h"
 
 using namespace hangbook;
 using namespace hangbook::desk;
@@ -190,6 +192,12 @@ BOOST_AUTO_TEST_CASE(a_dead_unit_is_swapped_once_all_that_changes_is_told_and_sw
   const QString mb001 = QStringLiteral("MB001");
   const int before = on.choice()->revision;
   const fleet::Unit dead = unit(mb001);
+  const auto beside = store::Store::open(on.folder.filePath(QStringLiteral("tour.sqlite")));
+  actions::HungFor hung{on.show.tour, on.show.show, QStringLiteral("left"), {}};
+  const int place = static_cast<int>(on.choice()->key.stack.indexOf(dead.type)) + 1;
+  hung.serials[place] = mb001;
+  actions::recordHung(*beside, hung, ide);
+  const auto hangs = [&] { return actions::hungNow(*beside, hung).serials.at(place); };
   on.child<QPushButton>("buildSwap")->click();
   auto* typed = on.child<QComboBox>("swapDead");
   typed->setFocus();
@@ -201,7 +209,7 @@ BOOST_AUTO_TEST_CASE(a_dead_unit_is_swapped_once_all_that_changes_is_told_and_sw
   const auto* stand = on.child<QComboBox>("swapStand");
   BOOST_TEST_REQUIRE(stand->currentIndex() == 0);
   const QString serial = stand->currentData().toString();
-  const QString place = unit(serial).place;
+  const QString stood = unit(serial).place;
   BOOST_TEST(on.child<QLabel>("swapAbout")
                  ->text()
                  .contains(QStringLiteral("Hang left: revision %1").arg(before + 1)));
@@ -215,10 +223,12 @@ BOOST_AUTO_TEST_CASE(a_dead_unit_is_swapped_once_all_that_changes_is_told_and_sw
   on.settle();
   BOOST_TEST((unit(mb001).state == fleet::UnitState::quarantined));
   BOOST_TEST((unit(serial).place == dead.place));
+  BOOST_TEST((hangs() == serial)); // it hangs where the dead one was recorded
   BOOST_TEST(on.choice()->revision == before + 1);
   on.press("undo");
   BOOST_TEST((unit(mb001).state == dead.state), on.trouble());
-  BOOST_TEST((unit(serial).place == place));
+  BOOST_TEST((unit(serial).place == stood));
+  BOOST_TEST((hangs() == mb001));
   BOOST_TEST(on.choice()->revision == before + 2); // its sheets are outdated once more
   on.press("redo");
   BOOST_TEST((unit(mb001).state == fleet::UnitState::quarantined), on.trouble());
