@@ -21,8 +21,8 @@ struct Clash {
 };
 
 /// The fastest that a heavy vehicle may go by its own speed limiter, km/h (Council Directive 92/6/EEC,
-/// article 3, as amended by 2002/85/EC). No road is shorter than the way over the ground: what that speed
-/// does not reach over it, no truck reaches.
+/// article 3, as amended by 2002/85/EC; from memory). No road is shorter than the way over the ground: what
+/// that speed does not reach over it, no truck reaches.
 constexpr double fastestTruckKmh = 90.0;
 
 /// The clashes from today on, in order of day: gear that shows which are away at once want more of than there
