@@ -93,7 +93,10 @@ options::Snapshot showOfTour(std::uint64_t seed, int show, int pointsASide) {
   for (catalogue::CartType& cart : made.catalogue.carts) {
     cart.most = 1; // else most options come out tight by a cart with a place left over
   }
-  addCarts(made);
+  if (pointsASide <=
+      4) { // of larger ones so many points are good for something that enough options hold as it is
+    addCarts(made);
+  }
   return made;
 }
 
