@@ -34,33 +34,19 @@
 #include "desk/source/planning_source.h"
 #include "desk/source/store_source.h"
 #include "desk/style/verdict_label.h"
-#include "waiting.h"
+#include "shown.h"
 #include "where.h"
 
 using namespace hangbook;
 using namespace hangbook::desk;
+using hangbook::testing::Shown;
 using hangbook::testing::waitUntil;
 
 namespace {
 
-struct OnStore {
+struct OnStore : Shown {
   explicit OnStore(const QString& file)
-      : window(openStoreSource({.store = file, .asOf = QDate(2027, 3, 20)})) {
-    window.show();
-    settle();
-    BOOST_TEST_REQUIRE(window.session().loaded());
-  }
-  void settle() {
-    BOOST_TEST_REQUIRE(waitUntil([this] { return !window.session().busy(); }));
-  }
-  template <class Widget>
-  Widget* child(const char* name) {
-    auto* found = window.findChild<Widget*>(QLatin1String(name));
-    BOOST_TEST_REQUIRE(found != nullptr, "there is no " << name);
-    return found;
-  }
-
-  Window window;
+      : Shown(openStoreSource({.store = file, .asOf = QDate(2027, 3, 20)})) {}
 };
 
 } // namespace
