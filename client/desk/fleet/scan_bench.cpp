@@ -86,7 +86,6 @@ ScanBench::ScanBench(Session& session, QWidget* parent)
   table->setAccessibleName(tr("Scans so far, the newest first"));
   table->setModel(&log_);
   prepareTable(*table, log_, static_cast<int>(ScanColumn::text));
-  table->setFocusPolicy(Qt::ClickFocus);
 
   auto* head = new QLabel(tr("Scanning"), this);
   head->setFont(fontFor(TextSize::heading, font()));
