@@ -83,7 +83,7 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
   halves->addLayout(right, 4);
   setContent(content);
 
-  connect(&session_, &Session::overviewChanged, this, &BuildPlace::showFacts);
+  session_.keepUp(this, [this] { showFacts(); });
   connect(&session_, &Session::showChanged, this, &BuildPlace::showFacts);
   connect(&session_, &Session::unitsChanged, this, [this] {
     if (choice_ && results_) {

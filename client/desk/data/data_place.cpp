@@ -56,7 +56,7 @@ DataPlace::DataPlace(Session& session, QWidget* parent)
   column->addWidget(halves, 1);
   column->addWidget(effect_);
   setContent(content);
-  connect(&session_, &Session::overviewChanged, this, &DataPlace::showFacts);
+  session_.keepUp(this, [this] { showFacts(); });
   connect(&session_, &Session::unitsChanged, this, [this] { figures_.setFigures(session_.figures()); });
   connect(recordPage_, &ListPage::currentRowChanged, this, &DataPlace::showRecord);
   showFacts();

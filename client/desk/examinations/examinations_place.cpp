@@ -95,7 +95,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   both->setStretchFactor(1, 0);
   form_->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 42);
   setContent(both);
-  connect(&session_, &Session::overviewChanged, this, &ExaminationsPlace::showFacts);
+  session_.keepUp(this, [this] { showFacts(); });
   connect(page_, &ListPage::currentRowChanged, this, [this] { showSubject(); });
   connect(visits_, &QComboBox::currentIndexChanged, this, [this] {
     keepVisit();

@@ -100,7 +100,7 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
   both->setHandleWidth(space::wide);
   bench_->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 46);
   setContent(both);
-  connect(&session_, &Session::overviewChanged, this, &FleetPlace::showFacts);
+  session_.keepUp(this, [this] { showFacts(); });
   connect(&session_, &Session::unitsChanged, this, [this] { model_.setFigures(session_.figures()); });
   connect(page_, &ListPage::currentRowChanged, this, [this] { showUnit(); });
   connect(bench_, &ScanBench::booked, this, [this] {

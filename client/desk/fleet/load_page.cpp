@@ -100,7 +100,7 @@ LoadPage::LoadPage(Session& session, QWidget* parent)
     showTruck(); // its order follows the build
   });
   connect(trucks_, &QComboBox::currentIndexChanged, this, &LoadPage::showTruck);
-  connect(&session_, &Session::overviewChanged, this, &LoadPage::showFacts);
+  session_.keepUp(this, [this] { showFacts(); });
   connect(&session_, &Session::unitsChanged, this, &LoadPage::showFacts);
   showFacts();
 }

@@ -65,7 +65,7 @@ StockPage::StockPage(Session& session, QWidget* parent)
   all->addWidget(both);
   connect(page_, &ListPage::currentRowChanged, this, &StockPage::lookThroughTime);
   connect(day_, &QDateEdit::dateChanged, this, [this] { look(); });
-  connect(&session_, &Session::overviewChanged, this, &StockPage::showFacts);
+  session_.keepUp(this, [this] { showFacts(); });
   showFacts();
 }
 

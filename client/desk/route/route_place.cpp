@@ -38,7 +38,7 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
   halves->addWidget(parts);
   halves->setSizes({6200, 3800});
   setContent(halves);
-  connect(&session_, &Session::overviewChanged, this, &RoutePlace::showFacts);
+  session_.keepUp(this, [this] { showFacts(); });
   connect(&session_, &Session::unitsChanged, this, [this] {
     model_.setFigures(session_.figures());
     chart_->setStops(model_.all(), session_.figures());

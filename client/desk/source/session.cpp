@@ -3,6 +3,10 @@
 
 #include <algorithm>
 
+#include <QEvent>
+#include <QTimer>
+#include <QWidget>
+
 #include "quantity/error.h"
 
 namespace hangbook::desk {
@@ -57,6 +61,7 @@ void Session::reload() {
         loaded_ = true;
         const ShowKey before = show_;
         settleShow();
+        tellFollowers();
         Q_EMIT overviewChanged();
         if (!(before == show_)) {
           Q_EMIT showChanged();
@@ -70,6 +75,52 @@ void Session::reload() {
                 : tr("Nothing was changed. Mend what it names and try again with F5, or start with --store "
                      "and another place.")));
       });
+}
+
+void Session::keepUp(QWidget* page, std::function<void()> show) {
+  page->installEventFilter(this);
+  followers_.push_back({page, std::move(show)});
+}
+
+void Session::tellFollowers() {
+  std::erase_if(followers_, [](const Follower& each) { return each.page.isNull(); });
+  for (Follower& each : followers_) {
+    each.behind = true;
+    if (each.page->isVisible()) {
+      catchUp(each);
+    }
+  }
+  QTimer::singleShot(0, this, &Session::catchUpNext);
+}
+
+void Session::catchUp(Follower& follower) {
+  follower.behind = false;
+  follower.show();
+}
+
+void Session::catchUpNext() {
+  const auto next = std::find_if(followers_.begin(), followers_.end(),
+                                 [](const Follower& each) { return each.behind && !each.page.isNull(); });
+  if (next != followers_.end()) {
+    catchUp(*next);
+    QTimer::singleShot(0, this, &Session::catchUpNext);
+  }
+}
+
+bool Session::anyBehind() const {
+  return std::any_of(followers_.begin(), followers_.end(),
+                     [](const Follower& each) { return each.behind && !each.page.isNull(); });
+}
+
+bool Session::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Show) {
+    for (Follower& each : followers_) {
+      if (each.page == watched && each.behind) {
+        catchUp(each);
+      }
+    }
+  }
+  return QObject::eventFilter(watched, event);
 }
 
 void Session::settleShow() {

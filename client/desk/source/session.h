@@ -1,14 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <memory>
+#include <vector>
 
 #include <QObject>
+#include <QPointer>
 
 #include "desk/source/overview.h"
 #include "desk/source/source.h"
 #include "desk/source/work.h"
 #include "desk/style/figures.h"
+
+class QWidget;
 
 namespace hangbook::desk {
 
@@ -42,13 +47,18 @@ public:
   /// The check of a whole tour, on a connection of its own.
   Work& checking() { return checking_; }
 
-  bool busy() const { return work_.busy() || judging_.busy() || advising_.busy() || checking_.busy(); }
+  bool busy() const {
+    return work_.busy() || judging_.busy() || advising_.busy() || checking_.busy() || anyBehind();
+  }
 
   void setShow(const ShowKey& show, const QString& hang = {});
   void setHang(const QString& hang);
   void setUnits(UnitSystem system);
   /// Reads everything again; `overviewChanged` follows.
   void reload();
+  /// Calls `show` each time that the facts were read: at once while `page` can be seen; else in an event of
+  /// its own, so that no event has all places of a long tour to fill, or when it is opened before that.
+  void keepUp(QWidget* page, std::function<void()> show);
 
 Q_SIGNALS:
   void overviewChanged();
@@ -59,8 +69,22 @@ Q_SIGNALS:
   /// For the error line: what happened, what was kept, what to do.
   void trouble(const QString& text);
 
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+  /// A page that shows the facts, and whether it still shows those of before.
+  struct Follower {
+    QPointer<QWidget> page;
+    std::function<void()> show;
+    bool behind = false;
+  };
+
   void settleShow();
+  void tellFollowers();
+  void catchUp(Follower& follower);
+  void catchUpNext();
+  bool anyBehind() const;
 
   std::shared_ptr<Source> source_;
   std::shared_ptr<const Overview> overview_ = std::make_shared<Overview>();
@@ -73,6 +97,7 @@ private:
   Work judging_;
   Work advising_;
   Work checking_;
+  std::vector<Follower> followers_;
 };
 
 /// Words for people out of whatever a job threw: what happened, then `kept` and what to do.
