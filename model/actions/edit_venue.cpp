@@ -26,23 +26,41 @@ bool holds(const venue::Venue& venue, const QString& name) {
          std::ranges::count(venue.bridles, name, &venue::Bridle::name) > 0;
 }
 
-/// What hangs stand on stays: a hang whose point has gone would silently have one way less.
+bool hasSection(const venue::Venue& venue, const QString& name) {
+  return std::ranges::count(venue.sections, name, &venue::Section::name) > 0;
+}
+
+[[noreturn]] void refuseToDrop(const char* what, const QString& name, const QString& show,
+                               const QString& hang) {
+  refuse(
+      QStringLiteral("the show “%1” names it for the hang “%2”; take it off that hang first").arg(show, hang),
+      QStringLiteral("%1 %2").arg(QString::fromLatin1(what), name));
+}
+
+} // namespace
+
+// What hangs stand on stays: a hang whose point has gone would silently have one way less, one whose section
+// has gone would cover less.
 void keepsWhatHangsUse(const venue::Venue& was, const venue::Venue& becomes,
                        const std::vector<calendar::Show>& shows) {
   for (const calendar::Show& show : shows) {
+    if (show.venue != was.name) {
+      continue;
+    }
     for (const calendar::Hang& hang : show.hangs) {
       for (const QString& point : hang.points) {
         if (holds(was, point) && !holds(becomes, point)) {
-          refuse(QStringLiteral("the show “%1” names it for the hang “%2”; take it off that hang first")
-                     .arg(show.name, hang.name),
-                 QStringLiteral("point %1").arg(point));
+          refuseToDrop("point", point, show.name, hang.name);
+        }
+      }
+      for (const QString& section : hang.sections) {
+        if (hasSection(was, section) && !hasSection(becomes, section)) {
+          refuseToDrop("section", section, show.name, hang.name);
         }
       }
     }
   }
 }
-
-} // namespace
 
 options::HouseEffect editVenue(store::Store& store, const venue::Venue& venue, const QString& by,
                                const QDate& today, bool dryRun) {

@@ -13,4 +13,9 @@ namespace hangbook::actions {
 options::HouseEffect editVenue(store::Store& store, const venue::Venue& venue, const QString& by,
                                const QDate& today, bool dryRun = false);
 
+/// Throws Error (badInput) where a hang of one of the shows names a point, bridle or section of the venue
+/// that would be gone.
+void keepsWhatHangsUse(const venue::Venue& was, const venue::Venue& becomes,
+                       const std::vector<calendar::Show>& shows);
+
 } // namespace hangbook::actions

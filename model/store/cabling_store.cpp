@@ -63,9 +63,21 @@ Record saved(Store& store, const Record& record, const RecordName& name, Columns
   });
 }
 
+RecordName nameOf(const ConnectorType& type) {
+  return {"connector_type", QStringLiteral("connector \"%1\"").arg(type.name)};
+}
+
+RecordName nameOf(const Socket& socket) {
+  return {"cabinet_socket", QStringLiteral("socket \"%1\" of %2").arg(socket.name, socket.cabinet)};
+}
+
+RecordName nameOf(const LoomEnd& end) {
+  return {"loom_end", QStringLiteral("end \"%1\" of %2").arg(end.name, end.loom)};
+}
+
 } // namespace
 
-Cabling loadCabling(Store& store, const QString& tour, const QString& show) {
+Cabling loadConnections(Store& store) {
   return store.reading([&] {
     Cabling all;
     all.connectors = readRecords<ConnectorType>(store, "connector_type", connectorColumns,
@@ -73,6 +85,13 @@ Cabling loadCabling(Store& store, const QString& tour, const QString& show) {
     all.sockets =
         readRecords<Socket>(store, "cabinet_socket", socketColumns, QStringLiteral("ORDER BY cabinet, name"));
     all.ends = readRecords<LoomEnd>(store, "loom_end", endColumns, QStringLiteral("ORDER BY loom, name"));
+    return all;
+  });
+}
+
+Cabling loadCabling(Store& store, const QString& tour, const QString& show) {
+  return store.reading([&] {
+    Cabling all = loadConnections(store);
     const QString order = QStringLiteral(" ORDER BY tour, show, hang, element, socket");
     all.plugs = show.isEmpty()
                     ? readRecords<Plug>(store, "hang_plug", plugColumns, order)
@@ -84,19 +103,15 @@ Cabling loadCabling(Store& store, const QString& tour, const QString& show) {
 }
 
 ConnectorType save(Store& store, const ConnectorType& type) {
-  return saved(store, type, {"connector_type", QStringLiteral("connector \"%1\"").arg(type.name)},
-               connectorColumns);
+  return saved(store, type, nameOf(type), connectorColumns);
 }
 
 Socket save(Store& store, const Socket& socket) {
-  return saved(store, socket,
-               {"cabinet_socket", QStringLiteral("socket \"%1\" of %2").arg(socket.name, socket.cabinet)},
-               socketColumns);
+  return saved(store, socket, nameOf(socket), socketColumns);
 }
 
 LoomEnd save(Store& store, const LoomEnd& end) {
-  return saved(store, end, {"loom_end", QStringLiteral("end \"%1\" of %2").arg(end.name, end.loom)},
-               endColumns);
+  return saved(store, end, nameOf(end), endColumns);
 }
 
 Plug save(Store& store, const Plug& plug) {
@@ -104,6 +119,18 @@ Plug save(Store& store, const Plug& plug) {
                {"hang_plug", QStringLiteral("plug of cabinet %1 of hang \"%2\" of %3")
                                  .arg(QString::number(plug.element), plug.hang, plug.show)},
                plugColumns);
+}
+
+void remove(Store& store, const ConnectorType& type) {
+  removeRecord(store, nameOf(type), type.id, type.revision);
+}
+
+void remove(Store& store, const Socket& socket) {
+  removeRecord(store, nameOf(socket), socket.id, socket.revision);
+}
+
+void remove(Store& store, const LoomEnd& end) {
+  removeRecord(store, nameOf(end), end.id, end.revision);
 }
 
 } // namespace hangbook::store
