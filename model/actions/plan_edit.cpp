@@ -7,13 +7,10 @@
 #include "actions/edit_venue.h"
 #include "actions/facts.h"
 #include "actions/house_rules.h"
-#include "actions/import_file.h"
 #include "options/search.h"
 #include "quantity/error.h"
-#include "store/catalogue_store.h"
 #include "store/choice_store.h"
 #include "store/fleet_store.h"
-#include "store/people_store.h"
 #include "store/snapshot_store.h"
 #include "store/venue_store.h"
 
@@ -39,10 +36,11 @@ VenueAs now(store::Store& store, const VenueAs& part) {
 }
 
 RecordAs now(store::Store& store, const RecordAs& part) {
-  exchange::Data data;
-  data.catalogue = store::loadCatalogue(store);
-  data.people = store::loadPeople(store);
-  return {part.record, exchange::recordText(part.record, data)};
+  return recordNow(store, part.record);
+}
+
+ImportedAs now(store::Store& store, const ImportedAs& part) {
+  return importedNow(store, part);
 }
 
 UnitAt now(store::Store& store, const UnitAt& part) {
@@ -64,6 +62,10 @@ SwappedFor now(store::Store& store, const SwappedFor& part) {
 
 bool same(const RecordAs& a, const RecordAs& b) {
   return a.texts == b.texts;
+}
+
+bool same(const ImportedAs& a, const ImportedAs& b) {
+  return whatDiffers(a, b).isEmpty();
 }
 
 bool same(const ChosenFor& a, const ChosenFor& b) {
@@ -144,25 +146,26 @@ void put(store::Store& store, const VenueAs& wanted, const QString& by, const QD
 }
 
 void put(store::Store& store, const RecordAs& wanted, const QString& by, const QDate& /*today*/) {
-  if (wanted.texts.isEmpty()) {
-    throw Error(Trouble::notPossible, "what is new stays: it is not taken out by going back",
-                wanted.record.name.toStdString());
+  if (wanted.texts.none()) {
+    removeRecord(store, wanted.record, by);
+    return;
   }
   saveRecord(store, wanted, by);
 }
 
-} // namespace
-
-void saveRecord(store::Store& store, const RecordAs& record, const QString& by) {
-  const exchange::Importer who{whoActs(store, by), QDateTime::currentDateTimeUtc()};
-  const exchange::Import import =
-      importFile(store, record.record.kind,
-                 exchange::recordFile(record.record.kind, record.record.sort, record.texts), who);
-  if (!import.faults.empty()) {
-    throw Error(Trouble::badInput, exchange::text(import.faults.front()).toStdString(),
-                record.record.name.toStdString());
-  }
+void put(store::Store& store, const ImportedAs& wanted, const QString& by, const QDate& /*today*/) {
+  restoreImported(store, wanted, by);
 }
+
+/// Which of its records are other than they were left; empty where one part is one record.
+QString whichDiffer(const PlanPart& a, const PlanPart& b) {
+  const auto* one = std::get_if<ImportedAs>(&a);
+  const auto* other = std::get_if<ImportedAs>(&b);
+  return one != nullptr && other != nullptr ? whatDiffers(*one, *other).join(QStringLiteral(", "))
+                                            : QString();
+}
+
+} // namespace
 
 PlanPart asItStands(store::Store& store, const PlanPart& part) {
   return std::visit([&store](const auto& each) -> PlanPart { return now(store, each); }, part);
@@ -188,7 +191,8 @@ PlanEdit undo(store::Store& store, const PlanEdit& edit, const QDate& today) {
   return store.transact([&] {
     PlanEdit back{asItStands(store, edit.after), {}, edit.by};
     if (!sameAs(back.before, edit.after)) {
-      throw Error(Trouble::notPossible, "it has been changed again since, here or by somebody else");
+      throw Error(Trouble::notPossible, "it has been changed again since, here or by somebody else",
+                  whichDiffer(back.before, edit.after).toStdString());
     }
     std::visit([&](const auto& wanted) { put(store, wanted, edit.by, today); }, edit.before);
     back.after = asItStands(store, edit.before);

@@ -6,17 +6,18 @@
 #include <variant>
 #include <vector>
 
+#include "actions/edit_record.h"
 #include "actions/hung.h"
+#include "actions/import_undo.h"
 #include "actions/run.h"
-#include "exchange/record_text.h"
 #include "fleet/unit.h"
 #include "options/frozen.h"
 #include "options/house_change.h"
 
 /// Edits of plans that can be undone and done again: choosing, withdrawing, house rules, venues, records of
-/// makers' data, swapping a unit. What is remembered is how a plan stood before and after; going back is an
-/// edit of its own, held to the same rules and judged on the data of today. Facts are not among them: they
-/// are corrected by name, and units that were swapped move back by movements of their own.
+/// makers' data, imports, swapping a unit. What is remembered is how a plan stood before and after; going
+/// back is an edit of its own, held to the same rules and judged on the data of today. Facts are not among
+/// them: they are corrected by name, and units that were swapped move back by movements of their own.
 namespace hangbook::actions {
 
 /// What stands chosen for a hang.
@@ -40,12 +41,6 @@ struct VenueAs {
   std::optional<venue::Venue> venue{};
 };
 
-/// One record of makers' data or people, as the texts of its columns.
-struct RecordAs {
-  exchange::RecordName record;
-  QStringList texts{}; ///< empty: there is none
-};
-
 /// Where a unit is, and in which state.
 struct UnitAt {
   QString serial;
@@ -64,7 +59,7 @@ struct SwappedFor {
   std::optional<HungFor> hung{}; ///< the hang in which the dead one is recorded as hanging
 };
 
-using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor>;
+using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor, ImportedAs>;
 
 struct PlanEdit {
   PlanPart before;
@@ -81,10 +76,6 @@ bool sameAs(const PlanPart& a, const PlanPart& b);
 /// transaction.
 std::optional<PlanEdit> noted(store::Store& store, const PlanPart& part, const QString& by,
                               const std::function<void()>& work);
-
-/// Saves one record of makers' data or people with these texts. Throws Error (badInput) where they cannot be
-/// read; nothing is written then.
-void saveRecord(store::Store& store, const RecordAs& record, const QString& by);
 
 /// Puts the part back to what it was before the edit and answers that as an edit, which undone in turn does
 /// the first one again. An option is chosen again by today's rules. Throws Error (notPossible) where the part

@@ -2,6 +2,8 @@
 #include "exchange/venue_text.h"
 
 #include <algorithm>
+#include <array>
+#include <set>
 
 #include "exchange/basis.h"
 #include "exchange/cell.h"
@@ -11,7 +13,6 @@
 namespace hangbook::exchange {
 namespace {
 
-using Sort = TextField::Sort;
 using catalogue::Basis;
 
 QString headingOf(const TextField& field, UnitSystem system) {
@@ -34,11 +35,24 @@ public:
     if (found == typed_.end()) {
       return QString::fromStdString(print(*value, UnitSystem::metric, form_));
     }
-    QString text = found->second;
-    return form_.decimalMark == '.' ? text : text.replace(QLatin1Char('.'), QLatin1Char(form_.decimalMark));
+    return marked(found->second);
+  }
+
+  /// With the unit at each number where a bare one would be read in another.
+  QString profile(const std::vector<venue::ProfilePoint>& profile, UnitSystem system) const {
+    const QString unit = system == UnitSystem::metric ? QString() : QStringLiteral("m");
+    QStringList places;
+    for (const venue::ProfilePoint& each : profile) {
+      places << QStringLiteral("%1%3 %2%3").arg(writeQuantity(each.x), writeQuantity(each.z), unit);
+    }
+    return marked(writeList(places));
   }
 
 private:
+  QString marked(QString text) const {
+    return form_.decimalMark == '.' ? text : text.replace(QLatin1Char('.'), QLatin1Char(form_.decimalMark));
+  }
+
   const std::map<QString, QString>& typed_;
   QString prefix_;
   NumberForm form_;
@@ -49,32 +63,37 @@ QString plain(QString cell) {
   return cell.remove(QChar::Null).simplified();
 }
 
+constexpr std::array parts{VenuePart::point, VenuePart::zone, VenuePart::bridle, VenuePart::obstruction,
+                           VenuePart::section};
+
+/// Its word in the record column, and before what was typed for it.
+QString wordFor(VenuePart part) {
+  static const std::array words{QStringLiteral("venue"),       QStringLiteral("point"),
+                                QStringLiteral("zone"),        QStringLiteral("bridle"),
+                                QStringLiteral("obstruction"), QStringLiteral("section")};
+  return words.at(static_cast<std::size_t>(part));
+}
+
 /// Where a line of the file comes from.
 struct Origin {
   VenuePart part = VenuePart::venue;
   int row = 0;
+  auto operator<=>(const Origin&) const = default;
 };
 
 class File {
 public:
   explicit File(UnitSystem system) : system_(system) {
     headings_ = {QStringLiteral("record"), QStringLiteral("venue"), QStringLiteral("name")};
-    for (const auto* fields : {&venueFields(), &pointFields(), &zoneFields()}) {
-      for (const TextField& field : *fields) {
-        if (const QString heading = headingOf(field, system); !headings_.contains(heading)) {
-          headings_ << heading;
-        }
-      }
-    }
+    take(VenuePart::venue);
+    std::ranges::for_each(parts, [this](VenuePart part) { take(part); });
     records_ = {headings_};
   }
 
-  void add(const Origin& origin, const QString& venue, const std::vector<TextField>& fields,
-           const QStringList& texts) {
+  void add(const Origin& origin, const QString& venue, const QStringList& texts) {
+    const std::vector<TextField>& fields = fieldsOf(origin.part);
     QStringList record(headings_.size());
-    record[0] = origin.part == VenuePart::venue   ? QStringLiteral("venue")
-                : origin.part == VenuePart::point ? QStringLiteral("point")
-                                                  : QStringLiteral("zone");
+    record[0] = wordFor(origin.part);
     record[origin.part == VenuePart::venue ? 2 : 1] = venue;
     for (std::size_t i = 0; i < fields.size(); ++i) {
       record[headings_.indexOf(headingOf(fields[i], system_))] =
@@ -92,26 +111,45 @@ public:
   }
 
 private:
+  void take(VenuePart part) {
+    for (const TextField& field : fieldsOf(part)) {
+      if (const QString heading = headingOf(field, system_); !headings_.contains(heading)) {
+        headings_ << heading;
+      }
+    }
+  }
+
   UnitSystem system_;
   QStringList headings_;
   std::vector<QStringList> records_;
   std::vector<Origin> origins_;
 };
 
+bool isCalled(const QStringList& row, const QString& name) {
+  return plain(row.value(0)) == name;
+}
+
 bool hasRow(const std::vector<QStringList>& rows, const QString& name) {
-  return std::ranges::any_of(rows, [&](const QStringList& row) { return plain(row.value(0)) == name; });
+  return std::ranges::any_of(rows, [&](const QStringList& row) { return isCalled(row, name); });
+}
+
+/// Whether a row of that name has a fault of its own.
+bool isFaulty(const std::vector<QStringList>& rows, VenuePart part, const QString& name,
+              const std::set<Origin>& faulty) {
+  return std::ranges::any_of(faulty, [&](const Origin& each) {
+    return each.part == part && isCalled(rows[static_cast<std::size_t>(each.row)], name);
+  });
 }
 
 /// In the words of somebody who sees fields, not lines of a file; none: another fault says it already.
-std::optional<VenueFault> forFields(const Fault& fault, const Origin& origin, const VenueText& text) {
+std::optional<VenueFault> forFields(const Fault& fault, const Origin& origin, const VenueText& text,
+                                    const std::set<Origin>& faulty) {
   const qsizetype unit = fault.column.indexOf(QStringLiteral(" ["));
-  VenueFault made{origin.part, origin.row, unit < 0 ? fault.column : fault.column.left(unit), fault.read,
-                  fault.expected};
+  VenueFault made{{origin.row, unit < 0 ? fault.column : fault.column.left(unit), fault.read, fault.expected},
+                  origin.part};
   if (made.part != VenuePart::venue && made.field == QStringLiteral("venue")) {
     made.field = QStringLiteral("name");
-    made.read = plain(
-        (made.part == VenuePart::point ? text.points : text.zones)[static_cast<std::size_t>(made.row)].value(
-            0));
+    made.read = plain(rowsOf(text, made.part)[static_cast<std::size_t>(made.row)].value(0));
     made.expected = QStringLiteral("a name that no other row has");
   }
   if (made.part == VenuePart::point && made.field == QStringLiteral("zone")) {
@@ -120,72 +158,41 @@ std::optional<VenueFault> forFields(const Fault& fault, const Origin& origin, co
     }
     made.expected = QStringLiteral("the name of one of the venue's bays");
   }
+  if (made.part == VenuePart::bridle && made.field == QStringLiteral("points") &&
+      isFaulty(text.points, VenuePart::point, made.read, faulty)) {
+    return std::nullopt;
+  }
   return made;
+}
+
+void addParts(const venue::Venue& venue, VenueText& text, NumberForm form, UnitSystem system) {
+  for (const venue::Bridle& each : venue.bridles) {
+    const Texts of(venue.typed, QStringLiteral("bridle %1: ").arg(each.name), form);
+    text.bridles.push_back({each.name, writeList(each.points), of.figure("x", each.x), of.figure("y", each.y),
+                            of.figure("z", std::optional(each.z)), writeList(each.steels), each.shackle,
+                            of.figure("tolerance", each.tolerance), each.source.text,
+                            writeDate(each.source.date)});
+  }
+  for (const venue::Obstruction& each : venue.obstructions) {
+    const Texts of(venue.typed, QStringLiteral("obstruction %1: ").arg(each.name), form);
+    text.obstructions.push_back(
+        {each.name, of.figure("x from", std::optional(each.xFrom)),
+         of.figure("x to", std::optional(each.xTo)), of.figure("y from", std::optional(each.yFrom)),
+         of.figure("y to", std::optional(each.yTo)), of.figure("underside", std::optional(each.underside))});
+  }
+  for (const venue::Section& each : venue.sections) {
+    const Texts of(venue.typed, QStringLiteral("section %1: ").arg(each.name), form);
+    text.sections.push_back({each.name, of.profile(each.profile, system),
+                             of.figure("ear height", each.earHeight), of.figure("y from", each.yFrom),
+                             of.figure("y to", each.yTo), of.figure("front x", each.frontX),
+                             of.figure("front y", each.frontY), of.figure("bearing", each.bearing),
+                             of.figure("width", each.width), of.figure("radius", each.radius)});
+  }
 }
 
 } // namespace
 
-const std::vector<TextField>& venueFields() {
-  static const std::vector<TextField> fields{
-      {QStringLiteral("town")},
-      {QStringLiteral("time zone")},
-      {QStringLiteral("datum")},
-      {QStringLiteral("outdoors")},
-      {QStringLiteral("low steel"), Sort::length},
-      {QStringLiteral("least trim"), Sort::length},
-      {QStringLiteral("most trim"), Sort::length},
-      {QStringLiteral("access")},
-      {QStringLiteral("source")},
-      {QStringLiteral("source date"), Sort::date},
-  };
-  return fields;
-}
-
-const std::vector<TextField>& pointFields() {
-  static const std::vector<TextField> fields{
-      {QStringLiteral("name")},
-      {QStringLiteral("x"), Sort::length},
-      {QStringLiteral("y"), Sort::length},
-      {QStringLiteral("z"), Sort::length},
-      {QStringLiteral("capacity"), Sort::force},
-      {QStringLiteral("basis")},
-      {QStringLiteral("zone")},
-      {QStringLiteral("source")},
-      {QStringLiteral("source date"), Sort::date},
-  };
-  return fields;
-}
-
-const std::vector<TextField>& zoneFields() {
-  static const std::vector<TextField> fields{
-      {QStringLiteral("name")},
-      {QStringLiteral("capacity"), Sort::force},
-      {QStringLiteral("basis")},
-      {QStringLiteral("others' load"), Sort::force},
-      {QStringLiteral("others' load by")},
-      {QStringLiteral("others' load on"), Sort::date},
-  };
-  return fields;
-}
-
-QString unitOfField(const TextField& field, UnitSystem system) {
-  switch (field.sort) {
-  case Sort::length: {
-    const std::string_view unit = unitOf<Length>(system);
-    return QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size()));
-  }
-  case Sort::force: {
-    const std::string_view unit = unitOf<Force>(system);
-    return QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size()));
-  }
-  case Sort::words:
-  case Sort::date:
-    break;
-  }
-  return {};
-}
-
-VenueText textOf(const venue::Venue& venue, NumberForm form) {
+VenueText textOf(const venue::Venue& venue, NumberForm form, UnitSystem system) {
   const Texts own(venue.typed, {}, form);
   VenueText text;
   text.venue = {venue.town,
@@ -211,6 +218,7 @@ VenueText textOf(const venue::Venue& venue, NumberForm form) {
                           writeWord<Basis>(zone.basis, bases), of.figure("others' load", zone.othersLoad),
                           zone.othersBy, writeDate(zone.othersOn)});
   }
+  addParts(venue, text, form, system);
   return text;
 }
 
@@ -221,24 +229,32 @@ VenueRead readVenueText(const venue::Venue& before, const VenueText& text, UnitS
   venue::Venue& bare = data.venues.front();
   bare.points.clear(); // so that a row which is not there any more is gone
   bare.zones.clear();
+  bare.bridles.clear();
+  bare.obstructions.clear();
+  bare.sections.clear();
   std::erase_if(bare.typed, [](const auto& each) {
-    return each.first.startsWith(QStringLiteral("point ")) || each.first.startsWith(QStringLiteral("zone "));
+    return std::ranges::any_of(
+        parts, [&](VenuePart part) { return each.first.startsWith(wordFor(part) + QLatin1Char(' ')); });
   });
   File file(system);
-  file.add({}, before.name, venueFields(), text.venue);
-  for (std::size_t i = 0; i < text.zones.size(); ++i) {
-    file.add({VenuePart::zone, static_cast<int>(i)}, before.name, zoneFields(), text.zones[i]);
-  }
-  for (std::size_t i = 0; i < text.points.size(); ++i) {
-    file.add({VenuePart::point, static_cast<int>(i)}, before.name, pointFields(), text.points[i]);
+  file.add({}, before.name, text.venue);
+  for (const VenuePart part : parts) {
+    const std::vector<QStringList>& rows = rowsOf(text, part);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      file.add({part, static_cast<int>(i)}, before.name, rows[i]);
+    }
   }
   CsvForm how;
   how.separator = '\t';
   how.decimalMark = form.decimalMark;
   const Import import = readFile(Kind::venues, file.bytes(), data, {{}, {}}, how);
   VenueRead read;
+  std::set<Origin> faulty;
   for (const Fault& fault : import.faults) {
-    if (auto made = forFields(fault, file.origin(fault.line), text)) {
+    faulty.insert(file.origin(fault.line));
+  }
+  for (const Fault& fault : import.faults) {
+    if (auto made = forFields(fault, file.origin(fault.line), text, faulty)) {
       read.faults.push_back(std::move(*made));
     }
   }
@@ -246,6 +262,37 @@ VenueRead readVenueText(const venue::Venue& before, const VenueText& text, UnitS
     read.venue = import.after.venues.front();
   }
   return read;
+}
+
+venue::Venue readableOf(const venue::Venue& before, VenueText text, UnitSystem system, NumberForm form) {
+  const QStringList stood = textOf(before, form, system).venue;
+  constexpr int passes = 8; // what is taken out of a row may leave another row without what it names
+  for (int pass = 0; pass < passes; ++pass) {
+    const VenueRead read = readVenueText(before, text, system, form);
+    if (read.venue) {
+      return *read.venue;
+    }
+    std::set<Origin> dropped;
+    for (const VenueFault& fault : read.faults) {
+      const std::vector<TextField>& fields = fieldsOf(fault.part);
+      const auto at = std::ranges::find(fields, fault.field, &TextField::name) - fields.begin();
+      if (fault.part == VenuePart::venue) {
+        text.venue = stood; // none of its fields moves a part
+        continue;
+      }
+      QStringList& texts = rowsOf(text, fault.part)[static_cast<std::size_t>(fault.row)];
+      if (at < texts.size() && !texts[at].isEmpty()) {
+        texts[at].clear();
+      } else {
+        dropped.insert({fault.part, fault.row});
+      }
+    }
+    for (auto each = dropped.rbegin(); each != dropped.rend(); ++each) { // the last row first
+      std::vector<QStringList>& rows = rowsOf(text, each->part);
+      rows.erase(rows.begin() + each->row);
+    }
+  }
+  return before;
 }
 
 QStringList complaintsOf(const venue::Venue& venue) {

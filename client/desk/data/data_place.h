@@ -13,8 +13,7 @@ class QPushButton;
 namespace hangbook::desk {
 
 /// Venues, makers' data, house rules and people; beside them every figure of the selected one with its
-/// source and date. Venues, makers' data and people are edited
-/// here.
+/// source and date. Venues, makers' data and people are edited, added and removed here.
 class DataPlace : public Place {
   Q_OBJECT
 public:
@@ -29,9 +28,16 @@ private:
   void showRecord(int row);
   std::optional<exchange::RecordName> currentRecord() const;
   const venue::Venue* currentVenue() const;
+  bool dialogIsOpen() const;
   void edit();
-  template <class Dialog>
-  void open(Dialog* dialog, const QString& name);
+  void fillNew();
+  /// A new record of that sort; of the selected one a copy where `copy` says so.
+  void addNew(exchange::Kind kind, const QString& sort, bool copy);
+  void remove();
+  void removeNow(const exchange::RecordName& record, const QString& by);
+  void tell(const QString& words);
+  /// Shows what was saved, and the record of the name that it then has.
+  void afterSaving(const QString& name, const QString& effect);
 
   Session& session_;
   RecordModel records_;
@@ -39,7 +45,10 @@ private:
   ListPage* recordPage_;
   ListPage* figurePage_;
   QPushButton* edit_;
+  QPushButton* new_;
+  QPushButton* remove_;
   QLabel* effect_; ///< what the last edit did to chosen options
+  QString wanted_; ///< the record that is to be selected once the list has it
 };
 
 } // namespace hangbook::desk

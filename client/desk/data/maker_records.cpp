@@ -125,6 +125,12 @@ RecordLine recordOf(const catalogue::CartType& type) {
   return maker(RecordKind::cart, type, lines);
 }
 
+RecordLine recordOf(const catalogue::ConnectorType& type) {
+  FigureLines lines(type);
+  lines.words(Words::tr("Carries"), type.carries ? wordOf(*type.carries) : QString()).optional();
+  return maker(RecordKind::connector, type, lines);
+}
+
 RecordLine recordOf(const catalogue::StackingTable& table) {
   FigureLines lines(table);
   lines.words(Words::tr("Bars"),

@@ -2,10 +2,10 @@
 #include "desk/data/part_table.h"
 
 #include <algorithm>
-#include <map>
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QTableWidget>
@@ -16,62 +16,26 @@
 #include "desk/lists/list_page.h"
 #include "desk/style/colours.h"
 #include "desk/style/scale.h"
-#include "desk/words/words.h"
 
 namespace hangbook::desk {
 
-QString fieldWords(const QString& field) {
-  static const std::map<QString, QString> titles{{QStringLiteral("town"), Words::tr("Town")},
-                                                 {QStringLiteral("time zone"), Words::tr("Time zone")},
-                                                 {QStringLiteral("datum"), Words::tr("Datum")},
-                                                 {QStringLiteral("outdoors"), Words::tr("Outdoors")},
-                                                 {QStringLiteral("low steel"), Words::tr("Low steel")},
-                                                 {QStringLiteral("least trim"), Words::tr("Least trim")},
-                                                 {QStringLiteral("most trim"), Words::tr("Most trim")},
-                                                 {QStringLiteral("access"), Words::tr("Access")},
-                                                 {QStringLiteral("source"), Words::tr("Source")},
-                                                 {QStringLiteral("source date"), Words::tr("Dated")},
-                                                 {QStringLiteral("name"), Words::tr("Name")},
-                                                 {QStringLiteral("x"), Words::tr("To audience")},
-                                                 {QStringLiteral("y"), Words::tr("To stage left")},
-                                                 {QStringLiteral("z"), Words::tr("Height")},
-                                                 {QStringLiteral("capacity"), Words::tr("Capacity")},
-                                                 {QStringLiteral("basis"), Words::tr("Basis")},
-                                                 {QStringLiteral("zone"), Words::tr("Bay")},
-                                                 {QStringLiteral("others' load"), Words::tr("Others' load")},
-                                                 {QStringLiteral("others' load by"), Words::tr("Said by")},
-                                                 {QStringLiteral("others' load on"), Words::tr("Said on")}};
-  const auto found = titles.find(field);
-  return found == titles.end() ? field : found->second;
-}
-
-QString fieldTitle(const exchange::TextField& field, UnitSystem system) {
-  const QString unit = exchange::unitOfField(field, system);
-  return unit.isEmpty() ? fieldWords(field.name)
-                        : QStringLiteral("%1 (%2)").arg(fieldWords(field.name), unit);
-}
-
-QString faultWords(const exchange::VenueFault& fault) {
-  if (!fault.read.isEmpty() && fault.expected.contains(fault.read)) {
-    return fault.expected; // it says itself what was read
-  }
-  return fault.read.isEmpty() ? Words::tr("expected %1").arg(fault.expected)
-                              : Words::tr("read “%1”, expected %2").arg(fault.read.left(40), fault.expected);
-}
-
 PartTable::PartTable(const QString& name, const QString& says, const QString& add,
-                     const std::vector<exchange::TextField>& fields, UnitSystem system, QWidget* parent)
-    : QWidget(parent), fields_(fields), table_(new QTableWidget(this)), add_(new QPushButton(add, this)),
-      remove_(new QPushButton(tr("Remove the selected one"), this)) {
+                     std::vector<FormField> fields, QWidget* parent)
+    : QWidget(parent), fields_(std::move(fields)), table_(new QTableWidget(this)),
+      add_(new QPushButton(add, this)), remove_(new QPushButton(tr("&Remove the selected one"), this)),
+      note_(new QLabel(this)) {
   setObjectName(name);
   table_->setObjectName(name + QStringLiteral("Table"));
   table_->setAccessibleName(says);
-  table_->setColumnCount(static_cast<int>(fields.size()) + 1);
+  table_->setColumnCount(static_cast<int>(fields_.size()) + 1);
   QStringList titles;
-  for (const exchange::TextField& field : fields) {
-    titles << fieldTitle(field, system);
+  for (const FormField& field : fields_) {
+    titles << field.title;
   }
   table_->setHorizontalHeaderLabels(titles << tr("What is wrong"));
+  for (std::size_t i = 0; i < fields_.size(); ++i) {
+    table_->horizontalHeaderItem(static_cast<int>(i))->setToolTip(fields_[i].hint);
+  }
   table_->setItemDelegate(new TypingCells(table_));
   table_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed |
                           QAbstractItemView::DoubleClicked);
@@ -99,7 +63,11 @@ PartTable::PartTable(const QString& name, const QString& says, const QString& ad
   all->setContentsMargins(0, space::small, 0, 0);
   all->setSpacing(space::small);
   all->addWidget(table_, 1);
+  all->addWidget(note_);
   all->addLayout(buttons);
+  note_->setWordWrap(true);
+  note_->setFont(fontFor(TextSize::note, font()));
+  note_->hide();
   connect(add_, &QPushButton::clicked, this, &PartTable::addRow);
   connect(remove_, &QPushButton::clicked, this, &PartTable::removeRow);
   connect(table_, &QTableWidget::cellChanged, this, [this] {
@@ -112,6 +80,11 @@ PartTable::PartTable(const QString& name, const QString& says, const QString& ad
     Q_EMIT currentChanged();
   });
   remove_->setEnabled(false);
+}
+
+void PartTable::setNote(const QString& note) {
+  note_->setText(note);
+  note_->setVisible(!note.isEmpty());
 }
 
 void PartTable::putRow(int row, const QStringList& texts) {
@@ -157,27 +130,27 @@ std::vector<QStringList> PartTable::rows() const {
   return all;
 }
 
-void PartTable::setFaults(const std::vector<exchange::VenueFault>& faults) {
+void PartTable::setFaults(const std::vector<exchange::FieldFault>& faults) {
   filling_ = true;
   const Colours& colours = coloursOf(palette());
   for (int row = 0; row < table_->rowCount(); ++row) {
     QStringList says;
     for (int column = 0; column + 1 < table_->columnCount(); ++column) {
-      QStringList here;
-      for (const exchange::VenueFault& fault : faults) {
-        if (fault.row == row && fault.field == fields_[static_cast<std::size_t>(column)].name) {
-          here << faultWords(fault);
-        }
-      }
+      const FormField& field = fields_[static_cast<std::size_t>(column)];
+      const QString here = faultsOf(faults, row, field.name);
       QTableWidgetItem& item = *table_->item(row, column);
-      item.setToolTip(here.isEmpty() ? item.text() : here.join(QLatin1Char('\n')));
+      item.setToolTip(here.isEmpty() ? item.text() : here);
       item.setForeground(here.isEmpty() ? QBrush() : QBrush(colours.fails));
       QFont bold = table_->font();
       bold.setUnderline(!here.isEmpty()); // told without colour too
       item.setFont(bold);
-      for (const QString& each : here) {
-        says << QStringLiteral("%1: %2").arg(fieldWords(fields_[static_cast<std::size_t>(column)].name),
-                                             each);
+      for (const QString& each : here.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+        says << QStringLiteral("%1: %2").arg(field.words, each);
+      }
+    }
+    for (const exchange::FieldFault& fault : faults) { // of the row as a whole
+      if (fault.row == row && std::ranges::count(fields_, fault.field, &FormField::name) == 0) {
+        says << faultWords(fault);
       }
     }
     QTableWidgetItem& wrong = *table_->item(row, table_->columnCount() - 1);

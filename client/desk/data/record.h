@@ -23,7 +23,7 @@ struct FigureLine {
   bool known() const { return value.has_value() || !text.isEmpty(); }
 };
 
-enum class RecordKind { venue, cabinet, bar, hoist, chain, hardware, cart, table, house, person };
+enum class RecordKind { venue, cabinet, bar, hoist, chain, hardware, cart, table, connector, house, person };
 
 /// One record of any kind, with all of its figures.
 struct RecordLine {

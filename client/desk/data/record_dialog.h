@@ -1,56 +1,54 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QDialog>
+#include <vector>
 
-#include "desk/source/session.h"
+#include "desk/data/edit_dialog.h"
 #include "exchange/record_text.h"
-
-class QComboBox;
-class QLabel;
-class QLineEdit;
-class QPushButton;
 
 namespace hangbook::desk {
 
+class FieldForm;
+class PartTable;
 class TypePicture;
 
-/// One record of makers' data or people: a field for each column of its spreadsheet, read at each key by the
-/// spreadsheet's rules. What is wrong stands beside its field; a cabinet or bar is drawn as it is typed.
-class RecordDialog : public QDialog {
+/// What records are read against in the window: makers' data, connections, people and venues.
+exchange::Data recordData(const Overview& overview);
+
+/// One record of makers' data or people: a field for each column of its spreadsheet, a table for each sort of
+/// line that belongs to it (a stacking table's joints and counts, a cabinet's sockets), read at each key by
+/// the spreadsheet's rules. What is wrong stands beside its field; a cabinet or bar is drawn as it is typed.
+class RecordDialog : public EditDialog {
   Q_OBJECT
 public:
-  RecordDialog(Session& session, const exchange::RecordName& record, QWidget* parent = nullptr);
+  /// A record without a name is new and begins with `start`, which may be none.
+  RecordDialog(Session& session, const exchange::RecordName& record, const exchange::RecordText& start,
+               QWidget* parent = nullptr);
 
-  /// What the save changed, in words.
-  const QString& effect() const { return effect_; }
+  /// The name that it has, or is to have.
+  QString name() const;
 
 protected:
-  void reject() override;
+  bool differs() const override;
+  void check() override;
+  void save() override;
 
 private:
+  bool isNew() const { return record_.name.isEmpty(); }
   QWidget* fields();
-  void layOut();
-  void check();
   void draw();
-  void save();
-  QStringList typed() const;
+  exchange::RecordText typed() const;
+  QString faultsInWords(const exchange::RecordText& text) const;
+  QString changesInWords(const exchange::RecordText& text) const;
 
-  Session& session_;
   exchange::RecordName record_;
-  exchange::Data before_; ///< makers' data and people as they were read
-  std::vector<exchange::RecordField> columns_;
-  QStringList first_;
-  std::vector<QLineEdit*> fields_;
-  std::vector<QLabel*> wrong_; ///< one beside each field
+  exchange::Data before_; ///< as it was read
+  std::vector<exchange::RecordPart> parts_;
+  exchange::RecordText first_;
+  FieldForm* form_ = nullptr;
+  std::vector<PartTable*> tables_; ///< one for each part
   TypePicture* picture_;
-  QComboBox* by_;
-  QLabel* says_;
-  QPushButton* save_;
   exchange::RecordRead read_;
-  QString effect_;
-  bool sending_ = false;
-  bool warned_ = false; ///< that leaving loses what was typed
 };
 
 } // namespace hangbook::desk

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "catalogue/cabling.h"
 #include "desk/data/record.h"
 
 namespace hangbook::desk {
@@ -13,6 +14,7 @@ RecordLine recordOf(const catalogue::ChainType& type);
 RecordLine recordOf(const catalogue::HardwareType& type);
 RecordLine recordOf(const catalogue::CartType& type);
 RecordLine recordOf(const catalogue::StackingTable& table);
+RecordLine recordOf(const catalogue::ConnectorType& type);
 RecordLine recordOf(const people::Person& person);
 /// House rules of a tour, venue or show, each as a record of its own.
 void addHouse(std::vector<RecordLine>& all, const std::vector<venue::HouseFigure>& house,

@@ -3,62 +3,57 @@
 
 #include <vector>
 
-#include <QDialog>
-
-#include "desk/source/session.h"
+#include "desk/data/edit_dialog.h"
 #include "exchange/venue_text.h"
 
-class QComboBox;
-class QLabel;
-class QLineEdit;
-class QPushButton;
+class QTabWidget;
 
 namespace hangbook::desk {
 
+class FieldForm;
 class PartTable;
 class VenuePlan;
+class VenueSide;
 
-/// A venue's figures, points and bays as texts, with the plan of its points beside them. What cannot be read
-/// is said beside its field, and nothing is saved until all of it can; what was typed stays in any case.
-class VenueDialog : public QDialog {
+/// A venue's figures and parts as texts, with its plan and its section beside them as they are typed. What
+/// cannot be read is said beside its field, and nothing is saved until all of it can; what was typed stays in
+/// any case.
+class VenueDialog : public EditDialog {
   Q_OBJECT
 public:
   VenueDialog(Session& session, const venue::Venue& venue, QWidget* parent = nullptr);
 
-  /// What the save did to chosen options, in words.
-  const QString& effect() const { return effect_; }
-
 protected:
-  void reject() override;
+  bool differs() const override;
+  void check() override;
+  void save() override { sendIt(false); }
 
 private:
-  QWidget* figures();
-  QWidget* parts();
-  void layOut();
-  void check();
-  void send(bool dryRun);
+  /// A part whose rows are typed in a table of their own.
+  struct Part {
+    exchange::VenuePart part;
+    PartTable* table;
+  };
+
+  void addTable(exchange::VenuePart part, const QString& name, const QString& says, const QString& add,
+                const QString& tab, const QString& note = {});
+  void showCurrent();
+  void sendIt(bool dryRun);
   exchange::VenueText typed() const;
-  /// The first fault in full, and how many there are.
+  /// The first fault in full, and how many there are; empty: there is none.
   QString faultsInWords(const exchange::VenueText& text) const;
 
-  Session& session_;
   venue::Venue before_;
   UnitSystem system_; ///< as it was when the dialog opened: the headings name it
   NumberForm form_;
   exchange::VenueText first_;
-  std::vector<QLineEdit*> fields_;
-  std::vector<QLabel*> wrong_; ///< one beside each field
-  PartTable* points_;
-  PartTable* zones_;
+  QTabWidget* tabs_;
+  std::vector<Part> tables_;
+  FieldForm* figures_;
   VenuePlan* plan_;
-  QComboBox* by_;
-  QLabel* says_;
-  QPushButton* try_;
-  QPushButton* save_;
+  VenueSide* side_;
+  QPushButton* try_ = nullptr;
   exchange::VenueRead read_;
-  QString effect_;
-  bool sending_ = false;
-  bool warned_ = false; ///< that leaving loses what was typed
 };
 
 } // namespace hangbook::desk

@@ -10,6 +10,9 @@
 #include "desk/style/scale.h"
 
 namespace hangbook::desk {
+
+using exchange::VenuePart;
+
 namespace {
 
 std::optional<double> metresTyped(const QString& text, UnitSystem system, NumberForm form) {
@@ -48,12 +51,20 @@ std::vector<PlanPoint> planPoints(const std::vector<QStringList>& rows, UnitSyst
 
 VenuePlan::VenuePlan(UnitSystem system, QWidget* parent) : QWidget(parent), system_(system) {
   setObjectName(QStringLiteral("venuePlan"));
-  setAccessibleName(tr("Plan of the points"));
-  setMinimumSize(260, 260);
+  setAccessibleName(tr("Plan of the venue"));
+  setMinimumSize(260, 220);
 }
 
-void VenuePlan::setObstructions(const std::vector<venue::Obstruction>& obstructions) {
-  obstructions_ = obstructions;
+void VenuePlan::setParts(const venue::Venue& readable) {
+  parts_ = readable;
+  constexpr double wide = 12.0; // of a block that is not said to end: more of it says nothing
+  blocks_.clear();
+  for (const venue::Section& each : parts_.sections) {
+    if (auto block = seatBlock(each, wide, system_ == UnitSystem::usCustomary ? 10 * 0.3048 : 5.0)) {
+      blocks_.push_back(std::move(*block));
+    }
+  }
+  describe();
   update();
 }
 
@@ -63,9 +74,20 @@ void VenuePlan::setPoints(std::vector<PlanPoint> points) {
   update();
 }
 
-void VenuePlan::setCurrent(int row) {
+void VenuePlan::setCurrent(VenuePart part, int row, const QString& name) {
+  currentPart_ = part;
   current_ = row;
+  currentName_ = name;
   update();
+}
+
+bool VenuePlan::showsAll() const {
+  return currentPart_ == VenuePart::section || currentPart_ == VenuePart::obstruction ||
+         (points_.empty() && parts_.bridles.empty());
+}
+
+bool VenuePlan::isCurrent(VenuePart part, const QString& name) const {
+  return part == currentPart_ && name == currentName_;
 }
 
 void VenuePlan::describe() {
@@ -81,6 +103,16 @@ void VenuePlan::describe() {
   if (!missing.isEmpty()) {
     says += tr(" Not drawn, since the place cannot be read: %1.").arg(missing.join(QStringLiteral(", ")));
   }
+  QStringList seats;
+  for (const SeatBlock& each : blocks_) {
+    seats << each.name;
+  }
+  if (!seats.isEmpty()) {
+    says += tr(" Seats drawn: %1.").arg(seats.join(QStringLiteral(", ")));
+  }
+  if (!parts_.obstructions.empty()) {
+    says += tr(" Obstructions drawn: %1.").arg(parts_.obstructions.size());
+  }
   setAccessibleDescription(says);
 }
 
@@ -95,9 +127,21 @@ VenuePlan::View VenuePlan::view() const {
       take(point.place->x(), point.place->y());
     }
   }
-  for (const venue::Obstruction& each : obstructions_) {
-    take(inMetres(each.xFrom), inMetres(each.yFrom));
-    take(inMetres(each.xTo), inMetres(each.yTo));
+  for (const venue::Bridle& each : parts_.bridles) {
+    if (each.x && each.y) {
+      take(inMetres(*each.x), inMetres(*each.y));
+    }
+  }
+  if (showsAll()) {
+    for (const venue::Obstruction& each : parts_.obstructions) {
+      take(inMetres(each.xFrom), inMetres(each.yFrom));
+      take(inMetres(each.xTo), inMetres(each.yTo));
+    }
+    for (const SeatBlock& block : blocks_) {
+      for (const QPolygonF& row : block.rows) {
+        std::ranges::for_each(row, [&](const QPointF& place) { take(place.x(), place.y()); });
+      }
+    }
   }
   const double side = QFontMetrics(font()).averageCharWidth() * 14.0; // room for names beside the outermost
   const double ends = QFontMetrics(font()).height() * 3.5;
@@ -114,21 +158,141 @@ QPointF VenuePlan::onScreen(const QPointF& place) const {
           height() / 2.0 - (place.x() - now.middle.x()) * now.scale};
 }
 
-void VenuePlan::paintEvent(QPaintEvent* /*event*/) {
-  const Colours& colours = coloursOf(palette());
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.fillRect(rect(), colours.sheet);
-  painter.setPen(QPen(colours.line, 1));
-  const QPointF datum = onScreen({0.0, 0.0});
-  painter.drawLine(QPointF(0, datum.y()), QPointF(width(), datum.y()));
-  painter.drawLine(QPointF(datum.x(), 0), QPointF(datum.x(), height()));
-  painter.setPen(QPen(colours.steel, 1, Qt::DashLine));
-  for (const venue::Obstruction& each : obstructions_) {
-    painter.drawRect(QRectF(onScreen({inMetres(each.xTo), inMetres(each.yTo)}),
-                            onScreen({inMetres(each.xFrom), inMetres(each.yFrom)})));
+QPolygonF VenuePlan::onScreen(const QPolygonF& line) const {
+  QPolygonF drawn;
+  for (const QPointF& each : line) {
+    drawn << onScreen(each);
   }
+  return drawn;
+}
+
+void VenuePlan::paintSeats(QPainter& painter) const {
+  const Colours& colours = coloursOf(palette());
+  painter.setFont(fontFor(TextSize::note, font()));
+  for (const SeatBlock& block : blocks_) {
+    const bool current = isCurrent(VenuePart::section, block.name);
+    const QPolygonF first = onScreen(block.rows.front());
+    const QPolygonF last = onScreen(block.rows.back());
+    QPolygonF outline = first;
+    std::for_each(last.rbegin(), last.rend(), [&outline](const QPointF& each) { outline << each; });
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(current ? colours.chosen : colours.raised);
+    painter.drawPolygon(outline);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(colours.line, 1));
+    for (const QPolygonF& each : block.depth) {
+      painter.drawPolyline(onScreen(each));
+    }
+    painter.setPen(QPen(current ? colours.accent : colours.steel, current ? 2 : 1));
+    for (const QPolygonF& each : block.rows) {
+      painter.drawPolyline(onScreen(each));
+    }
+    if (!block.acrossTheRoom) { // else nobody said where its sides are
+      painter.drawLine(first.front(), last.front());
+      painter.drawLine(first.back(), last.back());
+    }
+  }
+}
+
+/// After all lines: none goes through a name.
+void VenuePlan::paintSeatNames(QPainter& painter) const {
+  const Colours& colours = coloursOf(palette());
+  painter.setFont(fontFor(TextSize::note, font()));
+  for (const SeatBlock& block : blocks_) {
+    const bool current = isCurrent(VenuePart::section, block.name);
+    const QPolygonF first = onScreen(block.rows.front());
+    const QPolygonF last = onScreen(block.rows.back());
+    const QPointF middle = (first[first.size() / 2] + first[(first.size() - 1) / 2] + last[last.size() / 2] +
+                            last[(last.size() - 1) / 2]) /
+                           4.0;
+    QRectF box =
+        painter.boundingRect(QRectF(middle - QPointF(100, 10), QSizeF(200, 20)), Qt::AlignCenter, block.name);
+    box.moveLeft(std::clamp(box.left(), 2.0, std::max(2.0, width() - box.width() - 2.0)));
+    painter.fillRect(box, current ? colours.chosen : colours.raised);
+    painter.setPen(current ? colours.accent : colours.text);
+    painter.drawText(box, Qt::AlignCenter, block.name);
+  }
+}
+
+void VenuePlan::paintObstructions(QPainter& painter) const {
+  const Colours& colours = coloursOf(palette());
+  painter.setFont(fontFor(TextSize::note, font()));
+  painter.setBrush(Qt::NoBrush);
+  for (const venue::Obstruction& each : parts_.obstructions) {
+    const bool current = isCurrent(VenuePart::obstruction, each.name);
+    const QRectF box(onScreen(QPointF(inMetres(each.xTo), inMetres(each.yTo))),
+                     onScreen(QPointF(inMetres(each.xFrom), inMetres(each.yFrom))));
+    painter.setPen(QPen(current ? colours.accent : colours.steel, current ? 2 : 1, Qt::DashLine));
+    painter.drawRect(box);
+    painter.setPen(current ? colours.accent : colours.quiet);
+    painter.drawText(QRectF(box.center() - QPointF(100, 10), QSizeF(200, 20)), Qt::AlignCenter, each.name);
+  }
+}
+
+void VenuePlan::paintBridles(QPainter& painter) const {
+  const Colours& colours = coloursOf(palette());
+  painter.setFont(fontFor(TextSize::note, font()));
+  for (const venue::Bridle& each : parts_.bridles) {
+    std::vector<QPointF> from;
+    QPointF middle;
+    for (const PlanPoint& point : points_) {
+      if (point.place && each.points.contains(point.name)) {
+        from.push_back(*point.place);
+        middle += *point.place;
+      }
+    }
+    if (from.empty()) {
+      continue;
+    }
+    const QPointF apex = each.x && each.y ? QPointF(inMetres(*each.x), inMetres(*each.y))
+                                          : middle / static_cast<double>(from.size());
+    const bool current = isCurrent(VenuePart::bridle, each.name);
+    painter.setPen(QPen(current ? colours.accent : colours.steel, current ? 2 : 1));
+    for (const QPointF& place : from) {
+      painter.drawLine(onScreen(place), onScreen(apex));
+    }
+    const QPointF at = onScreen(apex);
+    painter.setBrush(colours.sheet);
+    painter.drawPolygon(QPolygonF({at + QPointF(0, 5), at + QPointF(-5, -4), at + QPointF(5, -4)}));
+    painter.drawText(at + QPointF(space::step, space::small), each.name);
+  }
+}
+
+void VenuePlan::paintPoints(QPainter& painter) const {
+  const Colours& colours = coloursOf(palette());
   const QFontMetrics metrics(font());
+  painter.setFont(font());
+  for (std::size_t i = 0; i < points_.size(); ++i) {
+    const PlanPoint& point = points_[i];
+    if (!point.place) {
+      continue;
+    }
+    const bool current = currentPart_ == VenuePart::point && static_cast<int>(i) == current_;
+    const QPointF at = onScreen(*point.place);
+    const double size = showsAll() ? 2 : 4;
+    painter.setPen(QPen(current ? colours.accent : colours.text, current ? 3 : size / 2));
+    painter.setBrush(point.capacityKnown ? QBrush(current ? colours.accent : colours.text) : Qt::NoBrush);
+    painter.drawEllipse(at, size, size);
+    if (showsAll()) {
+      continue; // in so small a scale names would stand over one another
+    }
+    if (current) {
+      painter.setBrush(Qt::NoBrush);
+      painter.drawEllipse(at, 9, 9);
+    }
+    painter.setPen(current ? colours.accent : colours.text);
+    // Neighbours stand a metre apart as a rule: every other name goes below its point.
+    const QString says = current ? QStringLiteral("%1, %2").arg(point.name, point.height) : point.name;
+    const double down =
+        i % 2 == 0 ? -space::wide + space::small : space::wide + metrics.ascent() - space::small;
+    painter.drawText(at + QPointF(-metrics.horizontalAdvance(says) / 2.0, down), says);
+  }
+}
+
+void VenuePlan::paintGround(QPainter& painter) const {
+  const Colours& colours = coloursOf(palette());
+  const QFontMetrics metrics(font());
+  const QPointF datum = onScreen(QPointF(0.0, 0.0));
   painter.setFont(fontFor(TextSize::note, font()));
   painter.setPen(colours.quiet);
   const QRect inner = rect().adjusted(space::step, space::small, -space::step, -space::small);
@@ -146,32 +310,30 @@ void VenuePlan::paintEvent(QPaintEvent* /*event*/) {
   painter.drawLine(end, end - QPointF(bar * unit * view().scale, 0));
   painter.drawText(inner, Qt::AlignBottom | Qt::AlignRight,
                    QStringLiteral("%1 %2").arg(bar).arg(feet ? QStringLiteral("ft") : QStringLiteral("m")));
-  if (points_.empty()) {
+}
+
+void VenuePlan::paintEvent(QPaintEvent* /*event*/) {
+  const Colours& colours = coloursOf(palette());
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.fillRect(rect(), colours.sheet);
+  paintSeats(painter);
+  const QPointF datum = onScreen(QPointF(0.0, 0.0));
+  painter.setPen(QPen(colours.line, 1));
+  painter.drawLine(QPointF(0, datum.y()), QPointF(width(), datum.y()));
+  painter.drawLine(QPointF(datum.x(), 0), QPointF(datum.x(), height()));
+  if (showsAll()) {
+    paintSeatNames(painter);
+  }
+  paintObstructions(painter);
+  paintBridles(painter);
+  paintPoints(painter);
+  paintGround(painter);
+  if (points_.empty() && blocks_.empty()) {
     painter.setFont(font());
+    painter.setPen(colours.quiet);
     painter.drawText(rect(), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
                      QStringLiteral("\n\n") + tr("No points yet. Add one, and it is drawn here."));
-  }
-  painter.setFont(font());
-  for (std::size_t i = 0; i < points_.size(); ++i) {
-    const PlanPoint& point = points_[i];
-    if (!point.place) {
-      continue;
-    }
-    const bool isCurrent = static_cast<int>(i) == current_;
-    const QPointF at = onScreen(*point.place);
-    painter.setPen(QPen(isCurrent ? colours.accent : colours.text, isCurrent ? 3 : 2));
-    painter.setBrush(point.capacityKnown ? QBrush(isCurrent ? colours.accent : colours.text) : Qt::NoBrush);
-    painter.drawEllipse(at, 4, 4);
-    if (isCurrent) {
-      painter.setBrush(Qt::NoBrush);
-      painter.drawEllipse(at, 9, 9);
-    }
-    painter.setPen(isCurrent ? colours.accent : colours.text);
-    // Neighbours stand a metre apart as a rule: every other name goes below its point.
-    const QString says = isCurrent ? QStringLiteral("%1, %2").arg(point.name, point.height) : point.name;
-    const double down =
-        i % 2 == 0 ? -space::wide + space::small : space::wide + metrics.ascent() - space::small;
-    painter.drawText(at + QPointF(-metrics.horizontalAdvance(says) / 2.0, down), says);
   }
 }
 

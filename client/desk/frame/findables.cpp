@@ -96,6 +96,7 @@ std::vector<Findable> findablesOf(const Overview& overview) {
   addTypes(all, overview.catalogue.hardware, Words::tr("hardware type"));
   addTypes(all, overview.catalogue.carts, Words::tr("cart type"));
   addTypes(all, overview.catalogue.tables, Words::tr("stacking table"));
+  addTypes(all, overview.connections.connectors, Words::tr("connector"));
   addTypes(all, overview.people, Words::tr("person"));
   return all;
 }

@@ -158,7 +158,7 @@
         <translation>Nach dem Hochziehen</translation>
     </message>
     <message>
-        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet's side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show's examination register, the tour's summary.</source>
+        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet&apos;s side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show&apos;s examination register, the tour&apos;s summary.</source>
         <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. „Nach dem Hochziehen“ versucht eine andere Neigung, Trimmhöhe oder anderen Wind, zählt auf, was sich ändert und in welcher Reihenfolge es getan wird, und hält es mit Namen und Grund fest. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
     </message>
     <message>
@@ -277,7 +277,7 @@
         <translation>Trimmhöhe, unterste Kante</translation>
     </message>
     <message>
-        <source>Tape to the bar's datum</source>
+        <source>Tape to the bar&apos;s datum</source>
         <translation>Bandmaß zum Bezugspunkt des Rahmens</translation>
     </message>
     <message>
@@ -501,11 +501,11 @@
         <translation>Für diese Hängung wurde bei keiner früheren Show an diesem Ort etwas gewählt.</translation>
     </message>
     <message>
-        <source>What hung at %1 (%2) cannot hang here: no way of reaching this venue's points fits, or the makers' data no longer have it.</source>
+        <source>What hung at %1 (%2) cannot hang here: no way of reaching this venue&apos;s points fits, or the makers&apos; data no longer have it.</source>
         <translation>Was in %1 (%2) hing, kann hier nicht hängen: Keine Art, die Punkte dieses Orts zu erreichen, passt, oder die Daten der Hersteller kennen es nicht mehr.</translation>
     </message>
     <message>
-        <source>As at %1, chosen on %2 by %3 (then %4). By today's rules here: %5.</source>
+        <source>As at %1, chosen on %2 by %3 (then %4). By today&apos;s rules here: %5.</source>
         <translation>Wie in %1, gewählt am %2 von %3 (damals %4). Nach den heutigen Regeln hier: %5.</translation>
     </message>
     <message>
@@ -590,7 +590,7 @@
         <translation>Angaben des Eintrags</translation>
     </message>
     <message>
-        <source>No venues, makers' data or people yet. Import them as CSV files.</source>
+        <source>No venues, makers&apos; data or people yet. Import them as CSV files.</source>
         <translation>Noch keine Orte, Herstellerdaten oder Personen. Als CSV-Dateien einlesen.</translation>
     </message>
     <message>
@@ -614,16 +614,64 @@
         <translation>&amp;Bearbeiten…</translation>
     </message>
     <message>
-        <source>F2: change the selected record's figures, a venue's points and bays too</source>
-        <translation>F2: Angaben des ausgewählten Eintrags ändern, bei einem Ort auch Punkte und Felder</translation>
-    </message>
-    <message>
         <source>Edit the selected record</source>
         <translation>Den ausgewählten Eintrag bearbeiten</translation>
     </message>
     <message>
-        <source>Venues, makers' data, house rules and people. Select one to see each of its figures with where it came from and of which date. A figure that is not known is never taken as 0: the rules that need it stay unproven until it is entered. F2 edits the selected record; of a venue its points and bays too.</source>
-        <translation>Orte, Herstellerdaten, Hausregeln und Personen. Einen Eintrag auswählen, um jede seiner Angaben zu sehen, woher sie kommt und von welchem Datum sie ist. Eine unbekannte Angabe gilt nie als 0: Die Regeln, die sie brauchen, bleiben unbelegt, bis sie eingetragen ist. F2 bearbeitet den ausgewählten Eintrag; bei einem Ort auch Punkte und Felder.</translation>
+        <source>&amp;New</source>
+        <translation>&amp;Neu</translation>
+    </message>
+    <message>
+        <source>Re&amp;move…</source>
+        <translation>Ent&amp;fernen…</translation>
+    </message>
+    <message>
+        <source>F2: change the selected record&apos;s figures, a venue&apos;s points and seats, a stacking table&apos;s joints too</source>
+        <translation>F2: Angaben des ausgewählten Eintrags ändern, bei einem Ort auch Punkte und Plätze, bei einer Stapeltabelle die Gelenke</translation>
+    </message>
+    <message>
+        <source>Insert: a new record, empty or as a copy of the selected one</source>
+        <translation>Einfg: ein neuer Eintrag, leer oder als Abschrift des ausgewählten</translation>
+    </message>
+    <message>
+        <source>Delete: take the selected record out, where nothing names it</source>
+        <translation>Entf: den ausgewählten Eintrag herausnehmen, wo nichts ihn nennt</translation>
+    </message>
+    <message>
+        <source>Add a record</source>
+        <translation>Einen Eintrag hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove the selected record</source>
+        <translation>Den ausgewählten Eintrag entfernen</translation>
+    </message>
+    <message>
+        <source>Venues, makers&apos; data, house rules and people. Select one to see each of its figures with where it came from and of which date. A figure that is not known is never taken as 0: the rules that need it stay unproven until it is entered. F2 edits the selected record with its parts: a venue&apos;s points and seats, a stacking table&apos;s joints. Insert adds a record, Delete takes one out that nothing names.</source>
+        <translation>Orte, Herstellerdaten, Hausregeln und Personen. Einen Eintrag auswählen, um jede seiner Angaben mit Herkunft und Datum zu sehen. Eine Angabe, die nicht bekannt ist, gilt nie als 0: die Regeln, die sie brauchen, bleiben unbewiesen, bis sie eingetragen ist. F2 bearbeitet den ausgewählten Eintrag mit seinen Teilen: Punkte und Plätze eines Ortes, Gelenke einer Stapeltabelle. Einfg fügt einen Eintrag hinzu, Entf nimmt einen heraus, den nichts nennt.</translation>
+    </message>
+    <message>
+        <source>%1 is saved. %2</source>
+        <translation>%1 ist gesichert. %2</translation>
+    </message>
+    <message>
+        <source>&amp;Copy of %1…</source>
+        <translation>&amp;Abschrift von %1…</translation>
+    </message>
+    <message>
+        <source>&amp;Copy of the selected one…</source>
+        <translation>&amp;Abschrift des ausgewählten…</translation>
+    </message>
+    <message>
+        <source>New: %1…</source>
+        <translation>Neu: %1…</translation>
+    </message>
+    <message>
+        <source>%1 is removed. Undo brings it back.</source>
+        <translation>%1 ist entfernt. Rückgängig holt es zurück.</translation>
+    </message>
+    <message>
+        <source>Nothing was removed.</source>
+        <translation>Nichts wurde entfernt.</translation>
     </message>
 </context>
 <context>
@@ -647,6 +695,53 @@
     <message>
         <source>fall due in the week</source>
         <translation>werden in der Woche fällig</translation>
+    </message>
+</context>
+<context>
+    <name>EditDialog</name>
+    <message>
+        <source>Who saves it</source>
+        <translation>Wer es sichert</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Sichern</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>A&amp;bbrechen</translation>
+    </message>
+    <message>
+        <source>What is wrong, or what it changes</source>
+        <translation>Was falsch ist, oder was es ändert</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ved by</source>
+        <translation>Gesichert &amp;von</translation>
+    </message>
+    <message>
+        <source>Cannot be saved yet. %1</source>
+        <translation>Kann noch nicht gesichert werden. %1</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet.</source>
+        <translation>Noch ist nichts geändert.</translation>
+    </message>
+    <message>
+        <source>To save it, say who does.</source>
+        <translation>Zum Sichern sagen, wer es tut.</translation>
+    </message>
+    <message>
+        <source>Not saved yet.</source>
+        <translation>Noch nicht gesichert.</translation>
+    </message>
+    <message>
+        <source>Nothing was saved; what you typed still stands here.</source>
+        <translation>Nichts wurde gesichert; was eingegeben wurde, steht noch hier.</translation>
+    </message>
+    <message>
+        <source>What you changed is not saved. Cancel once more leaves it behind.</source>
+        <translation>Die Änderungen sind nicht gesichert. Noch einmal Abbrechen lässt sie zurück.</translation>
     </message>
 </context>
 <context>
@@ -849,7 +944,7 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
         <translation>wählen …</translation>
     </message>
     <message>
-        <source>Look for the certificate's file</source>
+        <source>Look for the certificate&apos;s file</source>
         <translation>Die Datei der Bescheinigung suchen</translation>
     </message>
     <message>
@@ -903,6 +998,13 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
     <message>
         <source>%1 is quarantined at once, and the shows that counted on it are named.</source>
         <translation>%1 wird sofort gesperrt, und die Shows, die damit rechneten, werden genannt.</translation>
+    </message>
+</context>
+<context>
+    <name>FieldForm</name>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
     </message>
 </context>
 <context>
@@ -1092,7 +1194,7 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
 
 Stock against demand: for any day what there is of each type, what is kept back or due, what the shows that are away then want, and below what any show to come lacks, with what would fill it. Carts and trucks: which carts a show needs, and what is in a truck in the order in which it comes out.
 
-Scanning: set what a scan does and scan. It does not matter where the keyboard is: what a scanner types comes to its field. A cart's code moves the cart and everything on it. A scan is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.</source>
+Scanning: set what a scan does and scan. It does not matter where the keyboard is: what a scanner types comes to its field. A cart&apos;s code moves the cart and everything on it. A scan is in the store when its answer is shown. “Take last one back” corrects it; nothing is erased.</source>
         <translation>Jedes Gerät mit Seriennummer und jede gezählte Menge: wo es ist, auf welchem Wagen es steht, sein Zustand und die Prüfung, die es als nächste schuldet; darunter alles, was vom ausgewählten festgehalten ist. Ein Klick auf eine Überschrift sortiert; Seriennummern nach ihren Zahlen. Wörter im Suchfeld machen die Liste kürzer: Alle müssen in einer Zeile stehen.
 
 Bestand gegen Bedarf: für jeden Tag, was von jedem Typ da ist, was zurückgehalten oder fällig ist, was die Shows dann wollen, die unterwegs sind, und darunter, was irgendeiner kommenden Show fehlt und was es füllen würde. Wagen und Lkw: welche Wagen eine Show braucht und was in einem Lkw steht, in der Reihenfolge, in der es herauskommt.
@@ -1441,7 +1543,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Nötig: warum</translation>
     </message>
     <message>
-        <source>Takes every statement of this figure off that place's list</source>
+        <source>Takes every statement of this figure off that place&apos;s list</source>
         <translation>Nimmt jede Festlegung dieser Angabe dort von der Liste</translation>
     </message>
     <message>
@@ -1987,7 +2089,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Hausregeln</translation>
     </message>
     <message>
-        <source>Find what was chosen for this hang at the show before, by today's rules here</source>
+        <source>Find what was chosen for this hang at the show before, by today&apos;s rules here</source>
         <translation>Finden, was für diese Hängung bei der Show davor gewählt war, nach den heutigen Regeln hier</translation>
     </message>
     <message>
@@ -2043,15 +2145,15 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Wie letztes Mal &amp;hier…</translation>
     </message>
     <message>
-        <source>Looking at every stack that the makers' tables allow …</source>
+        <source>Looking at every stack that the makers&apos; tables allow …</source>
         <translation>Jeder Stapel, den die Tabellen der Hersteller erlauben, wird angesehen …</translation>
     </message>
     <message>
-        <source>Every option that makers' data, venue and fleet allow for this hang, each with its verdict at its best setting. Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: everything is judged again while you do. Choosing asks for a name; an option that fails cannot be chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.
+        <source>Every option that makers&apos; data, venue and fleet allow for this hang, each with its verdict at its best setting. Select one to see it to scale in the room and to read what each rule says. Change tilt, trim or mark: everything is judged again while you do. Choosing asks for a name; an option that fails cannot be chosen, and one that is unproven needs a reason and is NOT CLEARED TO LIFT.
 
 In the drawing: take hold of the hang to move it up or down; wheel or + and − zoom, drag or arrow keys move, 0 shows the room, H the hang, Ctrl+C copies the picture. Beside it the window of settings: at which tilts and trims the option stands, which rule ends it where, and at which tilts each link of the chain leaves a trim; arrow keys move the point, page up and down the mark, and the rules follow.
 
-Under it: the rules; what would do where it fails, or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the selected one there). Same as yesterday, or as last time here, finds what hung then by today's rules and offers to choose it. House rules say what stands for this show and who set it where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells which chosen options change their verdict. The order is remembered; an option that another one beats in every respect says by which.</source>
+Under it: the rules; what would do where it fails, or what breaks first and how far away that is; and two to four options side by side (Ctrl+B puts the selected one there). Same as yesterday, or as last time here, finds what hung then by today&apos;s rules and offers to choose it. House rules say what stands for this show and who set it where; one that is stated is signed, tightens only where makers, venue or law have a say, and tells which chosen options change their verdict. The order is remembered; an option that another one beats in every respect says by which.</source>
         <translation>Jede Möglichkeit, die Herstellerdaten, Ort und Gerät für diese Hängung zulassen, jede mit ihrem Urteil bei ihrer besten Einstellung. Eine auswählen, um sie maßstäblich im Raum zu sehen und zu lesen, was jede Regel sagt. Neigung, Trimmhöhe oder Marke ändern: Alles wird dabei neu beurteilt. Wählen verlangt einen Namen; eine Möglichkeit, die eine Regel verletzt, kann nicht gewählt werden, und eine unbelegte braucht einen Grund und ist NICHT ZUM HEBEN FREIGEGEBEN.
 
 In der Zeichnung: die Hängung anfassen und auf oder ab bewegen; Rad oder + und − vergrößern und verkleinern, Ziehen oder Pfeiltasten verschieben, 0 zeigt den Raum, H die Hängung, Strg+C kopiert das Bild. Daneben das Feld der Einstellungen: bei welchen Neigungen und Trimmhöhen die Möglichkeit besteht, welche Regel sie wo beendet und bei welchen Neigungen jedes Glied der Kette eine Trimmhöhe lässt; Pfeiltasten bewegen den Punkt, Bild auf und ab die Marke, und die Regeln folgen.
@@ -2059,7 +2161,7 @@ In der Zeichnung: die Hängung anfassen und auf oder ab bewegen; Rad oder + und 
 Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst bricht und wie weit das weg ist; und zwei bis vier Möglichkeiten nebeneinander (Strg+B stellt die ausgewählte dazu). Wie gestern, oder wie letztes Mal hier, findet nach den heutigen Regeln, was damals hing, und bietet an, es zu wählen. Hausregeln sagen, was für diese Show gilt und wer es wo festgelegt hat; eine festgelegte ist unterschrieben, macht nur strenger, wo Hersteller, Ort oder Gesetz mitreden, und sagt, welche gewählten Möglichkeiten ihr Urteil ändern. Die Reihenfolge wird behalten; eine Möglichkeit, die eine andere in jeder Hinsicht übertrifft, sagt, welche.</translation>
     </message>
     <message>
-        <source>No option at all: no maker's stacking table, bar and hoist fit the points that this hang may use. Enter them in Data.</source>
+        <source>No option at all: no maker&apos;s stacking table, bar and hoist fit the points that this hang may use. Enter them in Data.</source>
         <translation>Gar keine Möglichkeit: Keine Stapeltabelle, kein Rahmen und kein Kettenzug passen zu den Punkten, die diese Hängung benutzen darf. Unter Daten eintragen.</translation>
     </message>
     <message>
@@ -2130,12 +2232,12 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
 <context>
     <name>PartTable</name>
     <message>
-        <source>Remove the selected one</source>
-        <translation>Den ausgewählten Eintrag entfernen</translation>
-    </message>
-    <message>
         <source>What is wrong</source>
         <translation>Was falsch ist</translation>
+    </message>
+    <message>
+        <source>&amp;Remove the selected one</source>
+        <translation>Den ausgewählten Eintrag &amp;entfernen</translation>
     </message>
 </context>
 <context>
@@ -2218,21 +2320,13 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
         <source>person</source>
         <translation>Person</translation>
     </message>
+    <message>
+        <source>connector</source>
+        <translation>Steckverbinder</translation>
+    </message>
 </context>
 <context>
     <name>RecordDialog</name>
-    <message>
-        <source>read “%1”, expected %2</source>
-        <translation>gelesen „%1“, erwartet %2</translation>
-    </message>
-    <message>
-        <source>Who saves it</source>
-        <translation>Wer es sichert</translation>
-    </message>
-    <message>
-        <source>&amp;Save</source>
-        <translation>&amp;Sichern</translation>
-    </message>
     <message>
         <source>Edit %1</source>
         <translation>%1 bearbeiten</translation>
@@ -2242,48 +2336,40 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
         <translation>nicht bekannt</translation>
     </message>
     <message>
-        <source>What is wrong, or what it changes</source>
-        <translation>Was falsch ist, oder was es ändert</translation>
-    </message>
-    <message>
-        <source>&amp;Cancel</source>
-        <translation>A&amp;bbrechen</translation>
-    </message>
-    <message>
         <source>A figure may be typed with its unit: 92 kg, 203 lb, 310 mm. A place is “x z”, x forward and z up, in metres; an outline is its corners, “x z; x z; …”. Empty means not known, and leaves the rules that need it unproven.</source>
         <translation>Eine Angabe darf mit ihrer Einheit getippt werden: 92 kg, 203 lb, 310 mm. Eine Stelle ist „x z“, x nach vorn und z nach oben, in Metern; ein Umriss sind seine Ecken, „x z; x z; …“. Leer heißt nicht bekannt und lässt die Regeln, die sie brauchen, unbelegt.</translation>
-    </message>
-    <message>
-        <source>Sa&amp;ved by</source>
-        <translation>Gesichert &amp;von</translation>
-    </message>
-    <message>
-        <source>Cannot be saved yet. %1: %2. Fields to mend: %3.</source>
-        <translation>Kann noch nicht gesichert werden. %1: %2. Zu berichtigende Felder: %3.</translation>
-    </message>
-    <message>
-        <source>Nothing is changed yet.</source>
-        <translation>Noch ist nichts geändert.</translation>
-    </message>
-    <message>
-        <source>To save it, say who does.</source>
-        <translation>Zum Sichern sagen, wer es tut.</translation>
-    </message>
-    <message>
-        <source>Not saved yet.</source>
-        <translation>Noch nicht gesichert.</translation>
     </message>
     <message>
         <source>%1: %2 → %3</source>
         <translation>%1: %2 → %3</translation>
     </message>
     <message>
-        <source>Nothing was saved; what you typed still stands here.</source>
-        <translation>Nichts wurde gesichert; was eingegeben wurde, steht noch hier.</translation>
+        <source>New record: %1</source>
+        <translation>Neuer Eintrag: %1</translation>
     </message>
     <message>
-        <source>What you changed is not saved. Cancel once more leaves it behind.</source>
-        <translation>Die Änderungen sind nicht gesichert. Noch einmal Abbrechen lässt sie zurück.</translation>
+        <source>Parts of the record</source>
+        <translation>Teile des Eintrags</translation>
+    </message>
+    <message>
+        <source>&amp;Figures</source>
+        <translation>An&amp;gaben</translation>
+    </message>
+    <message>
+        <source>%1: %2. Fields to mend: %3.</source>
+        <translation>%1: %2. Zu berichtigende Felder: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 before, %3 now</source>
+        <translation>%1: vorher %2, jetzt %3</translation>
+    </message>
+    <message>
+        <source>Saving …</source>
+        <translation>Wird gesichert …</translation>
+    </message>
+    <message>
+        <source>A figure may be typed with its unit: 92 kg, 203 lb, 310 mm. Empty means not known, and leaves the rules that need it unproven.</source>
+        <translation>Eine Angabe darf mit ihrer Einheit eingegeben werden: 92 kg, 203 lb, 310 mm. Leer heißt nicht bekannt und lässt die Regeln, die sie brauchen, unbewiesen.</translation>
     </message>
 </context>
 <context>
@@ -2350,6 +2436,25 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     </message>
 </context>
 <context>
+    <name>RemoveDialog</name>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>%1 is taken out with all of its figures and parts. It stays where something names it: then you are told what. Undo brings it back.</source>
+        <translation>%1 wird mit allen Angaben und Teilen herausgenommen. Wo etwas es nennt, bleibt es: dann wird gesagt, was. Rückgängig holt es zurück.</translation>
+    </message>
+    <message>
+        <source>Remove it</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Who removes it</source>
+        <translation>Wer es entfernt</translation>
+    </message>
+</context>
+<context>
     <name>RoutePlace</name>
     <message>
         <source>Route</source>
@@ -2378,7 +2483,7 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>The stops in order of date, with the verdict of what has been chosen for them: the worst of all their hangs. Press Enter on a stop to look at its options. Loads are at rest, as frozen with the choice.
 
-The check decides every option of every show of the tour on all cores and judges what is chosen by today's rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.
+The check decides every option of every show of the tour on all cores and judges what is chosen by today&apos;s rules and data. It can be stopped: what was done is kept, and only what an edit touched is checked again.
 
 Clashes says in words what does not go together from today on, and names a way out: gear that shows which are away at once want too much of, examinations that run out while the gear is away, and stops that no truck can reach in time.</source>
         <translation>Die Halte nach Datum, mit dem Urteil über das, was für sie gewählt ist: das schlechteste aller ihrer Hängungen. Eingabetaste auf einem Halt zeigt seine Möglichkeiten. Lasten sind in Ruhe, wie mit der Wahl festgehalten.
@@ -3069,7 +3174,7 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>Ecken des Umrisses: %1. Gezeichnet: %2.</translation>
     </message>
     <message>
-        <source>Nothing to draw yet: type the outline's corners.</source>
+        <source>Nothing to draw yet: type the outline&apos;s corners.</source>
         <translation>Noch nichts zu zeichnen: die Ecken des Umrisses eingeben.</translation>
     </message>
     <message>
@@ -3092,28 +3197,12 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>Felder, Traversen und Träger des Orts</translation>
     </message>
     <message>
-        <source>A&amp;dd a bay</source>
-        <translation>Fel&amp;d hinzufügen</translation>
-    </message>
-    <message>
-        <source>Who saves it</source>
-        <translation>Wer es sichert</translation>
-    </message>
-    <message>
         <source>&amp;What would it change?</source>
         <translation>&amp;Was würde es ändern?</translation>
     </message>
     <message>
-        <source>&amp;Save</source>
-        <translation>&amp;Sichern</translation>
-    </message>
-    <message>
         <source>Edit %1</source>
         <translation>%1 bearbeiten</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>Parts of the venue</source>
@@ -3128,22 +3217,6 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>&amp;Felder</translation>
     </message>
     <message>
-        <source>&amp;Figures of the venue</source>
-        <translation>&amp;Angaben des Orts</translation>
-    </message>
-    <message>
-        <source>What is wrong, or what it changes</source>
-        <translation>Was falsch ist, oder was es ändert</translation>
-    </message>
-    <message>
-        <source>&amp;Cancel</source>
-        <translation>A&amp;bbrechen</translation>
-    </message>
-    <message>
-        <source>Sa&amp;ved by</source>
-        <translation>Gesichert &amp;von</translation>
-    </message>
-    <message>
         <source>A figure may be typed with its unit: 41 ft 6 in, 1.2 t. Empty means not known, and leaves the rules that need it unproven.</source>
         <translation>Eine Angabe darf mit ihrer Einheit getippt werden: 41 ft 6 in, 1.2 t. Leer heißt nicht bekannt und lässt die Regeln, die sie brauchen, unbelegt.</translation>
     </message>
@@ -3156,40 +3229,80 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>Feld ohne Namen</translation>
     </message>
     <message>
-        <source>Cannot be saved yet. %1: %2. Fields to mend: %3.</source>
-        <translation>Kann noch nicht gesichert werden. %1: %2. Zu berichtigende Felder: %3.</translation>
-    </message>
-    <message>
-        <source>Nothing is changed yet.</source>
-        <translation>Noch ist nichts geändert.</translation>
-    </message>
-    <message>
-        <source>To save it, say who does.</source>
-        <translation>Zum Sichern sagen, wer es tut.</translation>
-    </message>
-    <message>
-        <source>Not saved yet.</source>
-        <translation>Noch nicht gesichert.</translation>
-    </message>
-    <message>
         <source>Judging every option that is chosen in this venue …</source>
         <translation>Jede Möglichkeit, die an diesem Ort gewählt ist, wird beurteilt …</translation>
     </message>
     <message>
-        <source>Nothing was saved; what you typed still stands here.</source>
-        <translation>Nichts wurde gesichert; was eingegeben wurde, steht noch hier.</translation>
+        <source>Bridle without a name</source>
+        <translation>Bridle ohne Namen</translation>
     </message>
     <message>
-        <source>What you changed is not saved. Cancel once more leaves it behind.</source>
-        <translation>Die Änderungen sind nicht gesichert. Noch einmal Abbrechen lässt sie zurück.</translation>
+        <source>Obstruction without a name</source>
+        <translation>Hindernis ohne Namen</translation>
+    </message>
+    <message>
+        <source>Section without a name</source>
+        <translation>Block ohne Namen</translation>
+    </message>
+    <message>
+        <source>&amp;Add a bay</source>
+        <translation>Feld &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Bridles of the venue</source>
+        <translation>Bridles des Ortes</translation>
+    </message>
+    <message>
+        <source>&amp;Add a bridle</source>
+        <translation>Bridle &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Brid&amp;les</source>
+        <translation>Brid&amp;les</translation>
+    </message>
+    <message>
+        <source>Height is that of the apex, where its lowest shackle bears. Without a place of its own the apex is midway between the points.</source>
+        <translation>Die Höhe ist die der Spitze, wo ihr unterster Schäkel trägt. Ohne eigene Stelle liegt die Spitze mitten zwischen den Punkten.</translation>
+    </message>
+    <message>
+        <source>Audience sections of the venue</source>
+        <translation>Publikumsblöcke des Ortes</translation>
+    </message>
+    <message>
+        <source>&amp;Add a section</source>
+        <translation>Block &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>&amp;Seats</source>
+        <translation>P&amp;lätze</translation>
+    </message>
+    <message>
+        <source>Floor: distance and height, first row to last, “5 0; 32 1.5”. Either left from and left to, or a front line: its middle, bearing, width and radius, all five.</source>
+        <translation>Boden: Abstand und Höhe, erste bis letzte Reihe, „5 0; 32 1,5“. Entweder links von und links bis, oder eine vordere Linie: Mitte, Richtung, Breite und Radius, alle fünf.</translation>
+    </message>
+    <message>
+        <source>What stands under the low steel</source>
+        <translation>Was unter dem tiefsten Stahl steht</translation>
+    </message>
+    <message>
+        <source>&amp;Add an obstruction</source>
+        <translation>Hindernis &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>&amp;Obstructions</source>
+        <translation>Hinde&amp;rnisse</translation>
+    </message>
+    <message>
+        <source>&amp;Figures</source>
+        <translation>An&amp;gaben</translation>
+    </message>
+    <message>
+        <source>%1: %2. Fields to mend: %3.</source>
+        <translation>%1: %2. Zu berichtigende Felder: %3.</translation>
     </message>
 </context>
 <context>
     <name>VenuePlan</name>
-    <message>
-        <source>Plan of the points</source>
-        <translation>Plan der Punkte</translation>
-    </message>
     <message>
         <source>one without a name</source>
         <translation>einer ohne Namen</translation>
@@ -3217,6 +3330,65 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
     <message>
         <source>No points yet. Add one, and it is drawn here.</source>
         <translation>Noch keine Punkte. Einen hinzufügen, und er wird hier gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Plan of the venue</source>
+        <translation>Grundriss des Ortes</translation>
+    </message>
+    <message>
+        <source> Seats drawn: %1.</source>
+        <translation> Gezeichnete Plätze: %1.</translation>
+    </message>
+    <message>
+        <source> Obstructions drawn: %1.</source>
+        <translation> Gezeichnete Hindernisse: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>VenueSide</name>
+    <message>
+        <source>The venue from the side</source>
+        <translation>Der Ort von der Seite</translation>
+    </message>
+    <message>
+        <source>low steel %1</source>
+        <translation>tiefster Stahl %1</translation>
+    </message>
+    <message>
+        <source>most trim %1</source>
+        <translation>höchster Trim %1</translation>
+    </message>
+    <message>
+        <source>least trim %1</source>
+        <translation>tiefster Trim %1</translation>
+    </message>
+    <message>
+        <source>%1: ears not known, floor from %2 at %3 to %4 at %5</source>
+        <translation>%1: Ohren nicht bekannt, Boden von %2 bei %3 bis %4 bei %5</translation>
+    </message>
+    <message>
+        <source>%1: ears from %2 at %3 to %4 at %5</source>
+        <translation>%1: Ohren von %2 bei %3 bis %4 bei %5</translation>
+    </message>
+    <message>
+        <source>%1: ears not known</source>
+        <translation>%1: Ohren nicht bekannt</translation>
+    </message>
+    <message>
+        <source>datum</source>
+        <translation>Bezugspunkt</translation>
+    </message>
+    <message>
+        <source>%1 from it</source>
+        <translation>%1 davon</translation>
+    </message>
+    <message>
+        <source>No seats yet: add a section, and it is drawn here.</source>
+        <translation>Noch keine Plätze: einen Block hinzufügen, dann wird er hier gezeichnet.</translation>
+    </message>
+    <message>
+        <source>%1: %2, trim %3</source>
+        <translation>%1: %2, Trim %3</translation>
     </message>
 </context>
 <context>
@@ -3403,7 +3575,7 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>Gemessen</translation>
     </message>
     <message>
-        <source>Angle of the held cabinet's joint, as measured</source>
+        <source>Angle of the held cabinet&apos;s joint, as measured</source>
         <translation>Winkel des Gelenks der gehaltenen Box, wie gemessen</translation>
     </message>
     <message>
@@ -3923,7 +4095,7 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>Gewogen</translation>
     </message>
     <message>
-        <source>Mass as weighed by the crew; it stands before the maker's figure</source>
+        <source>Mass as weighed by the crew; it stands before the maker&apos;s figure</source>
         <translation>Masse, wie von der Crew gewogen; sie steht vor der Angabe des Herstellers</translation>
     </message>
     <message>
@@ -3959,7 +4131,7 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>%1, Platz %2</translation>
     </message>
     <message>
-        <source>Not weighed; the maker's figure counts.</source>
+        <source>Not weighed; the maker&apos;s figure counts.</source>
         <translation>Nicht gewogen; die Angabe des Herstellers zählt.</translation>
     </message>
     <message>
@@ -4243,7 +4415,7 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>seither berichtigt: %1</translation>
     </message>
     <message>
-        <source>The figures here support the maker's manual, local codes and a competent person's judgement. They do not replace them. “Holds” means within the limits that were entered; it is never permission to lift. The building, trusses and how loads move lie outside this program and belong to the engineer who answers for them.</source>
+        <source>The figures here support the maker&apos;s manual, local codes and a competent person&apos;s judgement. They do not replace them. “Holds” means within the limits that were entered; it is never permission to lift. The building, trusses and how loads move lie outside this program and belong to the engineer who answers for them.</source>
         <translation>Die Angaben hier unterstützen das Handbuch des Herstellers, örtliche Vorschriften und das Urteil einer befähigten Person. Sie ersetzen sie nicht. „Hält“ heißt innerhalb der eingetragenen Grenzen; es ist nie eine Erlaubnis zu heben. Das Gebäude, Traversen und die Bewegung von Lasten liegen außerhalb dieses Programms und gehören der Ingenieurin oder dem Ingenieur, die dafür einstehen.</translation>
     </message>
     <message>
@@ -4863,7 +5035,7 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Load-in</translation>
     </message>
     <message>
-        <source>By the venue's own clock</source>
+        <source>By the venue&apos;s own clock</source>
         <translation>Nach der Uhr des Orts</translation>
     </message>
     <message>
@@ -4959,7 +5131,7 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Kette</translation>
     </message>
     <message>
-        <source>lean of the hoists' chains</source>
+        <source>lean of the hoists&apos; chains</source>
         <translation>Schrägzug der Hubketten</translation>
     </message>
     <message>
@@ -5171,7 +5343,7 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Feld</translation>
     </message>
     <message>
-        <source>Others' load</source>
+        <source>Others&apos; load</source>
         <translation>Last anderer</translation>
     </message>
     <message>
@@ -5446,6 +5618,278 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <source>travel</source>
         <translation>Fahrt</translation>
     </message>
+    <message>
+        <source>Steels</source>
+        <translation>Seile</translation>
+    </message>
+    <message>
+        <source>Shackle</source>
+        <translation>Schäkel</translation>
+    </message>
+    <message>
+        <source>Tolerance</source>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>Audience from</source>
+        <translation>Publikum von</translation>
+    </message>
+    <message>
+        <source>Audience to</source>
+        <translation>Publikum bis</translation>
+    </message>
+    <message>
+        <source>Left from</source>
+        <translation>Links von</translation>
+    </message>
+    <message>
+        <source>Left to</source>
+        <translation>Links bis</translation>
+    </message>
+    <message>
+        <source>Underside</source>
+        <translation>Unterkante</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>Ears</source>
+        <translation>Ohren</translation>
+    </message>
+    <message>
+        <source>Front, audience</source>
+        <translation>Vorn, Publikum</translation>
+    </message>
+    <message>
+        <source>Front, left</source>
+        <translation>Vorn, links</translation>
+    </message>
+    <message>
+        <source>Bearing</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <source>from the datum towards the audience</source>
+        <translation>vom Bezugspunkt zum Publikum hin</translation>
+    </message>
+    <message>
+        <source>from the datum to stage left; to stage right is negative</source>
+        <translation>vom Bezugspunkt zur Bühne links; nach rechts ist negativ</translation>
+    </message>
+    <message>
+        <source>at rest, dynamic or unknown</source>
+        <translation>at rest (ruhend), dynamic (dynamisch) oder unknown (unbekannt)</translation>
+    </message>
+    <message>
+        <source>two or three of the venue&apos;s points: L1; L2</source>
+        <translation>zwei oder drei Punkte des Ortes: L1; L2</translation>
+    </message>
+    <message>
+        <source>types of hardware that a leg may be made up from, separated by ;</source>
+        <translation>Typen von Anschlagmitteln, aus denen ein Strang bestehen darf, getrennt durch ;</translation>
+    </message>
+    <message>
+        <source>type of hardware above each steel and at the apex</source>
+        <translation>Typ des Anschlagmittels über jedem Seil und an der Spitze</translation>
+    </message>
+    <message>
+        <source>how far a leg may be from its wanted length</source>
+        <translation>wie weit ein Strang von seiner gewollten Länge abweichen darf</translation>
+    </message>
+    <message>
+        <source>where it begins, from the datum towards the audience</source>
+        <translation>wo es beginnt, vom Bezugspunkt zum Publikum hin</translation>
+    </message>
+    <message>
+        <source>where it ends, from the datum towards the audience</source>
+        <translation>wo es endet, vom Bezugspunkt zum Publikum hin</translation>
+    </message>
+    <message>
+        <source>where it begins across; stage right is negative</source>
+        <translation>wo es quer beginnt; Bühne rechts ist negativ</translation>
+    </message>
+    <message>
+        <source>where it ends across; stage left is positive</source>
+        <translation>wo es quer endet; Bühne links ist positiv</translation>
+    </message>
+    <message>
+        <source>height of its lowest edge</source>
+        <translation>Höhe seiner untersten Kante</translation>
+    </message>
+    <message>
+        <source>distance and height of the floor, first row to last: 5 0; 32 1.5. The distance counts from the datum, or from the front line where there is one</source>
+        <translation>Abstand und Höhe des Bodens, erste bis letzte Reihe: 5 0; 32 1,5. Der Abstand zählt vom Bezugspunkt, oder von der vorderen Linie, wo es eine gibt</translation>
+    </message>
+    <message>
+        <source>of those who sit or stand there, above the floor</source>
+        <translation>derer, die dort sitzen oder stehen, über dem Boden</translation>
+    </message>
+    <message>
+        <source>middle of the first row, from the datum towards the audience</source>
+        <translation>Mitte der ersten Reihe, vom Bezugspunkt zum Publikum hin</translation>
+    </message>
+    <message>
+        <source>middle of the first row, from the datum to stage left</source>
+        <translation>Mitte der ersten Reihe, vom Bezugspunkt zur Bühne links</translation>
+    </message>
+    <message>
+        <source>from the first row to the last: 0 straight away from the stage, positive to stage left</source>
+        <translation>von der ersten Reihe zur letzten: 0 gerade von der Bühne weg, positiv zur Bühne links</translation>
+    </message>
+    <message>
+        <source>of the first row</source>
+        <translation>der ersten Reihe</translation>
+    </message>
+    <message>
+        <source>of the first row: 0 straight, positive curved round the stage</source>
+        <translation>der ersten Reihe: 0 gerade, positiv um die Bühne gekrümmt</translation>
+    </message>
+    <message>
+        <source>&amp;Joints</source>
+        <translation>&amp;Gelenke</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Gelenke</translation>
+    </message>
+    <message>
+        <source>&amp;Add a joint</source>
+        <translation>Gelenk &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Joint in row %1</source>
+        <translation>Gelenk in Zeile %1</translation>
+    </message>
+    <message>
+        <source>Above is the type over the joint, empty straight under the bar; below the type under it. Joint: seated, pinned or pivot. Angles: one for each hole, “0; -2.5”; a pivot has a travel, “-30; 0”. A pair that no row joins may not stand so.</source>
+        <translation>Above ist der Typ über dem Gelenk, leer gleich unter dem Rahmen; below der Typ darunter. Joint: seated (aufsitzend), pinned (verbolzt) oder pivot (drehend). Angles: einer je Loch, „0; -2.5“; ein drehendes hat einen Weg, „-30; 0“. Ein Paar, das keine Zeile verbindet, darf so nicht stehen.</translation>
+    </message>
+    <message>
+        <source>&amp;How many</source>
+        <translation>&amp;Wie viele</translation>
+    </message>
+    <message>
+        <source>Permitted numbers</source>
+        <translation>Erlaubte Zahlen</translation>
+    </message>
+    <message>
+        <source>&amp;Add a type</source>
+        <translation>Typ &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Number in row %1</source>
+        <translation>Zahl in Zeile %1</translation>
+    </message>
+    <message>
+        <source>A type without a row may not stand in a stack of this table at all.</source>
+        <translation>Ein Typ ohne Zeile darf in einem Stapel dieser Tabelle gar nicht stehen.</translation>
+    </message>
+    <message>
+        <source>&amp;Picks</source>
+        <translation>&amp;Anschläge</translation>
+    </message>
+    <message>
+        <source>Ways of picking it up</source>
+        <translation>Arten, ihn anzuschlagen</translation>
+    </message>
+    <message>
+        <source>&amp;Add a way</source>
+        <translation>Art &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Picks in row %1</source>
+        <translation>Anschläge in Zeile %1</translation>
+    </message>
+    <message>
+        <source>Arrangement: side-pair, fore-aft-pair or single. A side pair has a spacing, a fore-aft pair two places, a single pick one.</source>
+        <translation>Arrangement: side-pair (Paar nebeneinander), fore-aft-pair (Paar hintereinander) oder single (einzeln). Ein Paar nebeneinander hat einen Abstand, eines hintereinander zwei Stellen, ein einzelner eine.</translation>
+    </message>
+    <message>
+        <source>Soc&amp;kets</source>
+        <translation>Bu&amp;chsen</translation>
+    </message>
+    <message>
+        <source>Sockets</source>
+        <translation>Buchsen</translation>
+    </message>
+    <message>
+        <source>&amp;Add a socket</source>
+        <translation>Buchse &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Socket in row %1</source>
+        <translation>Buchse in Zeile %1</translation>
+    </message>
+    <message>
+        <source>Name as written beside it; connector is the kind that it takes.</source>
+        <translation>Name, wie er daneben steht; connector ist die Art, die sie aufnimmt.</translation>
+    </message>
+    <message>
+        <source>&amp;Ends</source>
+        <translation>&amp;Enden</translation>
+    </message>
+    <message>
+        <source>Ends of the loom</source>
+        <translation>Enden des Kabelbaums</translation>
+    </message>
+    <message>
+        <source>&amp;Add an end</source>
+        <translation>Ende &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>End in row %1</source>
+        <translation>Ende in Zeile %1</translation>
+    </message>
+    <message>
+        <source>Only a loom has ends. Name as written on it; reach along the loom from its end at the rack.</source>
+        <translation>Nur ein Kabelbaum hat Enden. Name, wie er darauf steht; reach entlang des Kabelbaums von seinem Ende am Rack.</translation>
+    </message>
+    <message>
+        <source>connector</source>
+        <translation>Steckverbinder</translation>
+    </message>
+    <message>
+        <source>new record %1</source>
+        <translation>neuer Eintrag %1</translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>import of %1</source>
+        <translation>Import von %1</translation>
+    </message>
+    <message>
+        <source>loudspeaker</source>
+        <translation>Lautsprecher</translation>
+    </message>
+    <message>
+        <source>signal</source>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>signal and power</source>
+        <translation>Signal und Strom</translation>
+    </message>
+    <message>
+        <source>Next part</source>
+        <translation>Nächster Teil</translation>
+    </message>
+    <message>
+        <source>Part before it</source>
+        <translation>Teil davor</translation>
+    </message>
 </context>
 <context>
     <name>WorkLine</name>
@@ -5487,13 +5931,6 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>Running all rules on changed copies of the show …</source>
         <translation>Alle Regeln werden auf geänderte Kopien der Show angewandt …</translation>
-    </message>
-</context>
-<context>
-    <name>hangbook::desk::Dialog</name>
-    <message>
-        <source>%1 is saved. %2</source>
-        <translation>%1 ist gesichert. %2</translation>
     </message>
 </context>
 </TS>

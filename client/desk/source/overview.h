@@ -7,6 +7,7 @@
 #include <QDate>
 #include <QStringList>
 
+#include "calendar/cabling.h"
 #include "calendar/show.h"
 #include "calendar/where_best.h"
 #include "catalogue/catalogue.h"
@@ -42,6 +43,7 @@ struct Overview {
   std::vector<calendar::Show> shows{}; ///< in order of date
   std::vector<venue::Venue> venues{};
   catalogue::Catalogue catalogue{};
+  calendar::Cabling connections{}; ///< connectors, sockets and looms' ends; no plugs
   std::vector<fleet::Unit> units{};
   UnitSums sums{}; ///< of the units, from `sumsOf`
   std::vector<fleet::ExaminationRule> rules{};

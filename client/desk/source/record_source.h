@@ -5,8 +5,10 @@
 
 namespace hangbook::desk {
 
-/// Saving one record of makers' data or people. The same object is a Source too, and the same holds, that it
-/// runs on Work's thread alone.
+class Source;
+
+/// Saving and removing one record of makers' data, people or venues. The same object is a Source too, and the
+/// same holds, that it runs on Work's thread alone.
 class RecordSource {
 public:
   RecordSource() = default;
@@ -14,9 +16,15 @@ public:
   RecordSource& operator=(const RecordSource&) = delete;
   virtual ~RecordSource() = default;
 
-  /// With these texts in its fields. Throws Error with words for people; nothing is saved then.
-  virtual void saveRecord(const exchange::RecordName& record, const QStringList& texts,
+  /// With these texts in its fields and parts; one without a name in `record` is new. Throws Error with words
+  /// for people; nothing is saved then.
+  virtual void saveRecord(const exchange::RecordName& record, const exchange::RecordText& text,
                           const QString& by) = 0;
+  /// Throws Error that tells what names it; nothing is removed then.
+  virtual void removeRecord(const exchange::RecordName& record, const QString& by) = 0;
 };
+
+/// The source's side for records. Throws Error (badInput) where it has none.
+RecordSource& recordsOf(Source& source);
 
 } // namespace hangbook::desk

@@ -16,6 +16,14 @@ EditSource& editsOf(Source& source) {
   return *edits;
 }
 
+RecordSource& recordsOf(Source& source) {
+  auto* records = dynamic_cast<RecordSource*>(&source);
+  if (records == nullptr) {
+    throw Error(Trouble::badInput, "what is shown comes from a source whose records cannot be edited");
+  }
+  return *records;
+}
+
 void StoreEdits::undo() {
   refuseWindowThread("undoing");
   edits_.undo(planned(), plannedToday());
@@ -40,10 +48,25 @@ void StoreEdits::withdraw(const ShowKey& show, const QString& hang, const QStrin
   });
 }
 
-void StoreEdits::saveRecord(const exchange::RecordName& record, const QStringList& texts, const QString& by) {
+void StoreEdits::saveRecord(const exchange::RecordName& record, const exchange::RecordText& text,
+                            const QString& by) {
   refuseWindowThread("a record");
-  const actions::RecordAs part{record, texts};
-  note(part, by, [&] { actions::saveRecord(planned(), part, by); });
+  const exchange::RecordName named{record.kind, record.sort, exchange::nameIn(record, text)};
+  note(actions::RecordAs{named, text}, by, [&] { actions::saveRecord(planned(), {record, text}, by); });
+}
+
+void StoreEdits::removeRecord(const exchange::RecordName& record, const QString& by) {
+  refuseWindowThread("a record");
+  note(actions::RecordAs{record, {}}, by, [&] { actions::removeRecord(planned(), record, by); });
+}
+
+exchange::Import StoreEdits::importNoted(exchange::Kind kind, const QString& file, const QByteArray& bytes,
+                                         const exchange::Importer& importer, const exchange::CsvForm& form) {
+  actions::NotedImport noted = actions::importNoted(planned(), kind, file, bytes, importer, form);
+  if (noted.before) {
+    edits_.add({std::move(*noted.before), std::move(*noted.after), importer.by});
+  }
+  return std::move(noted.import);
 }
 
 void StoreEdits::note(const actions::PlanPart& part, const QString& by, const std::function<void()>& work) {

@@ -14,12 +14,17 @@ class StoreEdits : public EditSource, public RecordSource {
 public:
   void undo() override;
   void redo() override;
-  void saveRecord(const exchange::RecordName& record, const QStringList& texts, const QString& by) override;
+  void saveRecord(const exchange::RecordName& record, const exchange::RecordText& text,
+                  const QString& by) override;
+  void removeRecord(const exchange::RecordName& record, const QString& by) override;
   void withdraw(const ShowKey& show, const QString& hang, const QString& reason, const QString& by) override;
 
 protected:
   /// Runs `work`, which edits that part of the plans, so that it can be undone.
   void note(const actions::PlanPart& part, const QString& by, const std::function<void()>& work);
+  /// As `actions::importFile`, so that it can be undone where that can be.
+  exchange::Import importNoted(exchange::Kind kind, const QString& file, const QByteArray& bytes,
+                               const exchange::Importer& importer, const exchange::CsvForm& form);
   /// What can be undone and done again now, for the menus.
   void tellEdits(Overview& overview) const;
 

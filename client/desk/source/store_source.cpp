@@ -149,6 +149,7 @@ private:
       all.shows = store::loadShows(store);
       all.venues = store::loadVenues(store);
       all.catalogue = store::loadCatalogue(store);
+      all.connections = store::loadConnections(store);
       all.units = store::loadUnits(store);
       all.rules = store::loadExaminationRules(store);
       all.examinations = store::loadNewestExaminations(store);
@@ -377,7 +378,9 @@ private:
     }
     takeFirstRows(exchange::firstRecords(bytes, look.form, 40), look);
     const exchange::Import import =
-        actions::importFile(opened(), wish.kind, bytes, importer(wish.by), look.form, !wish.write);
+        wish.write
+            ? importNoted(wish.kind, QFileInfo(wish.file).fileName(), bytes, importer(wish.by), look.form)
+            : actions::importFile(opened(), wish.kind, bytes, importer(wish.by), look.form, true);
     look.counts = import.counts;
     look.differences = import.differences;
     look.faults = import.faults;

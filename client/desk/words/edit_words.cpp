@@ -49,9 +49,16 @@ QString words(const actions::VenueAs& /*before*/, const actions::VenueAs& after,
   return Words::tr("edit %1").arg(after.name);
 }
 
-QString words(const actions::RecordAs& /*before*/, const actions::RecordAs& after,
+QString words(const actions::RecordAs& before, const actions::RecordAs& after,
               const catalogue::Catalogue& /*catalogue*/, const Figures& /*figures*/) {
-  return Words::tr("edit %1").arg(after.record.name);
+  return before.texts.none()  ? Words::tr("new record %1").arg(after.record.name)
+         : after.texts.none() ? Words::tr("remove %1").arg(after.record.name)
+                              : Words::tr("edit %1").arg(after.record.name);
+}
+
+QString words(const actions::ImportedAs& /*before*/, const actions::ImportedAs& after,
+              const catalogue::Catalogue& /*catalogue*/, const Figures& /*figures*/) {
+  return Words::tr("import of %1").arg(after.file);
 }
 
 QString words(const actions::SwappedFor& /*before*/, const actions::SwappedFor& after,

@@ -84,6 +84,12 @@ QString wordOf(catalogue::Basis basis) {
                         QT_TRANSLATE_NOOP("Words", "with dynamic factor")});
 }
 
+QString wordOf(catalogue::Carries carries) {
+  return nth(carries,
+             std::array{QT_TRANSLATE_NOOP("Words", "loudspeaker"), QT_TRANSLATE_NOOP("Words", "signal"),
+                        QT_TRANSLATE_NOOP("Words", "power"), QT_TRANSLATE_NOOP("Words", "signal and power")});
+}
+
 QString wordOf(catalogue::JointKind kind) {
   return nth(kind, std::array{QT_TRANSLATE_NOOP("Words", "seated"), QT_TRANSLATE_NOOP("Words", "pinned"),
                               QT_TRANSLATE_NOOP("Words", "pivot")});

@@ -4,6 +4,7 @@
 #include <QString>
 
 #include "catalogue/bar.h"
+#include "catalogue/cabling.h"
 #include "catalogue/lifting.h"
 #include "catalogue/stacking.h"
 #include "fleet/occurrence.h"
@@ -18,6 +19,7 @@ QString wordOf(fleet::ExaminationResult result);
 QString wordOf(fleet::OccurrenceKind kind);
 QString wordOf(catalogue::Picks picks);
 QString wordOf(catalogue::Basis basis);
+QString wordOf(catalogue::Carries carries);
 QString wordOf(catalogue::JointKind kind);
 QString wordOf(catalogue::HardwareKind kind);
 /// A rule of the sheet in plain words: "point-load" is "load on each point". An id that is not known here is

@@ -11,6 +11,8 @@
 #include <QVBoxLayout>
 
 #include "desk/building/swap_dialog.h"
+#include "desk/data/record_dialog.h"
+#include "desk/data/remove_dialog.h"
 #include "desk/data/venue_dialog.h"
 #include "desk/fleet/happened_dialog.h"
 #include "desk/fleet/labels_dialog.h"
@@ -129,10 +131,18 @@ BOOST_AUTO_TEST_CASE(and_so_it_is_in_dialogs) {
   StateDialog state(unit, {}, {}, &opened.window);
   WithdrawDialog withdraw({}, QStringLiteral("3 bass"), facts.people, {}, &opened.window);
   VenueDialog venue(opened.window.session(), facts.venues.front(), &opened.window);
+  RecordDialog table(opened.window.session(), {exchange::Kind::types, QStringLiteral("table"), {}}, {},
+                     &opened.window);
+  RecordDialog record(
+      opened.window.session(),
+      {exchange::Kind::types, QStringLiteral("cabinet"), facts.catalogue.cabinets.front().name}, {},
+      &opened.window);
+  RemoveDialog remove(QStringLiteral("Marram bass"), {}, {}, &opened.window);
   KeysDialog keys(opened.window);
   SwapDialog swap(opened.window.session(), &opened.window);
-  for (QDialog* each : std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state,
-                                                       &withdraw, &venue, &keys, &swap}) {
+  for (QDialog* each :
+       std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state, &withdraw,
+                                       &venue, &table, &record, &remove, &keys, &swap}) {
     BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
       each->show();
       const Walk walk = walked(*each);

@@ -2,17 +2,21 @@
 // Undo and redo of edits of plans, by keyboard, on a real store.
 #include <QAction>
 #include <QComboBox>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTest>
 
 #include "actions/hung.h"
 #include "desk/frame/editing.h"
+#include "desk/importing/import_wish.h"
 #include "desk/options/withdraw_dialog.h"
+#include "desk/source/edit_source.h"
 #include "desk/source/planning_source.h"
 #include "desk/source/venue_source.h"
 #include "on_demo.h"
 #include "store/store.h"
+#include "store/venue_store.h"
 
 using namespace hangbook;
 using namespace hangbook::desk;
@@ -232,6 +236,57 @@ BOOST_AUTO_TEST_CASE(a_dead_unit_is_swapped_once_all_that_changes_is_told_and_sw
   BOOST_TEST(on.choice()->revision == before + 2); // its sheets are outdated once more
   on.press("redo");
   BOOST_TEST((unit(mb001).state == fleet::UnitState::quarantined), on.trouble());
+}
+
+BOOST_AUTO_TEST_CASE(an_import_goes_back_by_name_and_not_over_what_was_changed_since) {
+  Undoing on;
+  const QString name = on.folder.filePath(QStringLiteral("halls.csv"));
+  QFile file(name);
+  BOOST_TEST_REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write("record,name,time zone,low steel\n"
+             "venue,Ostrel Exchange,Europe/Dublin,12.5\n"
+             "venue,Curlew Hall,Europe/London,8\n");
+  file.close();
+  ImportWish wish;
+  wish.kind = exchange::Kind::venues;
+  wish.file = name;
+  wish.by = ide;
+  wish.write = true;
+  const auto take = [&] {
+    BOOST_TEST(on.write([wish](Source& source) { source.importFile(wish); }).isEmpty());
+  };
+  const auto venue = [&](const QString& of) { return findVenue(on.window.session().overview(), of); };
+  take();
+  BOOST_TEST((venue(hall)->lowSteel == metres(12.5)));
+  auto* undo = on.child<QAction>("undo");
+  BOOST_TEST(undo->text().toStdString() == "&Undo: import of halls.csv");
+  undo->trigger();
+  on.settle();
+  BOOST_TEST((venue(hall)->lowSteel == metres(13.5)));
+  BOOST_TEST(venue(QStringLiteral("Curlew Hall")) == nullptr);
+  on.child<QAction>("redo")->trigger();
+  on.settle();
+  BOOST_TEST(venue(QStringLiteral("Curlew Hall")) != nullptr);
+
+  // Somebody else changes what came in.
+  const auto other = store::Store::open(on.folder.filePath(QStringLiteral("tour.sqlite")), {});
+  venue::Venue changed = *store::loadVenue(*other, QStringLiteral("Curlew Hall"));
+  changed.access = QStringLiteral("by boat");
+  store::save(*other, changed);
+  QString refused;
+  Session& session = on.window.session();
+  session.work().start(
+      &session,
+      [source = session.source()](Watch&) {
+        editsOf(*source).undo();
+        return true;
+      },
+      [](bool) {}, [&](const std::exception_ptr& what) { refused = wordsFor(what, {}); });
+  on.settle();
+  BOOST_TEST(refused.contains(QStringLiteral("venue “Curlew Hall”")), refused.toStdString());
+  session.reload();
+  on.settle();
+  BOOST_TEST((venue(hall)->lowSteel == metres(12.5))); // all of the file stays
 }
 
 BOOST_AUTO_TEST_SUITE_END()

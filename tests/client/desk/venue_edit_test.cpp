@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A venue edited in the window on a real store, by keyboard: the demo's Ostrel Exchange, whose left hang
 // stands on L1 and L2.
+#include <cmath>
+#include <set>
+
 #include <boost/test/unit_test.hpp>
 
+#include <QAction>
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
 #include <QLabel>
 #include <QLineEdit>
+#include <QTabWidget>
 #include <QTableView>
 #include <QTableWidget>
 #include <QTest>
@@ -15,6 +20,7 @@
 #include "desk/data/data_place.h"
 #include "desk/data/venue_dialog.h"
 #include "desk/data/venue_plan.h"
+#include "desk/data/venue_side.h"
 #include "desk/style/theme.h"
 #include "on_demo.h"
 #include "opened.h"
@@ -30,11 +36,11 @@ const QString exchangeHall = QStringLiteral("Ostrel Exchange");
 
 struct OnVenue : hangbook::testing::OnDemo {
   OnVenue() { window.goTo(QStringLiteral("data")); }
-  VenueDialog* open() {
+  VenueDialog* open(const QString& hall = exchangeHall) {
     window.activateWindow(); // no window manager does it here when a dialog closes
     BOOST_TEST_REQUIRE(waitUntil([this] { return QApplication::activeWindow() == &window; }));
     auto* place = child<DataPlace>("data");
-    place->showKey(exchangeHall);
+    place->showKey(hall);
     place->takeFocus();
     QTest::keyClick(child<QTableView>("recordListTable"), Qt::Key_F2);
     auto* dialog = child<VenueDialog>("venueDialog");
@@ -57,6 +63,11 @@ struct OnVenue : hangbook::testing::OnDemo {
     line->selectAll();
     QTest::keyClicks(line, text);
     QTest::keyClick(line, Qt::Key_Return);
+    QCoreApplication::processEvents();
+  }
+  /// To another tab of the dialog, as Ctrl+Tab or its letter does.
+  void part(int index) {
+    child<QTabWidget>("venueParts")->setCurrentIndex(index);
     QCoreApplication::processEvents();
   }
   void by(const char* name) { child<QComboBox>("venueBy")->setEditText(QLatin1String(name)); }
@@ -136,6 +147,103 @@ BOOST_AUTO_TEST_CASE(a_point_is_added_drawn_while_typed_and_another_taken_away) 
   BOOST_TEST(on.hall().points.size() == 4u);
 }
 
+BOOST_AUTO_TEST_CASE(seats_are_drawn_from_above_and_from_the_side_while_they_are_typed) {
+  OnVenue on;
+  on.open();
+  on.part(3);
+  auto* plan = on.child<VenuePlan>("venuePlan");
+  auto* side = on.child<VenueSide>("venueSide");
+  BOOST_TEST(plan->showsAll()); // the seats are looked at, so all of the room is
+  BOOST_TEST(plan->blocks().size() == 2u);
+  BOOST_TEST(plan->blocks()[0].acrossTheRoom);
+  on.child<QPushButton>("venueSectionsAdd")->click();
+  QTest::keyClicks(on.editor("venueSectionsTable"), QStringLiteral("left box"));
+  QTest::keyClick(on.editor("venueSectionsTable"), Qt::Key_Return);
+  QCoreApplication::processEvents();
+  BOOST_TEST(plan->blocks().size() == 2u); // it has no floor yet
+  on.type("venueSectionsTable", 2, 1, QStringLiteral("10 4; 14 5"));
+  BOOST_TEST_REQUIRE(plan->blocks().size() == 3u);
+  BOOST_TEST_REQUIRE(side->profiles().size() == 3u);
+  BOOST_TEST(side->profiles()[2].ears.isEmpty());
+  BOOST_TEST(side->accessibleDescription().contains(QStringLiteral("left box: ears not known")));
+  on.type("venueSectionsTable", 2, 2, QStringLiteral("4 ft"));
+  BOOST_TEST_REQUIRE(side->profiles()[2].ears.size() == 2);
+  BOOST_TEST(side->profiles()[2].ears[1].y() == 5 + 4 * 0.3048, boost::test_tools::tolerance(1e-12));
+  on.type("venueSectionsTable", 2, 3, QStringLiteral("6"));
+  on.type("venueSectionsTable", 2, 4, QStringLiteral("9"));
+  BOOST_TEST(!plan->blocks()[2].acrossTheRoom);
+  BOOST_TEST(plan->blocks()[2].rows.front().front().y() == 6.0);
+  // From the datum to the middle of the last row: 14 m ahead, 7.5 m to the side.
+  BOOST_TEST(side->profiles()[2].floor.back().x() == std::hypot(14.0, 7.5),
+             boost::test_tools::tolerance(1e-12));
+  // What is wrong with it leaves the rest of the picture where it was.
+  on.type("venueSectionsTable", 2, 2, QStringLiteral("tall"));
+  BOOST_TEST(plan->blocks().size() == 3u);
+  BOOST_TEST(on.child<QLabel>("venueSays")
+                 ->text()
+                 .contains(QStringLiteral("left box, Ears: “tall” does not begin with a number")),
+             on.child<QLabel>("venueSays")->text().toStdString());
+  on.type("venueSectionsTable", 2, 2, QStringLiteral("1.2"));
+  on.by("Ide Quarrel");
+  on.child<QPushButton>("venueSave")->click();
+  on.settle();
+  BOOST_TEST_REQUIRE(on.hall().sections.size() == 3u);
+  BOOST_TEST((on.hall().sections[2].yTo == metres(9.0)));
+  on.gone();
+  auto* undo = on.child<QAction>("undo");
+  BOOST_TEST(undo->text().toStdString() == "&Undo: edit Ostrel Exchange");
+  undo->trigger();
+  on.settle();
+  BOOST_TEST(on.hall().sections.size() == 2u);
+}
+
+BOOST_AUTO_TEST_CASE(obstructions_and_bridles_are_one_edit_with_the_rest) {
+  OnVenue on;
+  on.open();
+  on.part(4);
+  on.child<QPushButton>("venueObstructionsAdd")->click();
+  QTest::keyClick(on.editor("venueObstructionsTable"), Qt::Key_Escape);
+  QCoreApplication::processEvents();
+  const QStringList duct{QStringLiteral("duct"), QStringLiteral("2"),  QStringLiteral("6"),
+                         QStringLiteral("-4"),   QStringLiteral("-3"), QStringLiteral("41 ft")};
+  for (int column = 0; column < duct.size(); ++column) {
+    on.type("venueObstructionsTable", 0, column, duct[column]);
+  }
+  on.part(2);
+  on.child<QPushButton>("venueBridlesAdd")->click();
+  QTest::keyClick(on.editor("venueBridlesTable"), Qt::Key_Escape);
+  QCoreApplication::processEvents();
+  on.type("venueBridlesTable", 0, 0, QStringLiteral("LB"));
+  on.type("venueBridlesTable", 0, 1, QStringLiteral("L1; L9"));
+  on.type("venueBridlesTable", 0, 4, QStringLiteral("12"));
+  auto* cells = on.child<QTableWidget>("venueBridlesTable");
+  BOOST_TEST(cells->item(0, cells->columnCount() - 1)->text().contains(QStringLiteral("L9")));
+  on.type("venueBridlesTable", 0, 1, QStringLiteral("L1; L2"));
+  BOOST_TEST(cells->item(0, cells->columnCount() - 1)->text().isEmpty());
+  on.by("Ide Quarrel");
+  on.child<QPushButton>("venueSave")->click();
+  on.settle();
+  BOOST_TEST_REQUIRE(on.hall().obstructions.size() == 1u);
+  BOOST_TEST((on.hall().obstructions[0].underside == metres(41 * 0.3048)));
+  BOOST_TEST_REQUIRE(on.hall().bridles.size() == 1u);
+  on.gone();
+  on.child<QAction>("undo")->trigger();
+  on.settle();
+  BOOST_TEST(on.hall().obstructions.empty());
+  BOOST_TEST(on.hall().bridles.empty());
+}
+
+BOOST_AUTO_TEST_CASE(trims_that_are_chosen_stand_in_the_picture_from_the_side) {
+  OnVenue on;
+  on.open();
+  const auto trims = trimsIn(on.window.session().overview(), exchangeHall);
+  BOOST_TEST_REQUIRE(!trims.empty());
+  const QString says = on.child<VenueSide>("venueSide")->accessibleDescription();
+  BOOST_TEST(says.contains(QStringLiteral("low steel 13.50 m")), says.toStdString());
+  BOOST_TEST(says.contains(QStringLiteral("Ostrel: left")), says.toStdString());
+  on.child<QPushButton>("venueCancel")->click();
+}
+
 BOOST_AUTO_TEST_CASE(what_cannot_be_read_is_said_in_its_row_and_nothing_is_lost) {
   OnVenue on;
   on.open();
@@ -194,6 +302,34 @@ BOOST_AUTO_TEST_CASE(whatever_takes_the_keyboard_has_a_name) {
   on.gone();
 }
 
+BOOST_AUTO_TEST_CASE(every_part_is_reached_and_left_by_keyboard) {
+  OnVenue on;
+  auto* dialog = on.open();
+  auto* tabs = on.child<QTabWidget>("venueParts");
+  std::set<int> seen;
+  for (int i = 0; i < tabs->count(); ++i) {
+    seen.insert(tabs->currentIndex());
+    QWidget* inside = dialog->focusWidget();
+    BOOST_TEST_REQUIRE((inside != nullptr && tabs->isAncestorOf(inside)));
+    QTest::keyClick(inside, Qt::Key_Tab, Qt::ControlModifier);
+    QCoreApplication::processEvents();
+    std::set<QWidget*> reached;
+    for (QWidget* here = dialog; reached.insert(here).second;) { // the chain of focus is a ring
+      here = here->nextInFocusChain();
+    }
+    for (QWidget* each : tabs->currentWidget()->findChildren<QWidget*>()) {
+      if (each->isVisible() && each->isEnabled() && (each->focusPolicy() & Qt::TabFocus) != 0) {
+        BOOST_TEST(reached.contains(each), each->objectName().toStdString());
+      }
+    }
+  }
+  BOOST_TEST(seen.size() == static_cast<std::size_t>(tabs->count()));
+  QTest::keyClick(dialog->focusWidget(), Qt::Key_Tab, Qt::ControlModifier | Qt::ShiftModifier);
+  BOOST_TEST(tabs->currentIndex() == tabs->count() - 1);
+  on.child<QPushButton>("venueCancel")->click();
+  on.gone();
+}
+
 BOOST_AUTO_TEST_CASE(a_venue_without_points_says_how_to_begin) {
   Opened opened;
   venue::Venue bare;
@@ -219,9 +355,25 @@ BOOST_AUTO_TEST_CASE(pictures_of_it) {
     applyTheme(*application, theme);
     OnVenue on;
     auto* dialog = on.open();
-    on.type("venuePointsTable", 1, 4, QStringLiteral("1 ton"));
-    const QString name = QStringLiteral("/venue-%1.png").arg(theme == Theme::dark ? "dark" : "light");
-    BOOST_TEST(dialog->grab().save(folder + name));
+    const QString look = theme == Theme::dark ? QStringLiteral("dark") : QStringLiteral("light");
+    for (const QSize size : {QSize(1400, 820), QSize(1240, 660)}) {
+      dialog->resize(size);
+      on.type("venuePointsTable", 1, 4, QStringLiteral("1 ton"));
+      for (int part = 0; part < 6; ++part) {
+        on.part(part);
+        const QString name = QStringLiteral("/venue-%1-%2-%3.png").arg(look).arg(size.width()).arg(part);
+        BOOST_TEST(dialog->grab().save(folder + name));
+      }
+      on.part(0);
+      on.type("venuePointsTable", 1, 4, QStringLiteral("10"));
+    }
+    on.child<QPushButton>("venueCancel")->click();
+    on.child<QPushButton>("venueCancel")->click();
+    on.gone();
+    dialog = on.open(QStringLiteral("Hallowfen Ice Hall")); // has stands to its sides
+    on.part(3);
+    on.child<QTableWidget>("venueSectionsTable")->setCurrentCell(2, 0);
+    BOOST_TEST(dialog->grab().save(folder + QStringLiteral("/stands-%1.png").arg(look)));
   }
   applyTheme(*application, Theme::light);
 }

@@ -35,6 +35,36 @@ venue::Venue hall() {
   return made;
 }
 
+/// With a bridle and two blocks of seats, one of them curved round the stage.
+venue::Venue furnished() {
+  venue::Venue made = hall();
+  made.typed.clear();
+  venue::Bridle bridle;
+  bridle.name = QStringLiteral("B1");
+  bridle.points = {QStringLiteral("A1"), QStringLiteral("A2")};
+  bridle.z = metres(0.1);
+  bridle.steels = {QStringLiteral("steel 1"), QStringLiteral("steel 2")};
+  bridle.shackle = QStringLiteral("shackle 12");
+  bridle.tolerance = metres(0.05);
+  bridle.source = {QStringLiteral("plot, sheet 3"), QDate(2026, 10, 12)};
+  made.bridles = {bridle};
+  venue::Section floor;
+  floor.name = QStringLiteral("floor");
+  floor.profile = {{metres(5.0), metres(0.0)}, {metres(32.1), metres(1.5)}};
+  floor.earHeight = metres(1.7);
+  floor.yFrom = metres(-9.0);
+  venue::Section circle;
+  circle.name = QStringLiteral("circle");
+  circle.profile = {{metres(0.0), metres(4.2)}, {metres(10.0), metres(7.0)}};
+  circle.frontX = metres(14.0);
+  circle.frontY = metres(0.0);
+  circle.bearing = degrees(0.1 + 0.2);
+  circle.width = metres(16.0);
+  circle.radius = metres(24.0);
+  made.sections = {floor, circle};
+  return made;
+}
+
 const VenueFault& only(const VenueRead& read) {
   BOOST_TEST_REQUIRE(read.faults.size() == 1u);
   BOOST_TEST(!read.venue.has_value());
@@ -75,7 +105,7 @@ BOOST_AUTO_TEST_CASE(what_was_typed_stays_and_goes_with_its_point) {
   BOOST_TEST_REQUIRE(read.venue.has_value());
   BOOST_TEST(read.venue->points.size() == 1u);
   BOOST_TEST(!read.venue->typed.contains(QStringLiteral("point A2: x")));
-  BOOST_TEST((read.venue->obstructions == venue.obstructions)); // is not among the texts
+  BOOST_TEST((read.venue->obstructions == venue.obstructions));
 }
 
 BOOST_AUTO_TEST_CASE(a_bare_number_is_in_the_unit_of_the_window) {
@@ -158,6 +188,81 @@ BOOST_AUTO_TEST_CASE(a_bridle_without_its_point_is_a_complaint) {
   BOOST_TEST(complaintsOf(venue).isEmpty(), complaintsOf(venue).join(QLatin1Char(' ')).toStdString());
   venue.points.pop_back();
   BOOST_TEST(complaintsOf(venue).join(QLatin1Char(' ')).contains(QStringLiteral("two or three points")));
+}
+
+BOOST_AUTO_TEST_CASE(seats_bridles_and_obstructions_read_back_to_the_bit_too) {
+  const venue::Venue venue = furnished();
+  for (const char mark : {'.', ','}) {
+    for (const UnitSystem system : {UnitSystem::metric, UnitSystem::usCustomary}) {
+      const VenueText text = textOf(venue, {mark}, system);
+      const VenueRead read = readVenueText(venue, text, system, {mark});
+      BOOST_TEST_REQUIRE(read.venue.has_value(),
+                         (read.faults.empty() ? QString() : read.faults.front().expected).toStdString());
+      BOOST_TEST((*read.venue == venue));
+    }
+  }
+  BOOST_TEST(textOf(venue).sections[0][1].toStdString() == "5 0; 32.1 1.5");
+  BOOST_TEST(textOf(venue, {}, UnitSystem::usCustomary).sections[0][1].toStdString() == "5m 0m; 32.1m 1.5m");
+}
+
+BOOST_AUTO_TEST_CASE(a_row_that_is_gone_is_gone_from_the_venue_with_what_was_typed_of_it) {
+  venue::Venue venue = furnished();
+  venue.typed[QStringLiteral("section floor: ear height")] = QStringLiteral("5 ft 7 in");
+  VenueText text = textOf(venue);
+  text.sections.erase(text.sections.begin());
+  text.obstructions.clear();
+  text.bridles.clear();
+  const VenueRead read = readVenueText(venue, text, UnitSystem::metric);
+  BOOST_TEST_REQUIRE(read.venue.has_value());
+  BOOST_TEST(read.venue->sections.size() == 1u);
+  BOOST_TEST(read.venue->bridles.empty());
+  BOOST_TEST(read.venue->obstructions.empty());
+  BOOST_TEST(!read.venue->typed.contains(QStringLiteral("section floor: ear height")));
+}
+
+BOOST_AUTO_TEST_CASE(faults_of_seats_bridles_and_obstructions_name_row_and_field) {
+  VenueText text = textOf(furnished());
+  text.sections[1][1] = QStringLiteral("6 0; 3 1"); // back to front
+  VenueFault fault = only(readVenueText(furnished(), text, UnitSystem::metric));
+  BOOST_TEST((fault.part == VenuePart::section));
+  BOOST_TEST(fault.row == 1);
+  BOOST_TEST(fault.field.toStdString() == "profile");
+
+  text = textOf(furnished());
+  text.obstructions[0][2] = QStringLiteral("0.5"); // ends before it begins
+  fault = only(readVenueText(furnished(), text, UnitSystem::metric));
+  BOOST_TEST((fault.part == VenuePart::obstruction));
+  BOOST_TEST(fault.field.toStdString() == "x to");
+
+  text = textOf(furnished());
+  text.bridles[0][1] = QStringLiteral("A1; A9");
+  fault = only(readVenueText(furnished(), text, UnitSystem::metric));
+  BOOST_TEST((fault.part == VenuePart::bridle));
+  BOOST_TEST(fault.field.toStdString() == "points");
+  BOOST_TEST(fault.read.toStdString() == "A9");
+
+  text = textOf(furnished());
+  text.points[1][1] = QStringLiteral("far"); // the bridle between A1 and A2 is not blamed for it
+  fault = only(readVenueText(furnished(), text, UnitSystem::metric));
+  BOOST_TEST((fault.part == VenuePart::point));
+}
+
+BOOST_AUTO_TEST_CASE(what_can_be_read_is_there_for_a_picture) {
+  VenueText text = textOf(furnished());
+  text.venue[1] = QStringLiteral("Nowhere");
+  text.points[0][4] = QStringLiteral("much");
+  text.points[1][1] = QStringLiteral("far");
+  text.sections[0][2] = QStringLiteral("tall");
+  text.sections[1][1] = QStringLiteral("6 0; 3");
+  text.zones[0][1] = QStringLiteral("a lot");
+  const venue::Venue drawn = readableOf(furnished(), text, UnitSystem::metric);
+  BOOST_TEST_REQUIRE(drawn.points.size() == 1u); // A2's place cannot be read
+  BOOST_TEST(!drawn.points[0].capacity.has_value());
+  BOOST_TEST(drawn.points[0].zone.toStdString() == "front truss");
+  BOOST_TEST_REQUIRE(drawn.sections.size() == 1u);
+  BOOST_TEST(!drawn.sections[0].earHeight.has_value());
+  BOOST_TEST(drawn.sections[0].profile.size() == 2u);
+  BOOST_TEST((drawn.obstructions == furnished().obstructions));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
