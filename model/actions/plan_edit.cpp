@@ -39,6 +39,10 @@ RecordAs now(store::Store& store, const RecordAs& part) {
   return recordNow(store, part.record);
 }
 
+PluggedFor now(store::Store& store, const PluggedFor& part) {
+  return pluggedNow(store, part.hang);
+}
+
 ImportedAs now(store::Store& store, const ImportedAs& part) {
   return importedNow(store, part);
 }
@@ -62,6 +66,10 @@ SwappedFor now(store::Store& store, const SwappedFor& part) {
 
 bool same(const RecordAs& a, const RecordAs& b) {
   return a.texts == b.texts;
+}
+
+bool same(const PluggedFor& a, const PluggedFor& b) {
+  return a.rows == b.rows;
 }
 
 bool same(const ImportedAs& a, const ImportedAs& b) {
@@ -151,6 +159,10 @@ void put(store::Store& store, const RecordAs& wanted, const QString& by, const Q
     return;
   }
   saveRecord(store, wanted, by);
+}
+
+void put(store::Store& store, const PluggedFor& wanted, const QString& by, const QDate& /*today*/) {
+  savePlugs(store, wanted, by);
 }
 
 void put(store::Store& store, const ImportedAs& wanted, const QString& by, const QDate& /*today*/) {

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "actions/edit_plugs.h"
 #include "actions/edit_record.h"
 #include "actions/hung.h"
 #include "actions/import_undo.h"
@@ -15,9 +16,9 @@
 #include "options/house_change.h"
 
 /// Edits of plans that can be undone and done again: choosing, withdrawing, house rules, venues, records of
-/// makers' data, imports, swapping a unit. What is remembered is how a plan stood before and after; going
-/// back is an edit of its own, held to the same rules and judged on the data of today. Facts are not among
-/// them: they are corrected by name, and units that were swapped move back by movements of their own.
+/// makers' data, plugs, imports, swapping a unit. What is remembered is how a plan stood before and after;
+/// going back is an edit of its own, held to the same rules and judged on the data of today. Facts are not
+/// among them: they are corrected by name, and units that were swapped move back by movements of their own.
 namespace hangbook::actions {
 
 /// What stands chosen for a hang.
@@ -59,7 +60,7 @@ struct SwappedFor {
   std::optional<HungFor> hung{}; ///< the hang in which the dead one is recorded as hanging
 };
 
-using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor, ImportedAs>;
+using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor, ImportedAs, PluggedFor>;
 
 struct PlanEdit {
   PlanPart before;

@@ -75,6 +75,11 @@ RecordName nameOf(const LoomEnd& end) {
   return {"loom_end", QStringLiteral("end \"%1\" of %2").arg(end.name, end.loom)};
 }
 
+RecordName nameOf(const Plug& plug) {
+  return {"hang_plug", QStringLiteral("plug of cabinet %1 of hang \"%2\" of %3")
+                           .arg(QString::number(plug.element), plug.hang, plug.show)};
+}
+
 } // namespace
 
 Cabling loadConnections(Store& store) {
@@ -115,10 +120,7 @@ LoomEnd save(Store& store, const LoomEnd& end) {
 }
 
 Plug save(Store& store, const Plug& plug) {
-  return saved(store, plug,
-               {"hang_plug", QStringLiteral("plug of cabinet %1 of hang \"%2\" of %3")
-                                 .arg(QString::number(plug.element), plug.hang, plug.show)},
-               plugColumns);
+  return saved(store, plug, nameOf(plug), plugColumns);
 }
 
 void remove(Store& store, const ConnectorType& type) {
@@ -131,6 +133,10 @@ void remove(Store& store, const Socket& socket) {
 
 void remove(Store& store, const LoomEnd& end) {
   removeRecord(store, nameOf(end), end.id, end.revision);
+}
+
+void remove(Store& store, const Plug& plug) {
+  removeRecord(store, nameOf(plug), plug.id, plug.revision);
 }
 
 } // namespace hangbook::store

@@ -21,5 +21,6 @@ calendar::Plug save(Store& store, const calendar::Plug& plug);
 void remove(Store& store, const catalogue::ConnectorType& type);
 void remove(Store& store, const catalogue::Socket& socket);
 void remove(Store& store, const catalogue::LoomEnd& end);
+void remove(Store& store, const calendar::Plug& plug);
 
 } // namespace hangbook::store

@@ -13,6 +13,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "desk/data/plug_dialog.h"
 #include "desk/data/record_dialog.h"
 #include "desk/data/remove_dialog.h"
 #include "desk/data/venue_dialog.h"
@@ -125,7 +126,7 @@ void DataPlace::showFacts() {
 
 void DataPlace::showRecord(int row) {
   figures_.setRows(row < 0 ? std::vector<FigureLine>() : records_.at(row).figures);
-  edit_->setEnabled(currentRecord().has_value());
+  edit_->setEnabled(currentRecord().has_value() || (row >= 0 && records_.at(row).kind == RecordKind::plugs));
   remove_->setEnabled(currentRecord().has_value());
 }
 
@@ -164,6 +165,7 @@ std::optional<exchange::RecordName> DataPlace::currentRecord() const {
   case RecordKind::venue:
     return exchange::RecordName{Kind::venues, QStringLiteral("venue"), name};
   case RecordKind::house:
+  case RecordKind::plugs:
     break;
   }
   return std::nullopt;
@@ -196,13 +198,32 @@ void DataPlace::edit() {
     dialog = new VenueDialog(session_, *venue, this);
   } else if (record) {
     dialog = new RecordDialog(session_, *record, {}, this);
+  } else if (const int row = recordPage_->currentRow();
+             row >= 0 && row < records_.rowCount() && records_.at(row).kind == RecordKind::plugs) {
+    editPlugs(records_.at(row).hang);
+    return;
   } else {
     return;
   }
+  open(dialog, record->name);
+}
+
+void DataPlace::open(EditDialog* dialog, const QString& name) {
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, &QDialog::accepted, this,
-          [this, dialog, name = record->name] { afterSaving(name, dialog->effect()); });
+  connect(dialog, &QDialog::accepted, this, [this, dialog, name] { afterSaving(name, dialog->effect()); });
   dialog->open();
+}
+
+void DataPlace::editPlugs(const exchange::HangName& hang) {
+  session_.work().start(
+      this, [source = session_.source(), hang](Watch&) { return recordsOf(*source).plugData(hang); },
+      [this, hang](const exchange::Data& against) {
+        if (!dialogIsOpen()) {
+          open(new PlugDialog(session_, hang, against, this),
+               QStringLiteral("%1, %2").arg(hang.show, hang.hang));
+        }
+      },
+      [this](const std::exception_ptr& what) { tell(wordsFor(what, tr("The plugs were not read."))); });
 }
 
 void DataPlace::fillNew() {

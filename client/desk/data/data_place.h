@@ -12,6 +12,8 @@ class QPushButton;
 
 namespace hangbook::desk {
 
+class EditDialog;
+
 /// Venues, makers' data, house rules and people; beside them every figure of the selected one with its
 /// source and date. Venues, makers' data and people are edited, added and removed here.
 class DataPlace : public Place {
@@ -30,6 +32,8 @@ private:
   const venue::Venue* currentVenue() const;
   bool dialogIsOpen() const;
   void edit();
+  void editPlugs(const exchange::HangName& hang);
+  void open(EditDialog* dialog, const QString& name);
   void fillNew();
   /// A new record of that sort; of the selected one a copy where `copy` says so.
   void addNew(exchange::Kind kind, const QString& sort, bool copy);

@@ -64,6 +64,19 @@ RecordLine recordOf(const venue::Venue& venue) {
           .figures = lines.take()};
 }
 
+RecordLine recordOf(const calendar::Show& show, const calendar::Hang& hang) {
+  const catalogue::Record none;
+  FigureLines lines(none);
+  lines.words(Words::tr("Show"), show.name).words(Words::tr("Hang"), hang.name);
+  lines.words(Words::tr("Venue"), show.venue).words(Words::tr("First day"), dateText(show.from));
+  return {.kind = RecordKind::plugs,
+          .name = QStringLiteral("%1, %2").arg(show.name, hang.name),
+          .belongsTo = show.tour,
+          .source = {},
+          .figures = lines.take(),
+          .hang = {show.tour, show.name, hang.name}};
+}
+
 RecordLine recordOf(const people::Person& person) {
   const catalogue::Record none;
   FigureLines lines(none);

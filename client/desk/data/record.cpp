@@ -32,6 +32,13 @@ std::vector<RecordLine> recordsOf(const Overview& overview) {
   add(overview.catalogue.carts);
   add(overview.catalogue.tables);
   add(overview.connections.connectors);
+  for (const calendar::Show& show : overview.shows) {
+    if (!overview.today.isValid() || show.to >= overview.today) { // what is over is not plugged any more
+      for (const calendar::Hang& hang : show.hangs) {
+        all.push_back(recordOf(show, hang));
+      }
+    }
+  }
   for (const calendar::Tour& tour : overview.tours) {
     addHouse(all, tour.house, tour.name);
   }
@@ -47,12 +54,12 @@ std::vector<RecordLine> recordsOf(const Overview& overview) {
 
 QString wordOf(RecordKind kind) {
   static constexpr std::array names{
-      QT_TRANSLATE_NOOP("Record", "venue"),     QT_TRANSLATE_NOOP("Record", "cabinet"),
-      QT_TRANSLATE_NOOP("Record", "bar"),       QT_TRANSLATE_NOOP("Record", "hoist"),
-      QT_TRANSLATE_NOOP("Record", "chain"),     QT_TRANSLATE_NOOP("Record", "hardware"),
-      QT_TRANSLATE_NOOP("Record", "cart"),      QT_TRANSLATE_NOOP("Record", "stacking table"),
-      QT_TRANSLATE_NOOP("Record", "connector"), QT_TRANSLATE_NOOP("Record", "house rule"),
-      QT_TRANSLATE_NOOP("Record", "person")};
+      QT_TRANSLATE_NOOP("Record", "venue"),      QT_TRANSLATE_NOOP("Record", "cabinet"),
+      QT_TRANSLATE_NOOP("Record", "bar"),        QT_TRANSLATE_NOOP("Record", "hoist"),
+      QT_TRANSLATE_NOOP("Record", "chain"),      QT_TRANSLATE_NOOP("Record", "hardware"),
+      QT_TRANSLATE_NOOP("Record", "cart"),       QT_TRANSLATE_NOOP("Record", "stacking table"),
+      QT_TRANSLATE_NOOP("Record", "connector"),  QT_TRANSLATE_NOOP("Record", "plugs"),
+      QT_TRANSLATE_NOOP("Record", "house rule"), QT_TRANSLATE_NOOP("Record", "person")};
   return QCoreApplication::translate("Record", names.at(static_cast<std::size_t>(kind)));
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "desk/source/overview.h"
+#include "exchange/plug_text.h"
 
 namespace hangbook::desk {
 
@@ -23,7 +24,20 @@ struct FigureLine {
   bool known() const { return value.has_value() || !text.isEmpty(); }
 };
 
-enum class RecordKind { venue, cabinet, bar, hoist, chain, hardware, cart, table, connector, house, person };
+enum class RecordKind {
+  venue,
+  cabinet,
+  bar,
+  hoist,
+  chain,
+  hardware,
+  cart,
+  table,
+  connector,
+  plugs,
+  house,
+  person
+};
 
 /// One record of any kind, with all of its figures.
 struct RecordLine {
@@ -32,6 +46,7 @@ struct RecordLine {
   QString belongsTo{}; ///< maker, town, role
   catalogue::Source source{};
   std::vector<FigureLine> figures{};
+  exchange::HangName hang{}; ///< of the kind plugs
 
   int unknown() const;
 };

@@ -673,6 +673,10 @@
         <source>Nothing was removed.</source>
         <translation>Nichts wurde entfernt.</translation>
     </message>
+    <message>
+        <source>The plugs were not read.</source>
+        <translation>Die Stecker wurden nicht gelesen.</translation>
+    </message>
 </context>
 <context>
     <name>DueChart</name>
@@ -2248,6 +2252,41 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     </message>
 </context>
 <context>
+    <name>PlugDialog</name>
+    <message>
+        <source>Plugs of the hang</source>
+        <translation>Stecker der Hängung</translation>
+    </message>
+    <message>
+        <source>&amp;Add a plug</source>
+        <translation>Stecker &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>Plugs of %1, %2</source>
+        <translation>Stecker von %1, %2</translation>
+    </message>
+    <message>
+        <source>A row for each end of a loom in a cabinet. Cabinet is its number in the stack, 1 at the bar, and type its type: where another stands there, the plug is not meant for it. Each end goes in once in a show; a channel needs its rack.</source>
+        <translation>Eine Zeile je Ende eines Kabelbaums in einer Box. Cabinet ist ihre Nummer im Stapel, 1 am Rahmen, type ihr Typ: wo eine andere steht, ist der Stecker nicht für sie gedacht. Jedes Ende steckt in einer Show nur einmal; ein channel (Kanal) braucht sein Rack.</translation>
+    </message>
+    <message>
+        <source>Nothing is computed with plugs: they are printed on the build sheet. What is not stated stays the maker&apos;s data.</source>
+        <translation>Mit Steckern wird nichts berechnet: sie stehen auf dem Aufbaublatt. Was nicht angegeben ist, bleibt Sache der Herstellerdaten.</translation>
+    </message>
+    <message>
+        <source>Plug in row %1: %2. Fields to mend: %3.</source>
+        <translation>Stecker in Zeile %1: %2. Zu berichtigende Felder: %3.</translation>
+    </message>
+    <message>
+        <source>%1 plugs before, %2 now.</source>
+        <translation>Vorher %1 Stecker, jetzt %2.</translation>
+    </message>
+    <message>
+        <source>Saving …</source>
+        <translation>Wird gesichert …</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source> or </source>
@@ -2323,6 +2362,10 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     <message>
         <source>connector</source>
         <translation>Steckverbinder</translation>
+    </message>
+    <message>
+        <source>plugs</source>
+        <translation>Stecker</translation>
     </message>
 </context>
 <context>
@@ -5889,6 +5932,14 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>Part before it</source>
         <translation>Teil davor</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
+        <source>plugs of %1 at %2</source>
+        <translation>Stecker von %1 in %2</translation>
     </message>
 </context>
 <context>

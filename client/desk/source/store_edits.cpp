@@ -60,6 +60,18 @@ void StoreEdits::removeRecord(const exchange::RecordName& record, const QString&
   note(actions::RecordAs{record, {}}, by, [&] { actions::removeRecord(planned(), record, by); });
 }
 
+exchange::Data StoreEdits::plugData(const exchange::HangName& hang) {
+  refuseWindowThread("plugs");
+  return actions::plugData(planned(), hang);
+}
+
+void StoreEdits::savePlugs(const exchange::HangName& hang, const std::vector<QStringList>& rows,
+                           const QString& by) {
+  refuseWindowThread("plugs");
+  const actions::PluggedFor wanted{hang, rows};
+  note(wanted, by, [&] { actions::savePlugs(planned(), wanted, by); });
+}
+
 exchange::Import StoreEdits::importNoted(exchange::Kind kind, const QString& file, const QByteArray& bytes,
                                          const exchange::Importer& importer, const exchange::CsvForm& form) {
   actions::NotedImport noted = actions::importNoted(planned(), kind, file, bytes, importer, form);

@@ -17,6 +17,9 @@ public:
   void saveRecord(const exchange::RecordName& record, const exchange::RecordText& text,
                   const QString& by) override;
   void removeRecord(const exchange::RecordName& record, const QString& by) override;
+  exchange::Data plugData(const exchange::HangName& hang) override;
+  void savePlugs(const exchange::HangName& hang, const std::vector<QStringList>& rows,
+                 const QString& by) override;
   void withdraw(const ShowKey& show, const QString& hang, const QString& reason, const QString& by) override;
 
 protected:

@@ -56,6 +56,11 @@ QString words(const actions::RecordAs& before, const actions::RecordAs& after,
                               : Words::tr("edit %1").arg(after.record.name);
 }
 
+QString words(const actions::PluggedFor& /*before*/, const actions::PluggedFor& after,
+              const catalogue::Catalogue& /*catalogue*/, const Figures& /*figures*/) {
+  return Words::tr("plugs of %1 at %2").arg(after.hang.hang, after.hang.show);
+}
+
 QString words(const actions::ImportedAs& /*before*/, const actions::ImportedAs& after,
               const catalogue::Catalogue& /*catalogue*/, const Figures& /*figures*/) {
   return Words::tr("import of %1").arg(after.file);

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "desk/building/swap_dialog.h"
+#include "desk/data/plug_dialog.h"
 #include "desk/data/record_dialog.h"
 #include "desk/data/remove_dialog.h"
 #include "desk/data/venue_dialog.h"
@@ -137,12 +138,13 @@ BOOST_AUTO_TEST_CASE(and_so_it_is_in_dialogs) {
       opened.window.session(),
       {exchange::Kind::types, QStringLiteral("cabinet"), facts.catalogue.cabinets.front().name}, {},
       &opened.window);
+  PlugDialog plugs(opened.window.session(), {}, {}, &opened.window);
   RemoveDialog remove(QStringLiteral("Marram bass"), {}, {}, &opened.window);
   KeysDialog keys(opened.window);
   SwapDialog swap(opened.window.session(), &opened.window);
   for (QDialog* each :
        std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state, &withdraw,
-                                       &venue, &table, &record, &remove, &keys, &swap}) {
+                                       &venue, &table, &record, &plugs, &remove, &keys, &swap}) {
     BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
       each->show();
       const Walk walk = walked(*each);
