@@ -37,7 +37,9 @@ BOOST_DATA_TEST_CASE(a_section_that_a_hang_must_cover_stays_and_another_may_go, 
   const FreshStore fresh(engine);
   const auto store = fresh.open();
   fill(*store);
-  const venue::Venue before = hall(*store);
+  venue::Venue plain = hall(*store);
+  plain.house.clear(); // the sample's house rule has a made-up name
+  const venue::Venue before = store::save(*store, plain);
   venue::Venue wanted = before;
   std::erase_if(wanted.sections, [](const auto& each) { return each.name == QStringLiteral("stalls"); });
   BOOST_TEST_REQUIRE(wanted.sections.size() == before.sections.size() - 1);
