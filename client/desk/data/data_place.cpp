@@ -197,7 +197,7 @@ void DataPlace::edit() {
   if (const venue::Venue* venue = currentVenue()) {
     dialog = new VenueDialog(session_, *venue, this);
   } else if (record) {
-    dialog = new RecordDialog(session_, *record, {}, this);
+    dialog = new RecordDialog(session_, *record, this);
   } else if (const int row = recordPage_->currentRow();
              row >= 0 && row < records_.rowCount() && records_.at(row).kind == RecordKind::plugs) {
     editPlugs(records_.at(row).hang);
@@ -273,7 +273,7 @@ void DataPlace::addNew(exchange::Kind kind, const QString& sort, bool copy) {
       }
     }
   }
-  auto* dialog = new RecordDialog(session_, {kind, sort, {}}, start, this);
+  auto* dialog = new RecordDialog(session_, {kind, sort, {}}, this, start);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   connect(dialog, &QDialog::accepted, this,
           [this, dialog] { afterSaving(dialog->name(), dialog->effect()); });

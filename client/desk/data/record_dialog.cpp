@@ -24,8 +24,8 @@ exchange::Data recordData(const Overview& overview) {
   return data;
 }
 
-RecordDialog::RecordDialog(Session& session, const exchange::RecordName& record,
-                           const exchange::RecordText& start, QWidget* parent)
+RecordDialog::RecordDialog(Session& session, const exchange::RecordName& record, QWidget* parent,
+                           const exchange::RecordText& start)
     : EditDialog(session, QStringLiteral("entry"), parent), record_(record),
       before_(recordData(session.overview())), parts_(exchange::partsOf(record.kind, record.sort)),
       first_(isNew() ? start : exchange::recordText(record, before_)), picture_(new TypePicture(this)) {

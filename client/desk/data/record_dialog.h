@@ -22,8 +22,8 @@ class RecordDialog : public EditDialog {
   Q_OBJECT
 public:
   /// A record without a name is new and begins with `start`, which may be none.
-  RecordDialog(Session& session, const exchange::RecordName& record, const exchange::RecordText& start,
-               QWidget* parent = nullptr);
+  RecordDialog(Session& session, const exchange::RecordName& record, QWidget* parent = nullptr,
+               const exchange::RecordText& start = {});
 
   /// The name that it has, or is to have.
   QString name() const;

@@ -132,11 +132,11 @@ BOOST_AUTO_TEST_CASE(and_so_it_is_in_dialogs) {
   StateDialog state(unit, {}, {}, &opened.window);
   WithdrawDialog withdraw({}, QStringLiteral("3 bass"), facts.people, {}, &opened.window);
   VenueDialog venue(opened.window.session(), facts.venues.front(), &opened.window);
-  RecordDialog table(opened.window.session(), {exchange::Kind::types, QStringLiteral("table"), {}}, {},
+  RecordDialog table(opened.window.session(), {exchange::Kind::types, QStringLiteral("table"), {}},
                      &opened.window);
   RecordDialog record(
       opened.window.session(),
-      {exchange::Kind::types, QStringLiteral("cabinet"), facts.catalogue.cabinets.front().name}, {},
+      {exchange::Kind::types, QStringLiteral("cabinet"), facts.catalogue.cabinets.front().name},
       &opened.window);
   PlugDialog plugs(opened.window.session(), {}, {}, &opened.window);
   RemoveDialog remove(QStringLiteral("Marram bass"), {}, {}, &opened.window);
