@@ -4,11 +4,14 @@
 #include <algorithm>
 
 #include "actions/fleet_work.h"
+#include "catalogue/both_units.h"
 #include "fleet/due.h"
 #include "quantity/error.h"
+#include "reports/both_units.h"
 #include "reports/shows.h"
 #include "store/cabling_store.h"
 #include "store/calendar_store.h"
+#include "store/catalogue_store.h"
 #include "store/hung_store.h"
 #include "store/snapshot_store.h"
 
@@ -65,13 +68,8 @@ reports::Sheet registerOf(store::Store& store, const reports::SheetCode& code,
   return reports::examinationRegister(units, figures);
 }
 
-} // namespace
-
-QStringList kinds() {
-  return {loadSheet, buildSheet, prepList, examinationRegister, tourSummary};
-}
-
-reports::Sheet sheetOf(store::Store& store, const reports::SheetCode& code) {
+/// Its figures in the units asked for, its sentences as they are.
+reports::Sheet sheetAsMade(store::Store& store, const reports::SheetCode& code) {
   const reports::Figures figures(code.units);
   if (!kinds().contains(code.kind)) {
     throw Error(Trouble::badInput, "there is no kind of sheet named " + code.kind.toStdString());
@@ -90,6 +88,19 @@ reports::Sheet sheetOf(store::Store& store, const reports::SheetCode& code) {
   return code.kind == loadSheet    ? reports::loadSheet(show, figures)
          : code.kind == buildSheet ? reports::buildSheet(show, figures)
                                    : reports::prepList(show, figures);
+}
+
+} // namespace
+
+QStringList kinds() {
+  return {loadSheet, buildSheet, prepList, examinationRegister, tourSummary};
+}
+
+reports::Sheet sheetOf(store::Store& store, const reports::SheetCode& code) {
+  const reports::Sheet sheet = sheetAsMade(store, code);
+  return code.units == UnitSystem::metric
+             ? sheet
+             : reports::inBothUnits(sheet, catalogue::namesWithQuantities(store::loadCatalogue(store)));
 }
 
 } // namespace hangbook::sheets

@@ -11,6 +11,8 @@
 
 #include <QDate>
 
+#include "quantity/text.h"
+
 /// What a word of the terminal is made of. A command is data (its word, purpose, options, example) and one
 /// function; it reads and writes only the streams that it is given, so that a test can run it in process.
 namespace hangbook::terminal {
@@ -32,6 +34,8 @@ struct Context {
   std::optional<std::string> by = {};    ///< --by: who does or signs it
   std::optional<QDate> asOf = {};        ///< --as-of: the day that counts as today
   bool json = false;                     ///< --json
+  /// --units: whether the same in US customary units stands beside what an answer says; never in JSON
+  UnitSystem units = UnitSystem::metric;
 };
 
 /// "--word ARGUMENT", or a plain "--word" where `argument` is empty.
@@ -70,6 +74,7 @@ struct Command {
   std::vector<Operand> operands;
   std::string example; ///< a whole line, as it would be typed
   std::function<Ending(const Given&, Context&)> run;
+  bool forPrograms = false; ///< what it answers is a file's text: units change nothing in it
 };
 
 } // namespace hangbook::terminal

@@ -2,6 +2,7 @@
 #include "terminal/easing_sheet.h"
 
 #include "terminal/answers.h"
+#include "terminal/both_units.h"
 #include "terminal/figures.h"
 #include "terminal/table.h"
 
@@ -15,8 +16,8 @@ constexpr int width = 106;
 constexpr std::size_t mostPairs = 8;
 
 void printLines(const QString& text, const QString& indent, std::ostream& out) {
-  for (const QString& line : brokenInto(text, width - static_cast<int>(indent.size()))) {
-    out << indent << line << '\n';
+  for (const QString& line : brokenInto(forReaders(out, text), width - static_cast<int>(indent.size()))) {
+    asIs(out) << indent << line << '\n';
   }
 }
 
@@ -133,8 +134,8 @@ void printEasingLine(const QString& id, const options::Easings& easings, std::os
                                     : wordsOf(list.front()) + QStringLiteral(" ") + proofOf(list.front());
   out << id << "  ";
   bool first = true;
-  for (const QString& line : brokenInto(text, width - static_cast<int>(id.size()) - 2)) {
-    out << (first ? QString() : QString(id.size() + 2, QLatin1Char(' '))) << line << '\n';
+  for (const QString& line : brokenInto(forReaders(out, text), width - static_cast<int>(id.size()) - 2)) {
+    asIs(out) << (first ? QString() : QString(id.size() + 2, QLatin1Char(' '))) << line << '\n';
     first = false;
   }
 }

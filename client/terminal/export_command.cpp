@@ -132,7 +132,8 @@ Command exportCommand() {
         "files"}},
       {},
       "hangbook export --kind units -o fleet.csv",
-      run};
+      run,
+      true};
 }
 
 } // namespace hangbook::terminal

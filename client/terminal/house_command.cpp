@@ -10,6 +10,7 @@
 #include "quantity/error.h"
 #include "store/snapshot_store.h"
 #include "terminal/answers.h"
+#include "terminal/both_units.h"
 #include "terminal/commands.h"
 #include "terminal/facts.h"
 #include "terminal/figures.h"
@@ -132,8 +133,8 @@ void tell(const options::HouseSite& site, const QString& what, const options::Ho
   for (const options::VerdictChange& each : effect.changed) {
     context.out << "  " << each.show << ", " << each.hang << ", option " << each.option.left(8) << ": "
                 << options::wordFor(each.before) << " → " << options::wordFor(each.now) << '\n';
-    for (const QString& line : brokenInto(each.because, 104)) {
-      context.out << "      " << line << '\n';
+    for (const QString& line : brokenInto(forReaders(context.out, each.because), 104)) {
+      asIs(context.out) << "      " << line << '\n';
     }
   }
 }

@@ -8,6 +8,7 @@
 
 #include "options/ranking.h"
 #include "terminal/answers.h"
+#include "terminal/both_units.h"
 #include "terminal/figures.h"
 #include "terminal/table.h"
 
@@ -107,8 +108,8 @@ void printBounds(const std::vector<options::BoundCount>& bounds, std::ostream& o
     return;
   }
   for (const QString& line :
-       brokenInto(QStringLiteral("by a bound: ") + words.join(QStringLiteral("; ")), 106)) {
-    out << "  " << line << '\n';
+       brokenInto(forReaders(out, QStringLiteral("by a bound: ") + words.join(QStringLiteral("; "))), 106)) {
+    asIs(out) << "  " << line << '\n';
   }
 }
 
@@ -116,8 +117,8 @@ void printHang(const options::HangOptions& hang, std::ostream& out, int most) {
   out << "Hang " << hang.hang << ": " << countsInWords(hang.options) << ". Decided "
       << counted(hang.decided.settings) << " settings, " << counted(hang.decided.byBound)
       << " of them by a bound.\n";
-  for (const QString& line : brokenInto(hang.decided.steps, 106)) {
-    out << "  " << line << '\n';
+  for (const QString& line : brokenInto(forReaders(out, hang.decided.steps), 106)) {
+    asIs(out) << "  " << line << '\n';
   }
   printBounds(hang.decided.bounds, out);
   Table table({{QStringLiteral("option")},

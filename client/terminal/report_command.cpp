@@ -20,14 +20,6 @@ namespace {
 const QString examinationRegister = QStringLiteral("examination-register");
 const QString tourSummary = QStringLiteral("tour-summary");
 
-UnitSystem unitsFrom(const Given& given) {
-  const std::string text = given.option("--units").value_or("metric");
-  if (text != "metric" && text != "us") {
-    throw Error(Trouble::badInput, "--units " + text + ": metric or us is expected");
-  }
-  return text == "us" ? UnitSystem::usCustomary : UnitSystem::metric;
-}
-
 reports::Paper paperFrom(const Given& given) {
   const std::string text = given.option("--paper").value_or("a4");
   if (text != "a4" && text != "letter") {
@@ -88,7 +80,7 @@ Ending run(const Given& given, Context& context) {
     throw Error(Trouble::badInput,
                 "-o " + file.toStdString() + ": a name that ends in .pdf or .csv is expected");
   }
-  code.units = unitsFrom(given);
+  code.units = context.units;
   code.asOf = today(context);
   const reports::Paper paper = paperFrom(given);
   const auto store = openStore(context);
@@ -136,7 +128,6 @@ Command reportCommand() {
            {"--show", "NAME", "the show; needed but for examination-register and tour-summary"},
            tourOption,
            {"--paper", "SIZE", "a4 or letter; a4 where left out"},
-           {"--units", "SYSTEM", "metric or us; metric where left out"},
            {"--verify", "CODE", "what a sheet's QR code says: current or outdated"}},
           {{"KIND", "load-sheet, build-sheet, prep-list, examination-register or tour-summary", false}},
           "hangbook report load-sheet --show Ostrel -o load.pdf",

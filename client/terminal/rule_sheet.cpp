@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "terminal/answers.h"
+#include "terminal/both_units.h"
 #include "terminal/build_sheet.h"
 #include "terminal/figures.h"
 #include "terminal/options_table.h"
@@ -190,8 +191,8 @@ void printLevel(const options::Option& option, std::ostream& out) {
       QStringLiteral("Level, advice that no verdict reads: dB lost from 1 m before the cabinet, by "
                      "octave band in Hz; %1. One cabinet alone, on its axis, without the room.")
           .arg(airInWords(option.level->air));
-  for (const QString& line : brokenInto(says, 108)) {
-    out << line << '\n';
+  for (const QString& line : brokenInto(forReaders(out, says), 108)) {
+    asIs(out) << line << '\n';
   }
   table.print(out, QStringLiteral("  "));
 }

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "quantity/error.h"
+#include "terminal/both_units.h"
 #include "terminal/commands.h"
 #include "terminal/help.h"
 #include "terminal/words.h"
@@ -56,7 +57,17 @@ Ending runWords(const std::vector<std::string>& words, Context& context) {
     printHelp(command, context.out);
     return Ending::done;
   }
-  return command.run(read(command, behind, context), context);
+  const Given given = read(command, behind, context);
+  if (context.units == UnitSystem::metric || context.json || command.forPrograms) {
+    return command.run(given, context);
+  }
+  BothUnitsBuffer buffer(context.out);
+  std::ostream out(&buffer);
+  Context toReaders{context.in, out,          context.err,  context.store,
+                    context.by, context.asOf, context.json, context.units};
+  const Ending ending = command.run(given, toReaders);
+  out.flush();
+  return ending;
 }
 
 } // namespace

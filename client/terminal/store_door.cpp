@@ -5,8 +5,11 @@
 #include <QFileInfo>
 #include <QStandardPaths>
 
+#include "catalogue/both_units.h"
+#include "store/catalogue_store.h"
 #include "store/offline.h"
 #include "store/place.h"
+#include "terminal/both_units.h"
 
 namespace hangbook::terminal {
 namespace {
@@ -45,6 +48,9 @@ std::unique_ptr<store::Store> openStore(const Context& context) {
   if (const auto copy = store::offlineCopyIn(*opened)) {
     context.err << store::wordsFor(*copy).toStdString()
                 << "; “hangbook copy --check FILE” says whether it is stale\n";
+  }
+  if (auto* buffer = dynamic_cast<BothUnitsBuffer*>(context.out.rdbuf())) {
+    buffer->setNames(catalogue::namesWithQuantities(store::loadCatalogue(*opened)));
   }
   return opened;
 }

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <functional>
 
+#include "terminal/both_units.h"
+
 namespace hangbook::terminal {
 namespace {
 
@@ -60,6 +62,14 @@ QString padded(const QString& text, int width, Column::Kind kind) {
   return kind == Column::Kind::figure ? space + text : text + space;
 }
 
+/// The unit in which a column's figures are: "mass [kg]", "load kN".
+QString unitIn(const QString& heading) {
+  const QString last = heading.section(QLatin1Char(' '), -1);
+  return last.startsWith(QLatin1Char('[')) && last.endsWith(QLatin1Char(']')) ? last.mid(1, last.size() - 2)
+         : heading.contains(QLatin1Char(' '))                                 ? last
+                                                                              : QString();
+}
+
 } // namespace
 
 int shownWidth(const QString& text) {
@@ -98,6 +108,51 @@ QStringList brokenInto(const QString& text, int width) {
 }
 
 void Table::print(std::ostream& out, const QString& indent, int width) const {
+  if (inBothUnits(out)) {
+    constexpr int room = 22; // for the figures in brackets
+    forReadersOf(out).lay(asIs(out), indent, width + room);
+  } else {
+    lay(out, indent, width);
+  }
+}
+
+Table Table::forReadersOf(const std::ostream& out) const {
+  Table made = *this;
+  QStringList units; // of each column
+  qsizetype unitsOfRows = -1;
+  for (qsizetype at = 0; at < static_cast<qsizetype>(columns_.size()); ++at) {
+    Column& column = made.columns_[static_cast<std::size_t>(at)];
+    const QString unit = column.kind == Column::Kind::figure ? unitIn(column.heading) : QString();
+    const bool bound = column.kind == Column::Kind::figure && (column.heading == QLatin1String("at most") ||
+                                                               column.heading == QLatin1String("at least"));
+    units << (bound && at > 0 ? units.back() : unit);
+    if (!unit.isEmpty() && !bound) {
+      column.heading.replace(column.heading.lastIndexOf(unit), unit.size(), unitForReaders(out, unit));
+    }
+    unitsOfRows = column.heading == QLatin1String("unit") ? at : unitsOfRows;
+  }
+  for (QStringList& row : made.rows_) {
+    const QString ofRow = unitsOfRows < 0 ? QString() : row[unitsOfRows];
+    for (qsizetype at = 0; at < row.size(); ++at) {
+      const Column& column = columns_[static_cast<std::size_t>(at)];
+      if (at == unitsOfRows) {
+        row[at] = unitForReaders(out, row[at]);
+      } else if (column.kind != Column::Kind::figure) {
+        row[at] = forReaders(out, row[at]);
+      } else if (const QString& unit = units[at].isEmpty() ? ofRow : units[at]; !unit.isEmpty()) {
+        row[at] = figureForReaders(out, row[at], unit);
+      }
+    }
+  }
+  for (QStringList& note : made.notes_) {
+    for (QString& line : note) {
+      line = forReaders(out, line);
+    }
+  }
+  return made;
+}
+
+void Table::lay(std::ostream& out, const QString& indent, int width) const {
   std::vector<std::size_t> shown;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     const auto at = static_cast<qsizetype>(i);

@@ -29,10 +29,14 @@ public:
   }
   bool empty() const { return rows_.empty(); }
   /// Columns of the kind `text` give way until the table is `width` wide. A column without a filled cell is
-  /// left out.
+  /// left out. For readers with US customary units (terminal/both_units.h) figures of a column whose heading
+  /// ends in a metric unit, or of a row that names one under "unit", have the other figure in brackets.
   void print(std::ostream& out, const QString& indent = {}, int width = 110) const;
 
 private:
+  Table forReadersOf(const std::ostream& out) const;
+  void lay(std::ostream& out, const QString& indent, int width) const;
+
   std::vector<Column> columns_;
   std::vector<QStringList> rows_;
   std::vector<QStringList> notes_; ///< of each row

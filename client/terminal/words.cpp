@@ -44,6 +44,11 @@ void share(const std::string& word, const std::string& text, Context& context) {
     context.store = text;
   } else if (word == "--by") {
     context.by = text;
+  } else if (word == "--units") {
+    if (text != "metric" && text != "us") {
+      refuse("--units " + text + ": metric or us is expected");
+    }
+    context.units = text == "us" ? UnitSystem::usCustomary : UnitSystem::metric;
   } else {
     const QDate day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
     if (!day.isValid()) {
@@ -89,6 +94,8 @@ const std::vector<Option>& sharedOptions() {
       {"--json", "", "answer in JSON"},
       {"--by", "NAME", "who does it or signs it"},
       {"--as-of", "DATE", "the day that counts as today, such as 2027-04-02"},
+      {"--units", "SYSTEM",
+       "metric, or us: the same in US customary units in brackets beside it; never in JSON"},
   };
   return options;
 }

@@ -59,6 +59,9 @@ constexpr std::array all = {
     Unit{Kind::length, "yd", {9144, 1, -4}},
     Unit{Kind::length, "yard", {9144, 1, -4}},
     Unit{Kind::length, "yards", {9144, 1, -4}},
+    Unit{Kind::length, "mi", {1609344, 1, -3}},
+    Unit{Kind::length, "mile", {1609344, 1, -3}},
+    Unit{Kind::length, "miles", {1609344, 1, -3}},
 
     Unit{Kind::force, "N", one},
     Unit{Kind::force, "kN", {1, 1, 3}},

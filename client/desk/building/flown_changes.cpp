@@ -36,11 +36,12 @@ Heading ChangeModel::headingOf(ChangeColumn column) const {
 
 Cell ChangeModel::cellOf(const build::FlownChange& change, ChangeColumn column) const {
   if (column == ChangeColumn::what) {
-    return {.text = whatText(change), .strong = change.worse};
+    return {.text = figures_.sentence(whatText(change)), .strong = change.worse};
   }
   const bool now = column == ChangeColumn::becomes;
   if (change.unit.isEmpty()) {
-    return {.text = now ? change.becomesWord : change.wasWord, .strong = now && change.worse};
+    return {.text = figures_.sentence(now ? change.becomesWord : change.wasWord),
+            .strong = now && change.worse};
   }
   const std::optional<double> figure = now ? change.becomes : change.was;
   return {.text = change.unit == QStringLiteral("°")   ? figures_.angle(figure)

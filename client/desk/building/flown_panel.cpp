@@ -254,9 +254,9 @@ void FlownPanel::show(const build::Flown& flown) {
   QString html;
   for (const options::Finding& each : flown.after.findings) {
     if (another && each.applies && each.verdict >= options::Verdict::unproven) {
-      html +=
-          QStringLiteral("<p><b>%1</b> %2</p>")
-              .arg(fails ? tr("Why it fails or is unproven:") : tr("Unproven:"), each.text.toHtmlEscaped());
+      html += QStringLiteral("<p><b>%1</b> %2</p>")
+                  .arg(fails ? tr("Why it fails or is unproven:") : tr("Unproven:"),
+                       session_.figures().sentence(each.text).toHtmlEscaped());
     }
   }
   if (another && !fails) {

@@ -175,7 +175,7 @@ void SwapDialog::show(const actions::Swap& swap) {
     if (hang.after.verdict >= options::Verdict::unproven) {
       about << (hang.after.verdict == options::Verdict::unproven ? tr("NOT CLEARED TO LIFT: %1")
                                                                  : tr("It fails and cannot be chosen: %1"))
-                   .arg(actions::becauseOf(hang.after));
+                   .arg(session_.figures().sentence(actions::becauseOf(hang.after)));
     }
     for (build::FlownChange change : build::changesBetween(hang.before, hang.after)) {
       change.what.prepend(hang.standing.hang + QStringLiteral(": "));

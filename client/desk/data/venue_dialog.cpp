@@ -204,7 +204,7 @@ void VenueDialog::sendIt(bool dryRun) {
       tr("Judging every option that is chosen in this venue …"),
       [source = session().source(), wish](Watch&) { return venuesOf(*source).editVenue(wish); },
       [this, dryRun](const options::HouseEffect& effect) {
-        setEffect(effectWords(effect, dryRun));
+        setEffect(session().figures().sentence(effectWords(effect, dryRun)));
         say(this->effect());
         if (!dryRun) {
           accept();

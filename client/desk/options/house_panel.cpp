@@ -170,7 +170,7 @@ void HousePanel::send(bool withdraw, bool dryRun) {
           value_->clear();
           because_->clear();
         }
-        effect_->setText(effectWords(effect, dryRun));
+        effect_->setText(session_.figures().sentence(effectWords(effect, dryRun)));
         check();
         if (!dryRun) {
           Q_EMIT session_.saved();

@@ -311,8 +311,8 @@ void OptionsPlace::showSentence(int row) {
     return;
   }
   const options::Finding& finding = sheet_.at(row);
-  sentence_->setText(finding.source.isEmpty() ? finding.text
-                                              : tr("%1 Limit from: %2").arg(finding.text, finding.source));
+  sentence_->setText(session_.figures().sentence(
+      finding.source.isEmpty() ? finding.text : tr("%1 Limit from: %2").arg(finding.text, finding.source)));
 }
 
 void OptionsPlace::judge(const options::Setting& setting) {
@@ -351,6 +351,7 @@ void OptionsPlace::showFigures() {
   adjust_->setFigures(session_.figures());
   beside_->setFigures(session_.figures());
   elevation_->setUnits(session_.figures().system());
+  showSentence(rules_->currentIndex().isValid() ? rules_->currentIndex().row() : -1);
   if (looked_) {
     ruleHead_->setText(wordsFor(*looked_));
   }

@@ -58,7 +58,7 @@ Cell RuleSheetModel::cellOf(const options::Finding& finding, RuleColumn column) 
   switch (column) {
   case RuleColumn::verdict:
     if (!finding.applies) {
-      return {.text = Words::tr("not asked"), .number = -1.0, .toolTip = finding.text};
+      return {.text = Words::tr("not asked"), .number = -1.0, .toolTip = figures_.sentence(finding.text)};
     }
     return {.text = verdictWord(finding.verdict),
             .number = static_cast<double>(finding.verdict),
@@ -76,7 +76,7 @@ Cell RuleSheetModel::cellOf(const options::Finding& finding, RuleColumn column) 
     return {.text = figures_.inUnit(figure, finding.unit),
             .number = figure,
             .missing = !figure,
-            .toolTip = finding.source};
+            .toolTip = figures_.sentence(finding.source)};
   }
   case RuleColumn::use:
     if (!finding.usePercent || !finding.applies) {
@@ -86,12 +86,15 @@ Cell RuleSheetModel::cellOf(const options::Finding& finding, RuleColumn column) 
             .number = finding.usePercent,
             .verdict = finding.verdict,
             .usePercent = finding.usePercent,
-            .toolTip = finding.text};
-  case RuleColumn::text:
-    return {.text = finding.text, .toolTip = finding.text};
-  case RuleColumn::source:
-    return {.text = finding.source.isEmpty() ? QStringLiteral("–") : finding.source,
-            .toolTip = finding.source};
+            .toolTip = figures_.sentence(finding.text)};
+  case RuleColumn::text: {
+    const QString says = figures_.sentence(finding.text);
+    return {.text = says, .toolTip = says};
+  }
+  case RuleColumn::source: {
+    const QString source = figures_.sentence(finding.source);
+    return {.text = source.isEmpty() ? QStringLiteral("–") : source, .toolTip = source};
+  }
   case RuleColumn::count:
     break;
   }

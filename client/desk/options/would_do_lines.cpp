@@ -53,7 +53,7 @@ WouldDoLine reserveLine(const options::Reserve& reserve, const Figures& figures)
   const int steps = reserve.steps == 0 ? reserve.most : reserve.steps - 1;
   const QString far = steps == 0 ? Words::tr("not even %1").arg(figures.inUnit(reserve.step, reserve.unit))
                                  : within(steps * reserve.step, reserve.unit, figures);
-  line.what = reserve.words; // of a kind that is not known here
+  line.what = figures.sentence(reserve.words); // of a kind that is not known here
   for (const Way& way : ways) {
     if (reserve.kind == QLatin1String(way.kind)) {
       line.what = Words::tr(way.words).arg(far);
@@ -68,13 +68,14 @@ WouldDoLine reserveLine(const options::Reserve& reserve, const Figures& figures)
     line.whole = Words::tr("%1: it still stands, and no farther was tried.").arg(line.what);
     return line;
   }
+  const QString says = figures.sentence(reserve.text);
   line.then = reserve.then;
   line.rule = reserve.rule.isEmpty() ? Words::tr("not possible") : ruleWords(reserve.rule);
-  line.proof = Words::tr("One step on: %1").arg(reserve.text);
+  line.proof = Words::tr("One step on: %1").arg(says);
   line.whole = Words::tr("%1 and no farther. One step on (%2) it %3, by %4: %5")
                    .arg(line.what, figures.inUnit(reserve.step, reserve.unit),
                         reserve.then == Verdict::fails ? Words::tr("fails") : Words::tr("is unproven"),
-                        line.rule, reserve.text);
+                        line.rule, says);
   return line;
 }
 
@@ -113,7 +114,7 @@ WouldDoLine changeLine(const options::Easing& easing, const QString& own, const 
   WouldDoLine line;
   QStringList says;
   for (const options::Change& change : easing.changes) {
-    says << change.words;
+    says << figures.sentence(change.words);
   }
   line.what = says.join(Words::tr("; and: "));
   line.figures = figuresOf(easing, figures);
@@ -148,12 +149,12 @@ std::vector<WouldDoLine> wouldDoLines(const WhatWouldDo& found, const QString& o
   for (const options::Asked& each : found.easings.ask) {
     WouldDoLine line;
     line.about = WouldDoLine::About::ask;
-    line.what = each.text;
+    line.what = figures.sentence(each.text);
     line.figures = QStringLiteral("–");
     line.then = Verdict::unproven;
     line.rule = ruleWords(each.rule);
     line.proof = Words::tr("Unproven until what it lacks is asked for and entered.");
-    line.whole = Words::tr("Not proven, by %1: %2").arg(line.rule, each.text);
+    line.whole = Words::tr("Not proven, by %1: %2").arg(line.rule, line.what);
     lines.push_back(std::move(line));
   }
   return lines;

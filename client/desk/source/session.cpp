@@ -7,6 +7,7 @@
 #include <QTimer>
 #include <QWidget>
 
+#include "catalogue/both_units.h"
 #include "quantity/error.h"
 
 namespace hangbook::desk {
@@ -38,7 +39,7 @@ void Session::setHang(const QString& hang) {
 
 void Session::setUnits(UnitSystem system) {
   if (system != figures_.system()) {
-    figures_ = Figures(system);
+    figures_ = Figures(system, figures_.names());
     Q_EMIT unitsChanged();
   }
 }
@@ -47,21 +48,31 @@ void Session::reload() {
   struct Read {
     StoreLine line;
     std::shared_ptr<const Overview> overview;
+    Figures::Names names;
   };
   work_.start(
       this,
       [source = source_](Watch&) {
         auto overview = std::make_shared<Overview>(source->overview());
         overview->sums = sumsOf(overview->units);
-        return Read{source->storeLine(), std::move(overview)};
+        auto names =
+            std::make_shared<std::vector<std::string>>(catalogue::namesWithQuantities(overview->catalogue));
+        return Read{source->storeLine(), std::move(overview), std::move(names)};
       },
       [this](Read read) {
         storeLine_ = std::move(read.line);
         overview_ = std::move(read.overview);
         loaded_ = true;
+        const bool sameNames = figures_.names() && *figures_.names() == *read.names;
+        if (!sameNames) {
+          figures_ = Figures(figures_.system(), std::move(read.names));
+        }
         const ShowKey before = show_;
         settleShow();
         tellFollowers();
+        if (!sameNames && figures_.system() != UnitSystem::metric) {
+          Q_EMIT unitsChanged(); // sentences that stand already were made with the names as they were
+        }
         Q_EMIT overviewChanged();
         if (!(before == show_)) {
           Q_EMIT showChanged();

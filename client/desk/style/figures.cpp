@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "catalogue/both_units.h"
+
 namespace hangbook::desk {
 namespace {
 
@@ -70,9 +72,17 @@ QString Figures::inUnit(std::optional<double> value, const QString& unit) const 
   if (!value) {
     return notKnownText();
   }
+  if (unit == QLatin1String("m/s") && system_ == UnitSystem::usCustomary) {
+    return shown<Speed>(value, &metresPerSecond, 1, system_);
+  }
   const bool whole = *value == static_cast<double>(qRound64(*value));
   const QString number = plain(value, whole ? 0 : 2);
   return unit.isEmpty() ? number : number + QLatin1Char(' ') + unit;
+}
+
+QString Figures::sentence(const QString& metric) const {
+  static const std::vector<std::string> none;
+  return system_ == UnitSystem::metric ? metric : catalogue::inBothUnits(metric, names_ ? *names_ : none);
 }
 
 } // namespace hangbook::desk
