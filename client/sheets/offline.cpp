@@ -4,12 +4,11 @@
 #include <algorithm>
 #include <iterator>
 
-#include <QJsonArray>
-#include <QJsonDocument>
 #include <QJsonObject>
 
 #include "options/freeze.h"
 #include "quantity/error.h"
+#include "sheets/input_words.h"
 #include "sheets/sheets.h"
 #include "store/calendar_store.h"
 #include "store/gate_store.h"
@@ -25,36 +24,6 @@ struct Part {
   QStringList lines;
 };
 
-bool isPlain(const QJsonValue& value) {
-  return !value.isArray() && !value.isObject();
-}
-
-/// "cabinets, Marram bass, mass_kg: 92": one line for each figure, under the names of what it belongs to.
-void flatten(const QString& path, const QJsonValue& value, QStringList& lines) {
-  const auto under = [&](const QString& name) {
-    return path.isEmpty() ? name : path + QStringLiteral(", ") + name;
-  };
-  if (value.isObject()) {
-    const QJsonObject object = value.toObject();
-    for (auto each = object.begin(); each != object.end(); ++each) {
-      flatten(under(each.key()), each.value(), lines);
-    }
-    return;
-  }
-  const QJsonArray list = value.toArray();
-  if (std::all_of(list.begin(), list.end(), isPlain)) {
-    lines << QStringLiteral("%1: %2").arg(
-        path,
-        QString::fromUtf8(QJsonDocument(QJsonArray{value}).toJson(QJsonDocument::Compact).chopped(1)).mid(1));
-    return;
-  }
-  for (const QJsonValue& each : list) {
-    const QString name = each[QLatin1String("name")].toString(
-        each[QLatin1String("serial")].toString(each[QLatin1String("figure")].toString()));
-    flatten(name.isEmpty() ? path : under(name), each, lines);
-  }
-}
-
 /// A fact is never changed: the moment at which it was recorded tells it from any other.
 template <class Fact>
 QString factLine(const QStringList& words, const Fact& fact) {
@@ -66,9 +35,7 @@ QString factLine(const QStringList& words, const Fact& fact) {
 QStringList inputLines(store::Store& store, const store::OfflineCopy& of) {
   QJsonObject inputs = options::inputsOf(store::loadSnapshot(store, of.tour, of.show, of.asOf));
   inputs.remove(QLatin1String("choices")); // their revisions stand on every sheet
-  QStringList lines;
-  flatten({}, inputs, lines);
-  return lines;
+  return wordsOfInputs(inputs);
 }
 
 QStringList gateLines(store::Store& store, const store::OfflineCopy& of) {

@@ -98,6 +98,34 @@ BOOST_AUTO_TEST_CASE(a_figure_that_no_rule_reads_but_the_crew_acts_by_makes_it_s
   BOOST_TEST(lines("load-sheet", "now").toStdString() == "");
 }
 
+BOOST_AUTO_TEST_CASE(what_options_are_decided_from_is_told_in_words_and_with_units) {
+  BOOST_TEST(
+      run({"state", "MB001", "--set", "quarantined", "--because", "horn rattles", "--by", "Orla Tench"})
+          .err == "");
+  QStringList units = QString::fromStdString(run({"export", "--kind", "units"}).out).split(QLatin1Char('\n'));
+  const QStringList headings = units.front().split(QLatin1Char(','));
+  for (QString& line : units) {
+    QStringList cells = line.split(QLatin1Char(','));
+    if (cells.front() == QLatin1String("unit") && cells.contains(QStringLiteral("MB002"))) {
+      cells[headings.indexOf(QStringLiteral("weighed [kg]"))] = QStringLiteral("93.4");
+      line = cells.join(QLatin1Char(','));
+    }
+  }
+  BOOST_TEST(run({"import", "--kind", "units", "-", "--by", "Orla Tench"},
+                 units.join(QLatin1Char('\n')).toStdString())
+                 .err == "");
+  const auto decided = [&](const char* side) {
+    return lines("what options are decided from", side).toStdString();
+  };
+  BOOST_TEST(decided("copied").find("fleet, units, MB001, state: ready") != std::string::npos,
+             decided("copied"));
+  BOOST_TEST(decided("now").find("fleet, units, MB001, state: quarantined") != std::string::npos,
+             decided("now"));
+  BOOST_TEST(decided("copied").find("fleet, units, MB002, weighed: not known") != std::string::npos);
+  BOOST_TEST(decided("now").find("fleet, units, MB002, weighed: 93.4 kg") != std::string::npos);
+  BOOST_TEST(run({"copy", "--check", file}).said("state: quarantined"));
+}
+
 BOOST_AUTO_TEST_CASE(it_says_so_where_it_cannot_tell) {
   BOOST_TEST(ranWith({"copy", "--check", file, "--store", file}).said("NOT KNOWN")); // by itself
   BOOST_TEST((run({"copy", "--check", place}).ending == Ending::badInput));          // no copy
