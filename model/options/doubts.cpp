@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "fleet/load_list.h"
 #include "options/sentence.h"
 
 namespace hangbook::options {
@@ -59,13 +60,13 @@ private:
 };
 
 /// Of a type's units those that may hang at the show.
-std::vector<const fleet::Unit*> unitsThatMayHang(const Snapshot& snapshot, const QString& type) {
+std::vector<const fleet::Unit*> unitsThatMayHang(const Snapshot& snapshot, fleet::UnitKind kind,
+                                                 const QString& type) {
   std::vector<const fleet::Unit*> units;
   for (const fleet::Unit& unit : snapshot.units) {
     const bool backByThen = !unit.owner.isEmpty() && unit.hiredUntil.isValid() &&
                             snapshot.show.from.isValid() && unit.hiredUntil < snapshot.show.from;
-    if (unit.kind == fleet::UnitKind::cabinet && unit.type == type &&
-        unit.state != fleet::UnitState::writtenOff && !backByThen) {
+    if (unit.kind == kind && unit.type == type && unit.state != fleet::UnitState::writtenOff && !backByThen) {
       units.push_back(&unit);
     }
   }
@@ -81,58 +82,110 @@ QString whenWeighed(const fleet::Unit& unit) {
   return text;
 }
 
-} // namespace
-
-KnownMass massOfType(const Snapshot& snapshot, const House& house, const catalogue::CabinetType& type) {
-  const HouseDoubt part = partOf(house, "mass-doubt");
-  KnownMass known;
-  double low = notKnown;
-  double high = notKnown;
-  if (type.mass) {
-    known.stated = inKilograms(*type.mass);
-    const double off = type.tolerances.mass ? inKilograms(*type.tolerances.mass) : part.value * known.stated;
-    low = known.stated - off;
-    high = known.stated + off;
-    known.source = type.tolerances.mass ? makerSource(type.name, type.source) : part.source;
-  }
-  const std::vector<const fleet::Unit*> units = unitsThatMayHang(snapshot, type.name);
-  const fleet::Unit* heaviest = nullptr;
+/// What the crew's scale says of a type's units.
+struct OnTheScale {
+  const fleet::Unit* heaviest = nullptr; ///< none: nobody weighed one
   const fleet::Unit* lightest = nullptr;
-  bool all = !units.empty();
+  bool all = false; ///< every one that may hang was weighed
+};
+
+OnTheScale onTheScale(const Snapshot& snapshot, fleet::UnitKind kind, const QString& type) {
+  const std::vector<const fleet::Unit*> units = unitsThatMayHang(snapshot, kind, type);
+  OnTheScale scale;
+  scale.all = !units.empty();
   for (const fleet::Unit* unit : units) {
-    all = all && unit->weighed && piecesOf(*unit) == 1; // of a batch one piece was weighed
+    scale.all = scale.all && unit->weighed && piecesOf(*unit) == 1; // of a batch one piece was weighed
     if (unit->weighed) {
-      heaviest = heaviest == nullptr || *unit->weighed > *heaviest->weighed ? unit : heaviest;
-      lightest = lightest == nullptr || *unit->weighed < *lightest->weighed ? unit : lightest;
+      scale.heaviest =
+          scale.heaviest == nullptr || *unit->weighed > *scale.heaviest->weighed ? unit : scale.heaviest;
+      scale.lightest =
+          scale.lightest == nullptr || *unit->weighed < *scale.lightest->weighed ? unit : scale.lightest;
     }
   }
-  if (heaviest != nullptr && (type.mass || all)) {
-    const HouseDoubt scale = partOf(house, "scale-doubt");
-    const double most = inKilograms(*heaviest->weighed);
-    const double heavy = most * (1.0 + scale.value);
-    const double light = inKilograms(*lightest->weighed) * (1.0 - scale.value);
-    const double stated = all ? most : std::max(most, known.stated);
-    known.weighed = stated == most
-                        ? QStringLiteral("%1 counts as %2 (%3%4)")
-                              .arg(type.name, kilogramsOf(most), whenWeighed(*heaviest),
-                                   all ? QStringLiteral(", the heaviest of all, and all are weighed")
-                                       : QStringLiteral(", heavier than the maker's figure"))
-                        : QStringLiteral("%1 counts as the maker's %2 until all of its units are "
-                                         "weighed (%3: %4)")
-                              .arg(type.name, kilogramsOf(stated), whenWeighed(*heaviest), kilogramsOf(most));
+  return scale;
+}
+
+/// What a maker states of one piece, kg.
+struct Stated {
+  double mass = notKnown;
+  double off = notKnown; ///< either way
+  QString source;        ///< of that
+};
+
+/// `share`: how much of what is weighed belongs to the piece.
+KnownMass counted(const QString& name, const Stated& maker, const OnTheScale& scale, const House& house,
+                  double share) {
+  KnownMass known{maker.mass, notKnown, notKnown, maker.source, {}};
+  double low = maker.mass - maker.off;
+  double high = maker.mass + maker.off;
+  if (scale.heaviest != nullptr && (std::isfinite(maker.mass) || scale.all)) {
+    const HouseDoubt doubt = partOf(house, "scale-doubt");
+    const double most = inKilograms(*scale.heaviest->weighed) * share;
+    const double heavy = most * (1.0 + doubt.value);
+    const double light = inKilograms(*scale.lightest->weighed) * share * (1.0 - doubt.value);
+    const double stated = scale.all ? most : std::max(most, known.stated);
+    known.weighed =
+        stated == most ? QStringLiteral("%1 counts as %2 (%3%4)")
+                             .arg(name, kilogramsOf(most), whenWeighed(*scale.heaviest),
+                                  scale.all ? QStringLiteral(", the heaviest of all, and all are weighed")
+                                            : QStringLiteral(", heavier than the maker's figure"))
+                       : QStringLiteral("%1 counts as the maker's %2 until all of its units are "
+                                        "weighed (%3: %4)")
+                             .arg(name, kilogramsOf(stated), whenWeighed(*scale.heaviest), kilogramsOf(most));
     // std::max would lose a scale's doubt that is not known.
-    high = all || heavy > high ? heavy : high + 0.0 * heavy;
-    low = all || light < low ? light : low + 0.0 * light;
+    high = scale.all || heavy > high ? heavy : high + 0.0 * heavy;
+    low = scale.all || light < low ? light : low + 0.0 * light;
     known.stated = stated;
-    known.source = all ? scale.source : known.source + QStringLiteral("; ") + scale.source;
+    known.source = scale.all ? doubt.source : known.source + QStringLiteral("; ") + doubt.source;
   }
   known.lighter = known.stated - low;
   known.heavier = high - known.stated;
   return known;
 }
 
+Stated statedOf(const std::optional<Mass>& mass, const catalogue::Tolerances& tolerances,
+                const QString& maker, const HouseDoubt& part) {
+  if (!mass) {
+    return {};
+  }
+  return {inKilograms(*mass),
+          tolerances.mass ? inKilograms(*tolerances.mass) : part.value * inKilograms(*mass),
+          tolerances.mass ? maker : part.source};
+}
+
+} // namespace
+
+KnownMass massOfType(const Snapshot& snapshot, const House& house, const catalogue::CabinetType& type) {
+  return counted(
+      type.name,
+      statedOf(type.mass, type.tolerances, makerSource(type.name, type.source), partOf(house, "mass-doubt")),
+      onTheScale(snapshot, fleet::UnitKind::cabinet, type.name), house, 1.0);
+}
+
+KnownBar massesOfBar(const Snapshot& snapshot, const House& house, const catalogue::BarType& type) {
+  const HouseDoubt part = partOf(house, "mass-doubt");
+  const QString maker = makerSource(type.name, type.source);
+  const Stated frame = statedOf(type.frameMass, type.tolerances, maker, part);
+  const Stated head = statedOf(type.headMass, type.tolerances, maker, part);
+  fleet::Unit any;
+  any.kind = fleet::UnitKind::bar;
+  any.type = type.name;
+  catalogue::Catalogue alone;
+  alone.bars.push_back(type);
+  const std::optional<Mass> all = fleet::pieceMass(alone, any); // none where a part is not known
+  const OnTheScale scale =
+      all && inKilograms(*all) > 0.0 ? onTheScale(snapshot, any.kind, type.name) : OnTheScale{};
+  const double whole = all ? inKilograms(*all) : notKnown;
+  KnownBar known;
+  known.frame = counted(type.name, frame, scale, house, frame.mass / whole);
+  known.head = counted(type.name, head, scale, house, head.mass / whole);
+  known.whole = counted(type.name, {whole, frame.off + (type.headMass ? head.off : 0.0), frame.source}, scale,
+                        house, 1.0);
+  return known;
+}
+
 RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarType& bar,
-                   const catalogue::ChainType* chain, const calendar::Hang& hang,
+                   const KnownBar& barMasses, const catalogue::ChainType* chain, const calendar::Hang& hang,
                    const std::vector<KnownMass>& masses) {
   const HouseDoubt mass = partOf(house, "mass-doubt");
   const HouseDoubt centre = houseDoubt(house, "centre-doubt");
@@ -172,18 +225,37 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
     return bar.tolerances.mass ? inKilograms(*bar.tolerances.mass)
                                : mass.value * (of ? inKilograms(*of) : 0.0);
   };
-  doubts.figures.head.lighter = doubts.figures.head.heavier = barMass(bar.headMass);
+  const bool weighed = !barMasses.whole.weighed.isEmpty();
+  hang::PieceDoubt& head = doubts.figures.head;
+  hang::PieceDoubt& frame = doubts.figures.frame;
+  head.lighter = head.heavier = barMass(bar.headMass);
+  frame.lighter = frame.heavier = barMass(bar.frameMass);
+  if (weighed) {
+    frame = {barMasses.frame.lighter, barMasses.frame.heavier, 0.0, 0.0};
+    if (bar.headMass) {
+      head = {barMasses.head.lighter, barMasses.head.heavier, 0.0, 0.0};
+    }
+  }
   double fixed = hang.cableMass ? inKilograms(*hang.cableMass) : 0.0;
   if (chain != nullptr && stack.held != 0 && chain->mass && chain->pitch && chain->links) {
     fixed += inKilogramsPerMetre(*chain->mass) * inMetres(*chain->pitch) * *chain->links;
   }
-  doubts.figures.frame.lighter = doubts.figures.frame.heavier = barMass(bar.frameMass) + mass.value * fixed;
+  frame.lighter += mass.value * fixed;
+  frame.heavier += mass.value * fixed;
   centreAndPlace(bar.name, bar.tolerances, bar.source, doubts.figures.head);
   centreAndPlace(bar.name, bar.tolerances, bar.source, doubts.figures.frame);
-  sources.add(bar.tolerances.mass ? QStringLiteral("masses of %1").arg(bar.name) : QStringLiteral("masses"),
-              bar.tolerances.mass ? QStringLiteral("± ") + kilogramsOf(inKilograms(*bar.tolerances.mass))
-                                  : percent(mass.value),
-              bar.tolerances.mass ? makerSource(bar.name, bar.source) : mass.source);
+  if (weighed) {
+    const KnownMass& whole = barMasses.whole;
+    sources.add(QStringLiteral("mass of %1").arg(bar.name),
+                QStringLiteral("− %1 + %2").arg(kilogramsOf(whole.lighter), kilogramsOf(whole.heavier)),
+                whole.source);
+    doubts.weighed.append(whole.weighed);
+  } else {
+    sources.add(bar.tolerances.mass ? QStringLiteral("masses of %1").arg(bar.name) : QStringLiteral("masses"),
+                bar.tolerances.mass ? QStringLiteral("± ") + kilogramsOf(inKilograms(*bar.tolerances.mass))
+                                    : percent(mass.value),
+                bar.tolerances.mass ? makerSource(bar.name, bar.source) : mass.source);
+  }
   if (chain != nullptr && stack.held != 0 && chain->pitch) {
     const double pitch = inMetres(*chain->pitch);
     HouseDoubt off = partOf(house, "pitch-doubt");

@@ -26,6 +26,16 @@ struct KnownMass {
 /// beside them until every such unit has been weighed. Where nobody weighed one, it is the maker's.
 KnownMass massOfType(const Snapshot&, const House&, const catalogue::CabinetType&);
 
+/// The same of a bar. What is weighed is the whole of it; what that differs from the maker's figure is spread
+/// over frame and head in proportion to what the maker says of them, so that its centre of gravity stays.
+/// Where the maker does not state the parts, nothing weighed counts: they are missing.
+struct KnownBar {
+  KnownMass frame;
+  KnownMass head;
+  KnownMass whole; ///< with head, where the type has one; says what was weighed
+};
+KnownBar massesOfBar(const Snapshot&, const House&, const catalogue::BarType&);
+
 /// All of a rig's, and where they come from.
 struct RigDoubts {
   hang::Doubts figures;
@@ -36,8 +46,9 @@ struct RigDoubts {
 };
 
 /// `masses`: of the stack's cabinets. A house figure that cannot be read is NaN: nothing is then bounded.
-RigDoubts doubtsOf(const House&, const Stack&, const catalogue::BarType&, const catalogue::ChainType* chain,
-                   const calendar::Hang&, const std::vector<KnownMass>& masses);
+RigDoubts doubtsOf(const House&, const Stack&, const catalogue::BarType&, const KnownBar&,
+                   const catalogue::ChainType* chain, const calendar::Hang&,
+                   const std::vector<KnownMass>& masses);
 
 /// The same setting with every figure as stated.
 Settled asStated(const Settled&);

@@ -20,8 +20,8 @@ struct Frozen {
 
 /// All that the option's weights, trim, aim and cover were computed from: its types with their sources, the
 /// stacking table, the venue, the show and its hangs, all house figures, and the other hangs' chosen options.
-/// Of the fleet only cabinets that the crew weighed are part of it: where units are and until when they are
-/// examined changes daily and is judged anew whenever the option is shown.
+/// Of the fleet only cabinets and bars that the crew weighed are part of it: where units are and until when
+/// they are examined changes daily and is judged anew whenever the option is shown.
 QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key);
 
 /// All that any option of the show is decided from, the fleet too, as far as its hangs may take it: two shows

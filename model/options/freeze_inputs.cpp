@@ -299,13 +299,11 @@ QJsonArray used(const Snapshot& snapshot, const OptionKey& key) {
   return all;
 }
 
-/// What the crew's scale says of the types used; empty where nobody weighed one.
-QJsonArray weighedOf(const Snapshot& snapshot, const QStringList& types) {
+/// What the crew's scale says of the cabinets and the bar used; empty where nobody weighed one.
+QJsonArray weighedOf(const Snapshot& snapshot, const QStringList& types, const QString& bar) {
   const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   QJsonArray all;
-  for (const QString& name : types) {
-    const catalogue::CabinetType* type = catalogue::find(snapshot.catalogue.cabinets, name);
-    const KnownMass known = type == nullptr ? KnownMass{} : massOfType(snapshot, house, *type);
+  const auto add = [&all](const QString& name, const KnownMass& known) {
     if (!known.weighed.isEmpty()) {
       all.append(QJsonObject{{QStringLiteral("type"), name},
                              {QStringLiteral("stated_kg"), known.stated},
@@ -313,6 +311,13 @@ QJsonArray weighedOf(const Snapshot& snapshot, const QStringList& types) {
                              {QStringLiteral("heavier_kg"), known.heavier},
                              {QStringLiteral("words"), known.weighed}});
     }
+  };
+  for (const QString& name : types) {
+    const catalogue::CabinetType* type = catalogue::find(snapshot.catalogue.cabinets, name);
+    add(name, type == nullptr ? KnownMass{} : massOfType(snapshot, house, *type));
+  }
+  if (const auto* type = catalogue::find(snapshot.catalogue.bars, bar)) {
+    add(bar, massesOfBar(snapshot, house, *type).whole);
   }
   return all;
 }
@@ -486,7 +491,7 @@ QJsonObject inputsOf(const Snapshot& snapshot, const OptionKey& key) {
       {QStringLiteral("show"), json(snapshot.show)},
       {QStringLiteral("tour_house"), json(snapshot.tour.house)},
       {QStringLiteral("other_hangs"), otherHangs(snapshot, key.hang)}};
-  const QJsonArray weighed = weighedOf(snapshot, types);
+  const QJsonArray weighed = weighedOf(snapshot, types, key.bar);
   if (!weighed.isEmpty()) {
     inputs[QStringLiteral("weighed")] = weighed;
   }

@@ -18,20 +18,17 @@ using fleet::UnitState;
 
 /// What the loads count for one of the type.
 std::optional<double> countedFor(const Snapshot& snapshot, const QString& type, bool bar) {
+  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+  const auto known = [](double mass) { return std::isfinite(mass) ? std::optional(mass) : std::nullopt; };
   if (bar) {
-    Unit any;
-    any.kind = UnitKind::bar;
-    any.type = type;
-    const std::optional<Mass> mass = fleet::pieceMass(snapshot.catalogue, any);
-    return mass ? std::optional(inKilograms(*mass)) : std::nullopt;
+    const auto* of = catalogue::find(snapshot.catalogue.bars, type);
+    return of == nullptr ? std::nullopt : known(massesOfBar(snapshot, house, *of).whole.stated);
   }
   const auto* cabinet = catalogue::find(snapshot.catalogue.cabinets, type);
   if (cabinet == nullptr) {
     return std::nullopt;
   }
-  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
-  const double stated = massOfType(snapshot, house, *cabinet).stated;
-  return std::isfinite(stated) ? std::optional(stated) : std::nullopt;
+  return known(massOfType(snapshot, house, *cabinet).stated);
 }
 
 QString basisOf(const Unit& unit, bool known) {

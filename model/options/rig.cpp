@@ -153,6 +153,17 @@ void addChainMass(const catalogue::ChainType& chain, Rig& rig, Taker& take) {
   }
 }
 
+/// The maker's record with the masses that count.
+catalogue::BarType asWeighed(catalogue::BarType bar, const KnownBar& masses) {
+  if (!masses.whole.weighed.isEmpty()) {
+    bar.frameMass = kilograms(masses.frame.stated);
+    if (bar.headMass) {
+      bar.headMass = kilograms(masses.head.stated);
+    }
+  }
+  return bar;
+}
+
 } // namespace
 
 Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::PickArrangement& arrangement,
@@ -164,9 +175,11 @@ Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::P
     take.note(each);
   }
   const QString of = QStringLiteral(" of bar ") + bar.name;
-  takePicks(bar, arrangement, rig.hang.bar, take);
+  const KnownBar barMasses = massesOfBar(snapshot, house, bar);
+  const catalogue::BarType onTheScale = asWeighed(bar, barMasses);
+  takePicks(onTheScale, arrangement, rig.hang.bar, take);
   rig.hang.bar.frameMass =
-      take.mass(bar.frameMass, QStringLiteral("frame mass") + of) +
+      take.mass(onTheScale.frameMass, QStringLiteral("frame mass") + of) +
       take.mass(hang.cableMass, QStringLiteral("mass of cable on the bar of hang %1 (0 kg "
                                                "where there is none)")
                                     .arg(hang.name));
@@ -180,7 +193,7 @@ Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::P
     masses.push_back(massOfType(snapshot, house, *stack.cabinets[i]));
     rig.hang.stack.push_back(takeElement(stack, i, masses.back().stated, rig, take));
   }
-  rig.doubts = doubtsOf(house, stack, bar, chain, hang, masses);
+  rig.doubts = doubtsOf(house, stack, bar, barMasses, chain, hang, masses);
   if (stack.held != 0) {
     if (!bar.chainAnchor) {
       take.note(QStringLiteral("chain anchor") + of);

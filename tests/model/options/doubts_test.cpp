@@ -7,7 +7,10 @@
 #include <cmath>
 #include <functional>
 
+#include <QJsonArray>
+
 #include "options/doubts.h"
+#include "options/freeze.h"
 #include "options/option_json.h"
 #include "options/search.h"
 #include "print.h"
@@ -277,6 +280,75 @@ BOOST_AUTO_TEST_CASE(weighing_all_stands_in_for_a_figure_that_no_maker_states) {
   BOOST_TEST(std::isnan(massOfType(snapshot, house, cabinet(snapshot, "bass")).stated));
   weigh(*units.back(), 91.0);
   BOOST_TEST(massOfType(snapshot, house, cabinet(snapshot, "bass")).stated == 91.0);
+}
+
+std::vector<fleet::Unit*> barsOf(Snapshot& snapshot) {
+  std::vector<fleet::Unit*> bars;
+  for (fleet::Unit& unit : snapshot.units) {
+    if (unit.kind == fleet::UnitKind::bar && unit.type == withDownfill().key.bar) {
+      bars.push_back(&unit);
+    }
+  }
+  BOOST_TEST_REQUIRE(bars.size() > 1U);
+  return bars;
+}
+
+/// Of the pick loads at rest, as stated.
+double sumOfPicks(const Option& option) {
+  double sum = 0.0;
+  for (const PickLoad& each : option.pickLoads) {
+    sum += each.loadKn;
+  }
+  return sum;
+}
+
+BOOST_AUTO_TEST_CASE(a_bar_that_was_weighed_heavier_counts_as_a_weighed_cabinet_does) {
+  Snapshot snapshot = inDoubt();
+  const House house(snapshot.tour.house, {}, {});
+  const catalogue::BarType& type = *catalogue::find(snapshot.catalogue.bars, withDownfill().key.bar);
+  const KnownBar maker = massesOfBar(snapshot, house, type);
+  BOOST_TEST(maker.whole.weighed.isEmpty());
+  const Option before = judged(snapshot);
+  weigh(*barsOf(snapshot)[0], maker.whole.stated + 4.0);
+  const Option after = judged(snapshot);
+  BOOST_TEST(after.massKg - before.massKg == 4.0, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(sumOfPicks(after) - sumOfPicks(before) == 4.0 * standardGravity / 1000.0,
+             boost::test_tools::tolerance(1e-6));
+  BOOST_TEST(after.weighed.size() == 1);
+  BOOST_TEST(
+      findingOf(after, "point-load").text.contains(QStringLiteral("weighed 2027-03-02 by Edda Quill")));
+  for (const char* rule : {"point-load", "hoist"}) {
+    BOOST_TEST(*findingOf(after, rule).value > *findingOf(before, rule).value, rule);
+  }
+  // What was frozen before the scale spoke is outdated then.
+  const auto weighed = inputsOf(snapshot, after.key).value(QLatin1String("weighed")).toArray();
+  BOOST_TEST(weighed.size() == 1);
+  BOOST_TEST(!inputsOf(inDoubt(), after.key).contains(QLatin1String("weighed")));
+}
+
+BOOST_AUTO_TEST_CASE(what_a_bar_weighs_more_is_spread_over_its_parts_and_a_lighter_one_waits_for_all) {
+  Snapshot snapshot = inDoubt();
+  const House house(snapshot.tour.house, {}, {});
+  const catalogue::BarType& type = *catalogue::find(snapshot.catalogue.bars, withDownfill().key.bar);
+  const KnownBar maker = massesOfBar(snapshot, house, type);
+  const double whole = maker.whole.stated;
+  const std::vector<fleet::Unit*> bars = barsOf(snapshot);
+  weigh(*bars[0], whole * 1.1);
+  KnownBar known = massesOfBar(snapshot, house, type);
+  BOOST_TEST(known.frame.stated == maker.frame.stated * 1.1, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(known.whole.stated + known.whole.heavier == whole * 1.1 * 1.005,
+             boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(known.frame.stated - known.frame.lighter == maker.frame.stated - maker.frame.lighter,
+             boost::test_tools::tolerance(1e-12));
+  for (fleet::Unit* each : bars) {
+    BOOST_TEST(massesOfBar(snapshot, house, type).frame.stated >= maker.frame.stated);
+    weigh(*each, whole * 0.9);
+  }
+  known = massesOfBar(snapshot, house, type);
+  BOOST_TEST(known.whole.stated == whole * 0.9, boost::test_tools::tolerance(1e-12));
+  catalogue::BarType unknown = type;
+  unknown.frameMass.reset();
+  BOOST_TEST(massesOfBar(snapshot, house, unknown).whole.weighed.isEmpty()); // its parts are missing
 }
 
 BOOST_AUTO_TEST_SUITE_END()
