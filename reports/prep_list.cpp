@@ -29,7 +29,8 @@ std::optional<int> sparesOf(const options::House& house, fleet::UnitKind kind) {
 
 Table unitsTable(const ShowAsIs& show) {
   const options::Snapshot& snapshot = show.snapshot;
-  const options::Demand demand = options::demandOf(snapshot.catalogue, snapshot.show, snapshot.choices);
+  const options::Demand demand =
+      options::demandOf(snapshot.catalogue, snapshot.show, snapshot.choices, show.plugs);
   const options::House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   Table table;
   table.name = QStringLiteral("units");
@@ -95,7 +96,8 @@ Sheet prepList(const ShowAsIs& show, const Figures& figures) {
       Text{Size::strong, QStringLiteral("Away from %1 to %2.")
                              .arg(of.awayFrom.isValid() ? of.awayFrom.toString(Qt::ISODate) : notKnown(),
                                   of.awayTo.isValid() ? of.awayTo.toString(Qt::ISODate) : notKnown())});
-  const options::Demand demand = options::demandOf(show.snapshot.catalogue, of, show.snapshot.choices);
+  const options::Demand demand =
+      options::demandOf(show.snapshot.catalogue, of, show.snapshot.choices, show.plugs);
   if (!demand.open.isEmpty()) {
     sheet.blocks.emplace_back(
         Text{Size::strong, QStringLiteral("Not complete: nothing is chosen for hang %1.")

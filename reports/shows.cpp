@@ -35,6 +35,7 @@ HangAsIs hangAsIs(const options::Snapshot& snapshot, const QString& name) {
 ShowAsIs showAsIs(const options::Snapshot& snapshot, const calendar::Cabling& cabling, UnitSystem units) {
   ShowAsIs show;
   show.snapshot = snapshot;
+  show.plugs = cabling.plugs;
   std::vector<options::Option> built;
   for (const calendar::Hang& hang : snapshot.show.hangs) {
     show.hangs.push_back(hangAsIs(snapshot, hang.name));

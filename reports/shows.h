@@ -30,7 +30,8 @@ struct ShowAsIs {
   options::Snapshot snapshot;
   std::vector<HangAsIs> hangs;
   build::Plan plan;
-  std::vector<calendar::Hung> hung{}; ///< which unit hangs where, as far as it is recorded
+  std::vector<calendar::Plug> plugs{};        ///< as stated for the show
+  std::vector<calendar::Hung> hung{};         ///< which unit hangs where, as far as it is recorded
 };
 
 /// Everything judged by what the snapshot holds, at the settings that were chosen; the plan's words in

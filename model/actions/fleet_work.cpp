@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "quantity/error.h"
+#include "store/cabling_store.h"
 #include "store/calendar_store.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
@@ -104,11 +105,12 @@ options::Stock loadStockUnderRules(store::Store& store) {
 std::vector<options::Demand> loadDemands(store::Store& store, QDate today) {
   return store.reading([&] {
     const catalogue::Catalogue catalogue = store::loadCatalogue(store);
+    const std::vector<calendar::Plug> plugs = store::loadCabling(store).plugs;
     std::vector<options::Demand> demands;
     for (const calendar::Show& show : store::loadShows(store)) {
       if (!show.awayTo.isValid() || show.awayTo >= today) {
         demands.push_back(
-            options::demandOf(catalogue, show, store::loadChoices(store, show.tour, show.name)));
+            options::demandOf(catalogue, show, store::loadChoices(store, show.tour, show.name), plugs));
       }
     }
     return demands;

@@ -2,6 +2,7 @@
 #include "options/demand.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace hangbook::options {
 
@@ -31,6 +32,16 @@ void addHardware(const calendar::Hang& hang, int picks, Numbers& into) {
   }
 }
 
+void addLooms(const OptionKey& key, const std::vector<calendar::Plug>& plugsOfHang,
+              std::set<std::pair<QString, QString>>& looms) {
+  for (const calendar::Plug& plug : plugsOfHang) {
+    if (plug.element >= 1 && plug.element <= key.stack.size() &&
+        key.stack[plug.element - 1] == plug.cabinet) {
+      looms.emplace(plug.loom, plug.label);
+    }
+  }
+}
+
 std::vector<const Choice*> newestOf(const std::vector<Choice>& choices) {
   std::vector<const Choice*> newest;
   for (const Choice& each : choices) {
@@ -47,7 +58,8 @@ std::vector<const Choice*> newestOf(const std::vector<Choice>& choices) {
 }
 
 Demand demandOf(const catalogue::Catalogue& catalogue, const calendar::Show& show,
-                const std::vector<Choice>& choices) {
+                const std::vector<Choice>& choices, const std::vector<calendar::Plug>& plugs) {
+  std::set<std::pair<QString, QString>> looms; // of all hangs: one loom may end in both
   Demand demand{show.tour, show.name, show.awayFrom, show.awayTo, {}, {}};
   const auto newest = newestOf(choices);
   for (const calendar::Hang& hang : show.hangs) {
@@ -60,6 +72,14 @@ Demand demandOf(const catalogue::Catalogue& catalogue, const calendar::Show& sho
     }
     addKey((*choice)->key, chainOf(catalogue, **choice), demand.numbers);
     addHardware(hang, static_cast<int>((*choice)->key.points.size()), demand.numbers);
+    std::vector<calendar::Plug> ofHang;
+    std::ranges::copy_if(plugs, std::back_inserter(ofHang), [&](const calendar::Plug& each) {
+      return each.tour == show.tour && each.show == show.name && each.hang == hang.name;
+    });
+    addLooms((*choice)->key, ofHang, looms);
+  }
+  for (const auto& [type, label] : looms) {
+    ++demand.numbers[{UnitKind::loom, type}];
   }
   return demand;
 }

@@ -2,8 +2,10 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <vector>
 
+#include "calendar/cabling.h"
 #include "calendar/show.h"
 #include "catalogue/catalogue.h"
 #include "fleet/unit.h"
@@ -24,6 +26,11 @@ QString chainOf(const catalogue::Catalogue& catalogue, const Choice& choice);
 /// Hardware of a hang, one set for each pick.
 void addHardware(const calendar::Hang& hang, int picks, Numbers& into);
 
+/// Looms that end in cabinets of one option, each once: of one type they are told apart by their label. A
+/// plug that is meant for another type of cabinet than the option has at its place takes none.
+void addLooms(const OptionKey& key, const std::vector<calendar::Plug>& plugsOfHang,
+              std::set<std::pair<QString, QString>>& looms);
+
 /// The newest revision of each hang's choice; what was superseded does not count twice.
 std::vector<const Choice*> newestOf(const std::vector<Choice>& choices);
 
@@ -37,7 +44,9 @@ struct Demand {
   Numbers numbers;
   QStringList open;
 };
+/// `plugs`: what is stated of cabling; those of other shows count for nothing. Where none is stated for the
+/// show no loom is taken, since nobody said which.
 Demand demandOf(const catalogue::Catalogue& catalogue, const calendar::Show& show,
-                const std::vector<Choice>& choices);
+                const std::vector<Choice>& choices, const std::vector<calendar::Plug>& plugs);
 
 } // namespace hangbook::options

@@ -113,7 +113,33 @@ void writeNames(Store& store, const char* table, const QUuid& show, int hang, co
   }
 }
 
+/// What names a hang by name follows where it is renamed. A hang is the same one where it stands at the same
+/// place among the show's and neither name stands at another.
+void followNames(Store& store, const Show& show) {
+  QStringList before;
+  for (const Row& row : store.rows(
+           QStringLiteral("SELECT name FROM hang WHERE owner_id = :id ORDER BY place"), {{"id", show.id}})) {
+    before << row.text("name");
+  }
+  QStringList now;
+  for (const Hang& hang : show.hangs) {
+    now << hang.name;
+  }
+  for (qsizetype i = 0; i < std::min(before.size(), now.size()); ++i) {
+    if (before[i] == now[i] || now.contains(before[i]) || before.contains(now[i])) {
+      continue;
+    }
+    for (const char* table : {"hang_plug", "hang_unit"}) {
+      store.run(
+          QStringLiteral("UPDATE %1 SET hang = :now WHERE tour = :tour AND show = :show AND hang = :before")
+              .arg(QLatin1StringView(table)),
+          {{"now", now[i]}, {"tour", show.tour}, {"show", show.name}, {"before", before[i]}});
+    }
+  }
+}
+
 void writeHangs(Store& store, const Show& show) {
+  followNames(store, show);
   writeChildren(store, "hang", show.id, show.hangs, hangColumns); // its own lists went with the old rows
   int number = 0;
   for (const Hang& hang : show.hangs) {

@@ -176,7 +176,7 @@ void readBack(Line& line, const Option& option) {
 void demanded(Line& line, const Snapshot& snapshot) {
   std::vector<options::Choice> choices = snapshot.otherChoices;
   choices.insert(choices.end(), snapshot.choices.begin(), snapshot.choices.end());
-  const options::Demand demand = options::demandOf(snapshot.catalogue, snapshot.show, choices);
+  const options::Demand demand = options::demandOf(snapshot.catalogue, snapshot.show, choices, {});
   word(line, demand.open.join(u' '));
   for (const auto& [what, number] : demand.numbers) {
     word(line, what.second);

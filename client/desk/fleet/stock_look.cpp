@@ -17,7 +17,7 @@ std::vector<options::Demand> demandsOf(const Overview& overview, QDate from) {
     std::ranges::copy_if(overview.choices, std::back_inserter(choices), [&](const options::Choice& each) {
       return each.tour == show.tour && each.show == show.name;
     });
-    demands.push_back(options::demandOf(overview.catalogue, show, choices));
+    demands.push_back(options::demandOf(overview.catalogue, show, choices, overview.plugs));
   }
   return demands;
 }

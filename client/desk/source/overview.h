@@ -54,6 +54,7 @@ struct Overview {
   /// route it is best examined.
   std::vector<calendar::Planned> due{};
   std::vector<options::Choice> choices{}; ///< the latest of each hang
+  std::vector<calendar::Plug> plugs{};    ///< of all shows
   std::vector<marks::MarkUsed> marks{};   ///< newest first, without the corrected ones
   std::vector<people::Person> people{};
   QString atDesk{}; ///< who is at the desk; empty = nobody said so

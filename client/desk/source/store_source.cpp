@@ -154,6 +154,7 @@ private:
       all.rules = store::loadExaminationRules(store);
       all.examinations = store::loadNewestExaminations(store);
       all.occurrences = store::loadHappened(store);
+      all.plugs = store::loadCabling(store).plugs;
       all.places = store::loadPlaces(store);
       for (const calendar::Show& show : all.shows) {
         for (options::Choice& choice : store::loadChoices(store, show.tour, show.name)) {

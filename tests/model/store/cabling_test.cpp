@@ -6,6 +6,9 @@
 #include <algorithm>
 
 #include "store/cabling_store.h"
+#include "store/calendar_store.h"
+#include "store/fleet_store.h"
+#include "store/hung_store.h"
 #include "support/sample_cabling.h"
 
 using namespace hangbook;
@@ -63,6 +66,39 @@ BOOST_DATA_TEST_CASE(refuses_what_does_not_fit, bothEngines, engine) {
   odd.name = QStringLiteral("B");
   odd.connector = QStringLiteral("nobody's");
   BOOST_CHECK_THROW(save(*store, odd), Error);
+}
+
+BOOST_DATA_TEST_CASE(plugs_and_units_follow_a_hang_that_is_renamed, bothEngines, engine) {
+  const FreshStore fresh(engine);
+  const auto store = fresh.open();
+  fill(*store);
+  const SampleCabling sample;
+  sample.saveTo(*store);
+  const calendar::Plug plug = sample.plug;
+  calendar::Hung bar;
+  bar.tour = plug.tour;
+  bar.show = plug.show;
+  bar.hang = plug.hang;
+  bar.serial = loadUnits(*store).at(0).serial;
+  save(*store, bar);
+  calendar::Show show = loadShow(*store, plug.tour, plug.show).value();
+  const auto hang = std::ranges::find(show.hangs, plug.hang, &calendar::Hang::name);
+  BOOST_TEST_REQUIRE((hang != show.hangs.end()));
+  const QString next = QStringLiteral("house left");
+  for (calendar::Hang& each : show.hangs) {
+    each.mirrors = each.mirrors == plug.hang ? next : each.mirrors;
+  }
+  hang->name = next;
+  show = save(*store, show);
+  BOOST_TEST(loadCabling(*store).plugs.at(0).hang.toStdString() == "house left");
+  BOOST_TEST(loadHung(*store).at(0).hang.toStdString() == "house left");
+
+  // Another hang of that place is not the same one renamed.
+  if (show.hangs.size() > 1) {
+    std::swap(show.hangs[0], show.hangs[1]);
+    save(*store, show);
+    BOOST_TEST(loadCabling(*store).plugs.at(0).hang.toStdString() == "house left");
+  }
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a show takes by its chosen options: looms too, where its cabling states which.
+#include <boost/test/unit_test.hpp>
+
+#include "options/demand.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using fleet::UnitKind;
+
+namespace {
+
+const QString bass = QStringLiteral("Marram bass");
+const QString upper = QStringLiteral("Marram upper");
+
+struct Taking {
+  calendar::Show show;
+  std::vector<Choice> choices;
+  std::vector<calendar::Plug> plugs;
+
+  Taking() {
+    show.tour = QStringLiteral("Parade");
+    show.name = QStringLiteral("Ostrel");
+    for (const char* name : {"left", "right"}) {
+      show.hangs.emplace_back().name = QString::fromLatin1(name);
+      Choice choice;
+      choice.tour = show.tour;
+      choice.show = show.name;
+      choice.hang = QString::fromLatin1(name);
+      choice.key.hang = choice.hang;
+      choice.key.stack = {bass, bass, upper};
+      choices.push_back(choice);
+    }
+  }
+  void plug(const char* hang, int element, const QString& cabinet, const char* label) {
+    calendar::Plug plug;
+    plug.tour = show.tour;
+    plug.show = show.name;
+    plug.hang = QString::fromLatin1(hang);
+    plug.element = element;
+    plug.cabinet = cabinet;
+    plug.loom = QStringLiteral("loom 25");
+    plug.label = QString::fromLatin1(label);
+    plugs.push_back(plug);
+  }
+  int looms() const {
+    const Demand demand = demandOf({}, show, choices, plugs);
+    const auto found = demand.numbers.find({UnitKind::loom, QStringLiteral("loom 25")});
+    return found == demand.numbers.end() ? 0 : found->second;
+  }
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(demand)
+
+BOOST_AUTO_TEST_CASE(each_loom_is_taken_once_however_many_of_its_ends_are_in_use) {
+  Taking taking;
+  BOOST_TEST(taking.looms() == 0); // nobody stated any
+  taking.plug("left", 1, bass, "A");
+  taking.plug("left", 2, bass, "A");
+  BOOST_TEST(taking.looms() == 1);
+  taking.plug("left", 3, upper, "B");
+  BOOST_TEST(taking.looms() == 2);
+  taking.plug("right", 3, upper, "B"); // the same loom ends in both hangs
+  BOOST_TEST(taking.looms() == 2);
+  taking.plug("right", 1, bass, "C");
+  BOOST_TEST(taking.looms() == 3);
+}
+
+BOOST_AUTO_TEST_CASE(a_plug_that_is_not_meant_for_what_hangs_takes_none) {
+  Taking taking;
+  taking.plug("left", 1, upper, "A"); // a bass hangs there
+  taking.plug("left", 4, bass, "B");  // nothing does
+  taking.plug("middle", 1, bass, "C");
+  BOOST_TEST(taking.looms() == 0);
+  taking.plug("left", 1, bass, "D");
+  taking.plugs.back().show = QStringLiteral("Gullwick");
+  BOOST_TEST(taking.looms() == 0);
+  taking.choices.erase(taking.choices.begin()); // nothing is chosen for the left
+  taking.plug("left", 1, bass, "E");
+  BOOST_TEST(taking.looms() == 0);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
