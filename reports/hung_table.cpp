@@ -76,7 +76,8 @@ Table hungTable(const ShowAsIs& show, const Figures& figures, const QString& onl
                    {QStringLiteral("Mass"), 0.9, true},  {QStringLiteral("From"), 2.6, false}};
   for (const HangAsIs& hang : show.hangs) {
     if (hang.now && (only.isEmpty() || hang.hang == only)) {
-      addHang(table, hang.hang, options::hungOf(show.snapshot, hang.now->key, serialsOf(show, hang.hang)),
+      addHang(table, hang.hang,
+              options::hungOf(show.snapshot, hang.now->key, serialsOf(show, hang.hang), show.hungElsewhere),
               figures);
     }
   }
@@ -90,7 +91,8 @@ QStringList hungTroubles(const ShowAsIs& show) {
       continue;
     }
     for (const options::HungPlace& place :
-         options::hungOf(show.snapshot, hang.now->key, serialsOf(show, hang.hang)).places) {
+         options::hungOf(show.snapshot, hang.now->key, serialsOf(show, hang.hang), show.hungElsewhere)
+             .places) {
       if (!place.trouble.isEmpty()) {
         lines << QStringLiteral("Hang %1, %2: %3 %4.")
                      .arg(hang.hang,

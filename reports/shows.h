@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -32,6 +33,7 @@ struct ShowAsIs {
   build::Plan plan;
   std::vector<calendar::Plug> plugs{};        ///< as stated for the show
   std::vector<calendar::Hung> hung{};         ///< which unit hangs where, as far as it is recorded
+  std::map<QString, QString> hungElsewhere{}; ///< by serial: that it is recorded at another show too
 };
 
 /// Everything judged by what the snapshot holds, at the settings that were chosen; the plan's words in

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "actions/fleet_work.h"
+#include "actions/hung.h"
 #include "catalogue/both_units.h"
 #include "fleet/due.h"
 #include "quantity/error.h"
@@ -31,6 +32,7 @@ reports::ShowAsIs asIs(store::Store& store, const calendar::Show& show, const re
   reports::ShowAsIs made = reports::showAsIs(store::loadSnapshot(store, show.tour, show.name, code.asOf),
                                              store::loadCabling(store, show.tour, show.name), code.units);
   made.hung = store::loadHung(store, show.tour, show.name);
+  made.hungElsewhere = actions::hungElsewhere(store, show);
   return made;
 }
 

@@ -80,6 +80,7 @@ void print(const QString& name, const options::HungHang& hang, Table& table) {
 /// Whether every place of every chosen hang is recorded by a unit that may hang there.
 Ending show(store::Store& store, const calendar::Show& show, const QString& only, Context& context) {
   const options::Snapshot snapshot = store::loadSnapshot(store, show.tour, show.name, today(context));
+  const auto elsewhere = actions::hungElsewhere(store, show);
   QJsonArray hangs;
   bool whole = true;
   Table table({{QStringLiteral("hang")},
@@ -94,8 +95,9 @@ Ending show(store::Store& store, const calendar::Show& show, const QString& only
     if (chosen.choice == nullptr || (!only.isEmpty() && each.name != only)) {
       continue;
     }
-    const options::HungHang hang = options::hungOf(
-        snapshot, chosen.choice->key, actions::hungNow(store, {show.tour, show.name, each.name}).serials);
+    const options::HungHang hang =
+        options::hungOf(snapshot, chosen.choice->key,
+                        actions::hungNow(store, {show.tour, show.name, each.name}).serials, elsewhere);
     whole = whole && std::ranges::all_of(hang.places, [](const options::HungPlace& place) {
               return !place.serial.isEmpty() && place.trouble.isEmpty();
             });
@@ -152,7 +154,7 @@ Command hungCommand() {
            {"--from", "CABINET", "the first of them, where it is not the one below the bar"},
            {"--clear", "", "take back what is recorded of the hang first"}},
           {},
-          "hangbook hung --show Ostrel --hang left --bar BR01 --unit MB001 --unit MB002",
+          "hangbook hung --show Ostrel --hang left --bar MR02 --unit MB001 --unit MB002",
           run};
 }
 

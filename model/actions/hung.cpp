@@ -130,6 +130,70 @@ std::set<int> changedBetween(const HungSerials& before, const HungSerials& after
   return changed;
 }
 
+/// Whether both want what they take on one day; a day that is not known might be any.
+bool awayTogether(const calendar::Show& one, const calendar::Show& other) {
+  const auto before = [](const QDate& ends, const QDate& begins) {
+    return ends.isValid() && begins.isValid() && ends < begins;
+  };
+  return !before(one.awayTo, other.awayFrom) && !before(other.awayTo, one.awayFrom);
+}
+
+QString awayText(const calendar::Show& show) {
+  const auto text = [](const QDate& day) {
+    return day.isValid() ? day.toString(Qt::ISODate) : QStringLiteral("a day not known");
+  };
+  return QStringLiteral("%1 to %2").arg(text(show.awayFrom), text(show.awayTo));
+}
+
+/// Where else the unit is recorded on days on which it is away for the show; empty: nowhere.
+QString elsewhere(store::Store& store, const std::vector<Hung>& all, const calendar::Show& show,
+                  const QString& serial) {
+  QStringList where;
+  for (const Hung& each : all) {
+    if (each.serial != serial || (each.tour == show.tour && each.show == show.name)) {
+      continue;
+    }
+    const auto other = store::loadShow(store, each.tour, each.show);
+    if (other && awayTogether(show, *other)) {
+      where << QStringLiteral("at %1 (%2, away %3) as %4 of hang %5")
+                   .arg(each.show, each.tour, awayText(*other), placeName(each.element), each.hang);
+    }
+  }
+  return where.isEmpty() ? QString()
+                         : QStringLiteral("is recorded %1 too").arg(where.join(QStringLiteral(", ")));
+}
+
+/// What a record comes to, before anything is written.
+struct Looked {
+  std::vector<Hung> all; ///< of the show, as it stands
+  std::set<int> changed;
+  HungRecorded made;
+};
+
+Looked lookedAt(store::Store& store, const HungFor& wanted) {
+  const calendar::Show show = showOf(store, wanted);
+  Looked looked{store::loadHung(store, wanted.tour, wanted.show), {}, {wanted, {}}};
+  mustHangOnce(looked.all, wanted);
+  looked.changed = changedBetween(ofHang(looked.all, wanted).serials, wanted.serials);
+  std::vector<Hung> everywhere;
+  for (const int element : looked.changed) {
+    if (!wanted.serials.contains(element)) {
+      continue;
+    }
+    if (everywhere.empty()) {
+      everywhere = store::loadHung(store);
+    }
+    const QString& serial = wanted.serials.at(element);
+    looked.made.unproven << checked(store, wanted, show, element);
+    if (const QString where = elsewhere(store, everywhere, show, serial); !where.isEmpty()) {
+      looked.made.unproven
+          << QStringLiteral("hang %1, %2: %3 %4").arg(wanted.hang, placeName(element), serial, where);
+    }
+  }
+  looked.made.unproven.removeAll(QString());
+  return looked;
+}
+
 QString textOf(const HungSerials& serials) {
   QStringList texts;
   for (const auto& [element, serial] : serials) {
@@ -144,22 +208,32 @@ HungFor hungNow(store::Store& store, const HungFor& hang) {
   return ofHang(store::loadHung(store, hang.tour, hang.show), hang);
 }
 
+std::map<QString, QString> hungElsewhere(store::Store& store, const calendar::Show& show) {
+  std::map<QString, QString> found;
+  const std::vector<Hung> all = store::loadHung(store);
+  for (const Hung& here : all) {
+    if (here.tour == show.tour && here.show == show.name && !here.serial.isEmpty()) {
+      if (const QString where = elsewhere(store, all, show, here.serial); !where.isEmpty()) {
+        found[here.serial] = where;
+      }
+    }
+  }
+  return found;
+}
+
+HungRecorded tryHung(store::Store& store, const HungFor& wanted) {
+  return store.reading([&] { return lookedAt(store, wanted).made; });
+}
+
 HungRecorded recordHung(store::Store& store, const HungFor& wanted, const QString& by) {
   const QString subject = QStringLiteral("%1, %2, %3").arg(wanted.tour, wanted.show, wanted.hang);
   return withDeed(store, by, {"units of a hang recorded", subject, textOf(wanted.serials)},
                   [&](const QString&) {
-                    const calendar::Show show = showOf(store, wanted);
-                    const std::vector<Hung> all = store::loadHung(store, wanted.tour, wanted.show);
-                    HungRecorded made{wanted, {}};
-                    mustHangOnce(all, wanted);
-                    for (const int element : changedBetween(ofHang(all, wanted).serials, wanted.serials)) {
-                      if (wanted.serials.contains(element)) {
-                        made.unproven << checked(store, wanted, show, element);
-                      }
-                      write(store, all, wanted, element);
+                    const Looked looked = lookedAt(store, wanted);
+                    for (const int element : looked.changed) {
+                      write(store, looked.all, wanted, element);
                     }
-                    made.unproven.removeAll(QString());
-                    return made;
+                    return looked.made;
                   });
 }
 

@@ -53,6 +53,10 @@ UnitAt now(store::Store& store, const UnitAt& part) {
               : UnitAt{part.serial};
 }
 
+HungFor now(store::Store& store, const HungFor& part) {
+  return hungNow(store, part);
+}
+
 SwappedFor now(store::Store& store, const SwappedFor& part) {
   SwappedFor stands{now(store, part.dead), now(store, part.stand), {}};
   for (const ChosenFor& each : part.hangs) {
@@ -100,6 +104,10 @@ bool same(const VenueAs& a, const VenueAs& b) {
   return *a.venue == other;
 }
 
+bool same(const HungFor& a, const HungFor& b) {
+  return a == b;
+}
+
 bool same(const SwappedFor& a, const SwappedFor& b) {
   return a.dead == b.dead && a.stand == b.stand && a.hung == b.hung &&
          std::equal(a.hangs.begin(), a.hangs.end(), b.hangs.begin(), b.hangs.end(),
@@ -116,6 +124,10 @@ void put(store::Store& store, const ChosenFor& wanted, const QString& by, const 
   const options::Snapshot snapshot = store::loadSnapshot(store, wanted.tour, wanted.show, today);
   const options::Option option = options::judge(snapshot, wanted.choice->key, wanted.choice->setting);
   chooseOption(store, choiceOf(snapshot, option, wanted.choice->reason), by);
+}
+
+void put(store::Store& store, const HungFor& wanted, const QString& by, const QDate& /*today*/) {
+  recordHung(store, wanted, by);
 }
 
 void put(store::Store& store, const SwappedFor& wanted, const QString& by, const QDate& today) {

@@ -16,9 +16,10 @@
 #include "options/house_change.h"
 
 /// Edits of plans that can be undone and done again: choosing, withdrawing, house rules, venues, records of
-/// makers' data, plugs, imports, swapping a unit. What is remembered is how a plan stood before and after;
-/// going back is an edit of its own, held to the same rules and judged on the data of today. Facts are not
-/// among them: they are corrected by name, and units that were swapped move back by movements of their own.
+/// makers' data, plugs, imports, swapping a unit, which units hang where. What is remembered is how a plan
+/// stood before and after; going back is an edit of its own, held to the same rules and judged on the data of
+/// today. Facts are not among them: they are corrected by name, and units that were swapped move back by
+/// movements of their own.
 namespace hangbook::actions {
 
 /// What stands chosen for a hang.
@@ -60,7 +61,8 @@ struct SwappedFor {
   std::optional<HungFor> hung{}; ///< the hang in which the dead one is recorded as hanging
 };
 
-using PlanPart = std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor, ImportedAs, PluggedFor>;
+using PlanPart =
+    std::variant<ChosenFor, StatedFor, VenueAs, RecordAs, SwappedFor, ImportedAs, PluggedFor, HungFor>;
 
 struct PlanEdit {
   PlanPart before;

@@ -74,6 +74,9 @@ void fill(HungPlace& place, const Snapshot& snapshot, std::optional<double> coun
     const std::optional<Mass> mass = fleet::pieceMass(snapshot.catalogue, *unit);
     place.massKg = mass ? std::optional(inKilograms(*mass)) : std::nullopt;
     place.basis = basisOf(*unit, mass.has_value());
+    place.weighed = unit->weighed.has_value();
+    place.weighedOn = unit->weighedOn;
+    place.weighedBy = unit->weighedBy;
   }
   place.trouble = troubleOf(place, unit == snapshot.units.end() ? nullptr : &*unit, counted);
 }
@@ -89,7 +92,8 @@ QString placeOf(const HungPlace& place) {
   return place.element == 0 ? QStringLiteral("bar") : QString::number(place.element);
 }
 
-HungHang hungOf(const Snapshot& snapshot, const OptionKey& key, const calendar::HungSerials& serials) {
+HungHang hungOf(const Snapshot& snapshot, const OptionKey& key, const calendar::HungSerials& serials,
+                const std::map<QString, QString>& elsewhere) {
   HungHang hang;
   hang.massKg = hang.countedKg = 0.0;
   std::map<QString, std::optional<double>> countedOf; // each type is looked up once
@@ -104,6 +108,10 @@ HungHang hungOf(const Snapshot& snapshot, const OptionKey& key, const calendar::
     if (!place.serial.isEmpty()) {
       ++hang.recorded;
       fill(place, snapshot, counted);
+      if (const auto other = elsewhere.find(place.serial);
+          place.trouble.isEmpty() && other != elsewhere.end()) {
+        place.trouble = other->second;
+      }
     }
     add(hang.massKg, place.massKg);
     add(hang.countedKg, counted);

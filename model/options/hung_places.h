@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <map>
+
 #include "calendar/hung.h"
 #include "options/snapshot.h"
 
@@ -14,7 +16,10 @@ struct HungPlace {
   QString serial;                 ///< empty: not recorded by serial
   std::optional<double> massKg{}; ///< as weighed, else the maker's; none: not known, or not recorded
   QString basis{};                ///< "weighed 2027-03-02 by Orla Tench", "maker's figure", …
-  QString trouble{};              ///< why the record does not stand; empty: it does
+  bool weighed = false;           ///< by the crew, and when and by whom: null and empty are not written down
+  QDate weighedOn{};
+  QString weighedBy{};
+  QString trouble{}; ///< why the record does not stand; empty: it does
 };
 
 struct HungHang {
@@ -27,6 +32,8 @@ struct HungHang {
 /// "bar", "3"
 QString placeOf(const HungPlace& place);
 
-HungHang hungOf(const Snapshot& snapshot, const OptionKey& key, const calendar::HungSerials& serials);
+/// `elsewhere`: by serial, why a record does not stand for another show's sake (actions::hungElsewhere).
+HungHang hungOf(const Snapshot& snapshot, const OptionKey& key, const calendar::HungSerials& serials,
+                const std::map<QString, QString>& elsewhere = {});
 
 } // namespace hangbook::options

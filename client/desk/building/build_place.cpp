@@ -13,6 +13,7 @@
 #include "desk/building/build_sheet.h"
 #include "desk/building/build_steps.h"
 #include "desk/building/flown_panel.h"
+#include "desk/building/hung_dialog.h"
 #include "desk/building/print_button.h"
 #include "desk/building/record_form.h"
 #include "desk/building/swap_dialog.h"
@@ -35,7 +36,7 @@ struct Planned {
 
 BuildPlace::BuildPlace(Session& session, QWidget* parent)
     : Place(place::build, tr("Build"), parent), session_(session), sheet_(new BuildSheet),
-      steps_(new BuildSteps), flown_(new FlownPanel(session)), nothing_(new QLabel),
+      steps_(new BuildSteps), flown_(new FlownPanel(session)), hung_(hungButton()), nothing_(new QLabel),
       left_(new QStackedWidget(this)),
       before_(new ListPage(QStringLiteral("marksList"), tr("Marks used before"), marks_,
                            static_cast<int>(MarkColumn::place), static_cast<int>(MarkColumn::date),
@@ -62,6 +63,7 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
                          tr("No mark contains these words."));
   addToTitle(new PrintButton(session_, this));
   addToTitle(swapButton());
+  addToTitle(hung_);
   connect(steps_, &BuildSteps::signAsked, this, &BuildPlace::sign);
   addToTitle(new ShowChooser(QStringLiteral("build"), session_, this));
 
@@ -105,7 +107,9 @@ QString BuildPlace::explanation() const {
       "below what was really used; a record is never changed, only corrected by a later one. A mark is never "
       "changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order "
       "it "
-      "is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US "
+      "is done, and keeps it with a name and a reason. Units by serial records which unit hangs where, "
+      "scanned from "
+      "the bar down. Print shows a sheet as it will stand on A4 or US "
       "Letter and keeps it as PDF or "
       "CSV: "
       "load sheet, build sheet, prep list, the show's examination register, the tour's summary.");
@@ -137,6 +141,7 @@ void BuildPlace::showFacts() {
   const options::Choice* choice = findChoice(session_.overview(), session_.show(), session_.hang());
   choice_ = choice == nullptr ? std::nullopt : std::optional(*choice);
   flown_->setChoice(choice_);
+  hung_->setEnabled(choice_.has_value());
   if (!choice_) {
     left_->setCurrentWidget(nothing_);
     marks_.setRows({});
@@ -258,6 +263,35 @@ void BuildPlace::swap() {
         },
         [this](const std::exception_ptr& what) {
           Q_EMIT session_.trouble(wordsFor(what, tr("Nothing was swapped; all stands as before.")));
+        });
+  });
+  dialog->open();
+}
+
+QPushButton* BuildPlace::hungButton() {
+  auto* button = new QPushButton(tr("&Units by serial…"), this);
+  button->setObjectName(QStringLiteral("buildHung"));
+  button->setToolTip(tr("Which unit hangs where in this hang, scanned or typed from the bar down"));
+  connect(button, &QPushButton::clicked, this, &BuildPlace::recordHung);
+  return button;
+}
+
+void BuildPlace::recordHung() {
+  auto* dialog = new HungDialog(session_, this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  connect(dialog, &QDialog::accepted, this, [this, dialog] {
+    session_.work().start(
+        this,
+        [source = session_.source(), wish = dialog->wish(), by = dialog->by()](Watch&) {
+          hungOf(*source).recordHung(wish, by);
+          return true;
+        },
+        [this](bool) {
+          Q_EMIT session_.saved();
+          session_.reload();
+        },
+        [this](const std::exception_ptr& what) {
+          Q_EMIT session_.trouble(wordsFor(what, tr("No unit was recorded; all stands as before.")));
         });
   });
   dialog->open();

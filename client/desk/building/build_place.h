@@ -39,6 +39,8 @@ private:
   void sign(const QString& gate, const QString& by, const QString& skippedBecause);
   QPushButton* swapButton();
   void swap();
+  QPushButton* hungButton();
+  void recordHung();
 
   Session& session_;
   MarkModel marks_;
@@ -50,6 +52,7 @@ private:
   BuildSteps* steps_;
   FlownPanel* flown_;
   QWidget* chosenPart_;
+  QPushButton* hung_;
   QLabel* nothing_;
   QStackedWidget* left_;
   ListPage* before_;

@@ -22,6 +22,7 @@
 #include "desk/run.h"
 #include "desk/source/batch_source.h"
 #include "desk/source/gate_source.h"
+#include "desk/source/hung_source.h"
 #include "desk/source/moved_source.h"
 #include "desk/source/offline_source.h"
 #include "desk/source/sheet_source.h"
@@ -101,6 +102,7 @@ class StoreSource : public Source,
                     public MovedSource,
                     public OfflineSource,
                     public SwapSource,
+                    public HungSource,
                     public StorePlanning {
 public:
   StoreSource(std::optional<QString> where, QDate asOf) : where_(std::move(where)), asOf_(asOf) {}
@@ -264,6 +266,37 @@ private:
       part.hangs.push_back({wish.show.tour, wish.show.show, each.standing.hang, {}});
     }
     note(part, wish.by, [&] { actions::swapUnit(opened(), of, wish.reason, wish.by); });
+  }
+
+  HungLook hungNow(const actions::HungFor& hang) override {
+    refuseWindowThread("units by serial");
+    return opened().reading([&] { return lookOf(actions::hungNow(opened(), hang), {}); });
+  }
+
+  HungLook tryHung(const actions::HungFor& hang) override {
+    refuseWindowThread("units by serial");
+    return opened().reading([&] {
+      const actions::HungRecorded tried = actions::tryHung(opened(), hang);
+      return lookOf(tried.hang, tried.unproven);
+    });
+  }
+
+  void recordHung(const actions::HungFor& hang, const QString& by) override {
+    refuseWindowThread("units by serial");
+    note(hang, by, [&] { actions::recordHung(opened(), hang, by); });
+  }
+
+  HungLook lookOf(const actions::HungFor& hang, const QStringList& unproven) {
+    const options::Snapshot snapshot = store::loadSnapshot(opened(), hang.tour, hang.show, today());
+    const auto choice = std::ranges::find(snapshot.choices, hang.hang, &options::Choice::hang);
+    const auto show = store::loadShow(opened(), hang.tour, hang.show);
+    if (choice == snapshot.choices.end() || !show) {
+      throw Error(Trouble::notPossible, "nothing is chosen for the hang " + hang.hang.toStdString() +
+                                            ", so nobody can say what hangs where");
+    }
+    return {hang,
+            options::hungOf(snapshot, choice->key, hang.serials, actions::hungElsewhere(opened(), *show)),
+            unproven};
   }
 
   reports::Sheet sheet(const reports::SheetCode& code) override {

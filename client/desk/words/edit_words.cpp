@@ -71,6 +71,11 @@ QString words(const actions::SwappedFor& /*before*/, const actions::SwappedFor& 
   return Words::tr("swap %1 for %2").arg(after.dead.serial, after.stand.serial);
 }
 
+QString words(const actions::HungFor& /*before*/, const actions::HungFor& after,
+              const catalogue::Catalogue& /*catalogue*/, const Figures& /*figures*/) {
+  return Words::tr("units by serial of %1 at %2").arg(after.hang, after.show);
+}
+
 } // namespace
 
 QString editWords(const actions::PlanEdit& edit, const catalogue::Catalogue& catalogue,

@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "desk/building/hung_dialog.h"
 #include "desk/building/swap_dialog.h"
 #include "desk/data/plug_dialog.h"
 #include "desk/data/record_dialog.h"
@@ -142,9 +143,10 @@ BOOST_AUTO_TEST_CASE(and_so_it_is_in_dialogs) {
   RemoveDialog remove(QStringLiteral("Marram bass"), {}, {}, &opened.window);
   KeysDialog keys(opened.window);
   SwapDialog swap(opened.window.session(), &opened.window);
+  HungDialog hung(opened.window.session(), &opened.window);
   for (QDialog* each :
        std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state, &withdraw,
-                                       &venue, &table, &record, &plugs, &remove, &keys, &swap}) {
+                                       &venue, &table, &record, &plugs, &remove, &keys, &swap, &hung}) {
     BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
       each->show();
       const Walk walk = walked(*each);

@@ -157,6 +157,18 @@ BOOST_AUTO_TEST_CASE(of_a_hang_once_flown_and_a_unit_swapped) {
     BOOST_TEST(dialog->grab().save(qEnvironmentVariable("HANGBOOK_PICTURES") + QStringLiteral("/swap") +
                                    suffix + QStringLiteral(".png")));
     dialog->reject();
+    at.child<QPushButton>("buildHung")->click();
+    at.settle();
+    auto* code = at.child<QLineEdit>("hungCode");
+    for (const char* serial : {"MR02", "MB001", "MB002", "nobody"}) {
+      code->setText(QString::fromLatin1(serial));
+      Q_EMIT code->returnPressed();
+      at.settle();
+    }
+    auto* hung = at.child<QDialog>("hungDialog");
+    BOOST_TEST(hung->grab().save(qEnvironmentVariable("HANGBOOK_PICTURES") + QStringLiteral("/hung") +
+                                 suffix + QStringLiteral(".png")));
+    hung->reject();
   }
   applyTheme(*application, Theme::light);
 }

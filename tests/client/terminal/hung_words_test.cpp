@@ -129,4 +129,38 @@ BOOST_AUTO_TEST_CASE(it_goes_out_as_a_spreadsheet_and_comes_in_again) {
              run({"hung", "--show", "Ostrel", "--json"}).out);
 }
 
+BOOST_AUTO_TEST_CASE(a_unit_that_hangs_at_another_show_of_the_same_days_is_told_everywhere) {
+  const std::string bar = unitFor(0);
+  const auto recordAt = [&](const char* show) {
+    return run({"hung", "--show", show, "--hang", "left", "--bar", bar, "--by", "Orla Tench"});
+  };
+  BOOST_TEST(recordAt("Hallowfen").err == "");
+  BOOST_TEST(recordAt("Ostrel").err == ""); // days apart
+  BOOST_TEST(textAt(0, "trouble") == "");
+  // Its gear stays away until the other one's is out.
+  QString shows = QString::fromStdString(run({"export", "--kind", "shows"}).out);
+  QStringList lines = shows.split(QLatin1Char('\n'));
+  const QStringList headings = lines.front().split(QLatin1Char(','));
+  for (QString& line : lines) {
+    if (line.startsWith(QLatin1String("show,")) && line.contains(QLatin1String(",Ostrel,"))) {
+      QStringList cells = line.split(QLatin1Char(','));
+      cells[headings.indexOf(QStringLiteral("away to"))] = QStringLiteral("2027-04-17");
+      line = cells.join(QLatin1Char(','));
+    }
+  }
+  BOOST_TEST(run({"import", "--kind", "shows", "-", "--by", "Orla Tench"},
+                 lines.join(QLatin1Char('\n')).toStdString())
+                 .err == "");
+  BOOST_TEST(textAt(0, "trouble").find("is recorded at Hallowfen") == 0, textAt(0, "trouble"));
+  BOOST_TEST(textAt(0, "trouble").find("as the bar of hang left too") != std::string::npos);
+  BOOST_TEST(sheet("load-sheet")
+                 .contains(QStringLiteral("Hang left, bar: %1 is recorded at Hallowfen")
+                               .arg(QString::fromStdString(bar))));
+  const Ran again = record({"--clear", "--bar", unitFor(0, 1)});
+  BOOST_TEST(again.err == "");
+  const Ran both = record({"--bar", bar});
+  BOOST_TEST(both.warned("is recorded at Hallowfen"));
+  BOOST_TEST((both.ending == Ending::failing));
+}
+
 BOOST_AUTO_TEST_SUITE_END()

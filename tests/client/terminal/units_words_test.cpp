@@ -75,8 +75,8 @@ BOOST_AUTO_TEST_CASE(each_rules_sentence_is_there_whole_with_the_same_figures) {
   const QJsonObject explained = listOf(listOf(answer, "hangs").at(0).toObject(), "options").at(0).toObject();
   for (const QJsonValue& finding : listOf(explained, "findings")) {
     const std::string text = finding[QLatin1String("text")].toString().toStdString();
-    QString wanted =
-        QString::fromStdString(inBothUnits(text)).remove(QRegularExpression(QStringLiteral("\\s")));
+    QString wanted = QString::fromStdString(inBothUnits(text, {"Roundsling 4 t"}))
+                         .remove(QRegularExpression(QStringLiteral("\\s")));
     BOOST_TEST(said.contains(wanted), text);
     ++sentences;
   }
