@@ -54,6 +54,14 @@ Table::Row totalRow(const QString& of, const Loads& loads, const Figures& figure
   return row;
 }
 
+/// A sum that leaves out a hang for which nothing is chosen would be read as the whole.
+Table::Row unknownRow(const QString& of, const QString& hang) {
+  Table::Row row;
+  row.cells = QStringList{of, hang, notKnown(), notKnown(), notKnown(), notKnown(), {}, {}};
+  row.strong = row.warn = true;
+  return row;
+}
+
 Table pointsTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("points");
@@ -68,8 +76,11 @@ Table pointsTable(const ShowAsIs& show, const Figures& figures) {
                    {QStringLiteral("Dynamic"), 1.1, true},  {QStringLiteral("Dynamic, worst"), 1.15, true},
                    {QStringLiteral("Sideways"), 1.2, true}, {QStringLiteral("Capacity"), 2.0, true}};
   Loads total;
+  bool whole = true; // else nobody knows what hangs in all
   for (const HangAsIs& hang : show.hangs) {
     if (!hang.now) {
+      whole = false;
+      table.rows.push_back(unknownRow(notKnown(), hang.hang));
       continue;
     }
     Loads sum;
@@ -88,7 +99,8 @@ Table pointsTable(const ShowAsIs& show, const Figures& figures) {
     table.rows.push_back(totalRow(hang.hang, sum, figures));
     total.add(sum);
   }
-  table.rows.push_back(totalRow(QStringLiteral("all"), total, figures));
+  table.rows.push_back(whole ? totalRow(QStringLiteral("all"), total, figures)
+                             : unknownRow(QStringLiteral("total"), QStringLiteral("all")));
   return table;
 }
 
@@ -174,23 +186,27 @@ Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
                                     options::wordFor(hang.now->key.picks))});
     }
   }
-  sheet.blocks.emplace_back(pointsTable(show, figures));
-  sheet.blocks.emplace_back(placesTable(show, figures));
-  sheet.blocks.emplace_back(planOf(show));
-  sheet.blocks.emplace_back(hoistsTable(show, figures));
-  for (const Table& table : {bridlesTable(show, figures), windTable(show, figures)}) {
-    if (!table.rows.empty()) {
+  const auto addFilled = [&sheet](const Table& table) {
+    if (!table.rows.empty()) { // a heading over nothing looks like a page that went missing
       sheet.blocks.emplace_back(table);
     }
+  };
+  sheet.blocks.emplace_back(pointsTable(show, figures));
+  addFilled(placesTable(show, figures));
+  if (std::ranges::any_of(show.hangs, [](const HangAsIs& hang) { return hang.now.has_value(); })) {
+    sheet.blocks.emplace_back(planOf(show));
   }
-  sheet.blocks.emplace_back(weightsTable(show, figures));
-  sheet.blocks.emplace_back(hungTable(show, figures));
+  addFilled(hoistsTable(show, figures));
+  addFilled(bridlesTable(show, figures));
+  addFilled(windTable(show, figures));
+  addFilled(weightsTable(show, figures));
+  addFilled(hungTable(show, figures));
   for (const HangAsIs& hang : show.hangs) {
     if (hang.now && hang.now->setting) {
       sheet.blocks.emplace_back(elevationOf(show, *hang.now, figures));
     }
   }
-  sheet.blocks.emplace_back(approvalTable(show, figures));
+  addFilled(approvalTable(show, figures));
   sheet.blocks.emplace_back(Text{Size::heading, QStringLiteral("Cautions")});
   for (const char* caution : {"Loads at rest: pick, hoist, its whole chain and bag, rigging, secondary "
                               "steel. Dynamic: with the factor for "

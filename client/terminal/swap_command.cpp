@@ -34,7 +34,7 @@ Ending list(store::Store& store, const calendar::Show& show, const fleet::Unit& 
   bool any = false;
   Table table({{QStringLiteral("unit")},
                {QStringLiteral("place")},
-               {QStringLiteral("mass [kg]")},
+               {QStringLiteral("mass [kg]"), Column::Kind::figure},
                {QStringLiteral("last examination")},
                {QStringLiteral("may go")},
                {QStringLiteral("because"), Column::Kind::text}});

@@ -137,10 +137,11 @@ Table Table::forReadersOf(const std::ostream& out) const {
       const Column& column = columns_[static_cast<std::size_t>(at)];
       if (at == unitsOfRows) {
         row[at] = unitForReaders(out, row[at]);
-      } else if (column.kind != Column::Kind::figure) {
-        row[at] = forReaders(out, row[at]);
-      } else if (const QString& unit = units[at].isEmpty() ? ofRow : units[at]; !unit.isEmpty()) {
+      } else if (const QString& unit = units[at].isEmpty() ? ofRow : units[at];
+                 column.kind == Column::Kind::figure && !unit.isEmpty()) {
         row[at] = figureForReaders(out, row[at], unit);
+      } else { // words, or a figure that brings its unit
+        row[at] = forReaders(out, row[at]);
       }
     }
   }

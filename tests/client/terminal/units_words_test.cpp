@@ -140,4 +140,24 @@ BOOST_AUTO_TEST_CASE(sheets_say_nothing_in_metric_alone_and_no_metric_figure_is_
   }
 }
 
+BOOST_AUTO_TEST_CASE(figures_that_bring_their_unit_have_both_in_a_table_too) {
+  const Ran flown = inUs({"flown", "--show", "Ostrel", "--hang", "left", "--tilt", "1.0"});
+  BOOST_TEST(QString::fromStdString(flown.out).contains(QRegularExpression(
+      QStringLiteral("left pick +[0-9.]+ kN \\([0-9.]+ lbf\\) +[0-9.]+ kN \\([0-9.]+ lbf\\)"))));
+  BOOST_TEST(flown.said("+1.5 °"));
+}
+
+BOOST_AUTO_TEST_CASE(what_hangs_in_all_is_not_known_while_nothing_is_chosen_for_a_hang) {
+  const QString bare = sheet("load-sheet", "Lindrake", "metric");
+  BOOST_TEST(bare.contains(QStringLiteral("points,total,all,not known,not known,not known,not known")));
+  BOOST_TEST(!bare.contains(QStringLiteral(",0.00 kN,")));
+  BOOST_TEST(!bare.contains(QStringLiteral("Weights by serial")));
+  run({"choose", "--show", "Lindrake", "--hang", "left", "--option",
+       hangbook::testing::optionOf(*this, "Lindrake", "left", "tight"), "--by", "Orla Tench"});
+  const QString half = sheet("load-sheet", "Lindrake", "metric");
+  BOOST_TEST(half.contains(QStringLiteral("points,not known,right,not known")));
+  BOOST_TEST(half.contains(QStringLiteral("points,total,all,not known")));
+  BOOST_TEST(half.contains(QRegularExpression(QStringLiteral("points,total,left,[0-9.]+ kN"))));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
