@@ -24,6 +24,7 @@
 #include <QTextEdit>
 #include <QVBoxLayout>
 
+#include "desk/building/hung_dialog.h"
 #include "desk/building/sheet_preview.h"
 #include "desk/building/swap_dialog.h"
 #include "desk/data/record_dialog.h"
@@ -207,8 +208,9 @@ BOOST_AUTO_TEST_CASE(tab_reaches_all_of_every_dialog) {
   VenueDialog venue(opened.window.session(), facts.venues.front(), &opened.window);
   KeysDialog keys(opened.window);
   SwapDialog swap(opened.window.session(), &opened.window);
+  HungDialog hung(opened.window.session(), &opened.window);
   for (QDialog* each : std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state,
-                                                       &withdraw, &venue, &keys, &swap}) {
+                                                       &withdraw, &venue, &keys, &swap, &hung}) {
     BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
       each->show();
       opened.settle();
