@@ -106,7 +106,11 @@ bool looksAt(std::uint64_t number) {
   return takesAll() || number % 3 == 0;
 }
 
-void compareWithKept(const std::vector<Line>& lines, const char* file) {
+std::string partFile(const char* name, std::uint64_t part) {
+  return std::string(name) + '_' + std::to_string(part + 1) + ".txt";
+}
+
+void compareWithKept(const std::vector<Line>& lines, const std::string& file) {
   const std::string path = std::string(HANGBOOK_SOURCE_DIR "/tests/kept/") + file;
   if (writes()) {
     std::ofstream out(path);

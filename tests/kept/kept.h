@@ -45,8 +45,12 @@ private:
 /// files are written.
 bool looksAt(std::uint64_t number);
 
+/// The file of one part of a test that is cut into some, so that whoever changes one thing after another need
+/// not wait for all of it.
+std::string partFile(const char* name, std::uint64_t part);
+
 /// Holds lines against those of the same names in the kept file, or writes it anew where HANGBOOK_KEEP is
 /// set. Tells the first line that differs.
-void compareWithKept(const std::vector<Line>& lines, const char* file);
+void compareWithKept(const std::vector<Line>& lines, const std::string& file);
 
 } // namespace hangbook::testing
