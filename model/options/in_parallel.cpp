@@ -38,8 +38,11 @@ public:
   void tellUntilDone(const std::function<void(std::size_t)>& told) {
     std::unique_lock lock(mutex_);
     std::size_t last = 0;
-    while (ended_ < count_ && !stopped_) {
+    while (last < count_) { // also of those that ended before anybody listened
       changed_.wait(lock, [&] { return ended_ != last || stopped_; });
+      if (stopped_) {
+        return;
+      }
       last = ended_;
       lock.unlock();
       told(last);

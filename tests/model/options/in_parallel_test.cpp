@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <boost/test/unit_test.hpp>
+
+#include <atomic>
+#include <stdexcept>
+#include <vector>
+
+#include "options/in_parallel.h"
+
+using hangbook::options::inParallel;
+
+BOOST_AUTO_TEST_SUITE(in_parallel)
+
+BOOST_AUTO_TEST_CASE(every_job_is_done_once_whatever_the_number_of_threads) {
+  for (const int threads : {0, 1, 2, 7}) {
+    for (const std::size_t count : {0U, 1U, 2U, 40U}) {
+      std::vector<std::atomic<int>> done(count);
+      std::size_t last = 0;
+      inParallel(
+          count, threads, [&](std::size_t job) { ++done.at(job); },
+          [&](std::size_t so) {
+            BOOST_TEST(so > 0U);
+            BOOST_TEST(so >= last);
+            BOOST_TEST(so <= count);
+            last = so;
+          });
+      for (const auto& each : done) {
+        BOOST_TEST(each.load() == 1);
+      }
+      BOOST_TEST(last == count);
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(the_lowest_job_that_failed_is_told_of) {
+  for (const int threads : {1, 2, 5}) {
+    std::string why;
+    try {
+      inParallel(
+          30, threads,
+          [](std::size_t job) {
+            if (job == 2 || job == 3 || job == 4) {
+              throw std::runtime_error("job " + std::to_string(job));
+            }
+          },
+          [](std::size_t) {});
+    } catch (const std::runtime_error& error) {
+      why = error.what();
+    }
+    BOOST_TEST(why == "job 2", why); // jobs begin in order: it had begun before a later one could fail
+  }
+}
+
+BOOST_AUTO_TEST_CASE(who_is_told_may_end_it) {
+  for (const int threads : {1, 3}) {
+    std::atomic<int> done{0};
+    BOOST_CHECK_THROW(inParallel(
+                          1000, threads, [&](std::size_t) { ++done; },
+                          [](std::size_t) { throw std::logic_error("enough"); }),
+                      std::logic_error);
+    BOOST_TEST(done.load() >= 1);
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()
