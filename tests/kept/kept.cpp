@@ -56,7 +56,7 @@ void Line::number(double value) {
     return;
   }
   const double weight = 0.5 + std::fmod(goldenPart * static_cast<double>(count_), 1.0);
-  sum_ += weight * std::asinh(value);
+  sum_ += weight * std::asinh(times_ * value);
 }
 
 void Line::number(const std::optional<double>& value) {

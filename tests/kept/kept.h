@@ -28,6 +28,10 @@ public:
   /// Stands in the file as it is.
   void plain(std::string_view text) { plain_ += text; }
 
+  /// Figures from here on count so many times as large: those that are small by nature weigh as much as
+  /// others.
+  void magnify(double times) { times_ = times; }
+
   const std::string& name() const { return name_; }
   std::string written() const;
   /// Whether a written line says the same: figures within a part in 10⁹, words exactly.
@@ -38,6 +42,7 @@ private:
   std::string plain_;
   std::size_t count_ = 0;
   double sum_ = 0.0;
+  double times_ = 1.0;
   std::uint64_t words_ = 14695981039346656037ULL; // FNV-1a, 64 bits
 };
 
