@@ -141,4 +141,28 @@ BOOST_AUTO_TEST_CASE(figures_at_their_bounds_are_taken_and_beyond_refused) {
   BOOST_CHECK_THROW(hang::shortestMakeUp(std::vector<SteelLength>(41, {1.0, 1}), {2.0, 0.1, 0.05, 2}), Error);
 }
 
+/// A tolerance is met at its figure, whatever adding up has rounded, and not beyond it.
+BOOST_AUTO_TEST_CASE(a_tolerance_ends_at_its_figure) {
+  const auto made = [](double length) {
+    const std::vector<SteelLength> steels{{length, 1}};
+    return hang::shortestMakeUp(steels, {1.0, 0.1, 0.0, 1, 0}).has_value();
+  };
+  BOOST_TEST(made(1.1));
+  BOOST_TEST(made(0.9));
+  BOOST_TEST(made(1.1 + 5e-10));
+  BOOST_TEST(!made(1.1 + 1e-8));
+  BOOST_TEST(!made(0.9 - 1e-8));
+}
+
+BOOST_AUTO_TEST_CASE(of_two_steels_the_nearer_one_is_taken_by_whatever_is_no_rounding) {
+  const auto taken = [](double first, double second) {
+    const std::vector<SteelLength> steels{{first, 1}, {second, 1}};
+    return hang::shortestMakeUp(steels, {1.0, 0.1, 0.0, 1, 0})->steels.front() == 1;
+  };
+  BOOST_TEST(!taken(1.0 + 1e-7, 1.0));
+  BOOST_TEST(!taken(1.0 - 1e-7, 1.0));
+  BOOST_TEST(taken(1.0, 1.0 + 1e-7));
+  BOOST_TEST(taken(1.0 + 1e-10, 1.0)); // that is rounding: the first one named is taken
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -105,6 +105,20 @@ BOOST_AUTO_TEST_CASE(the_joint_opens_until_the_chain_is_taut) {
   BOOST_TEST(settled.joints[0].contact.value() == 0.0);
 }
 
+/// Ten nanometres of slack: the joint is open, if by less than a millionth of a degree, so that the tension
+/// follows; a thousandth of that is rounding, and the joint is shut.
+BOOST_AUTO_TEST_CASE(a_joint_is_open_by_however_little_the_chain_is_too_long) {
+  hang::Hang hang = oneSeated(60.0);
+  hang.chain = hang::Chain{0.04, 0.02 + 1e-8, 12, 1};
+  const hang::Settled open = hang::settle(hang);
+  BOOST_TEST(open.joints[0].openDeg == hang::toDegrees(1e-8 / 0.8), boost::test_tools::tolerance(1e-3));
+  BOOST_TEST(open.chain->tension.value() == 100.0 * g * 0.5, boost::test_tools::tolerance(1e-6));
+  hang.chain->fixed = 0.02 + 1e-11;
+  const hang::Settled shut = hang::settle(hang);
+  BOOST_TEST(shut.joints[0].openDeg == 0.0);
+  BOOST_TEST(!shut.chain->tension.has_value());
+}
+
 BOOST_AUTO_TEST_CASE(with_slack_that_is_never_used_up_the_chain_carries_nothing) {
   hang::Hang hang = oneSeated(1.0);
   hang.chain = hang::Chain{0.06, 0.0, 10, 1};

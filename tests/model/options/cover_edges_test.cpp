@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Cover of what stands close by, and of hangs side by side: in columns as one by one, and at the very ends of
+// rows.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+
+#include "kept/unlike_show.h"
+#include "options/cover.h"
+#include "options/ear_columns.h"
+#include "print.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::Chance;
+
+namespace {
+
+/// One row across at x, from yFrom to yTo, in front of no section with a front line.
+Audience rows(const std::vector<std::array<double, 3>>& all) {
+  Audience audience;
+  audience.blocks.push_back({0, all.size(), 1, false});
+  for (const auto& [x, from, to] : all) {
+    AudiencePosition row{};
+    row.x = x;
+    row.yFrom = from;
+    row.yTo = to;
+    row.ear = 1.2;
+    row.weight = 1.0;
+    audience.positions.push_back(row);
+    audience.weight += 1.0;
+  }
+  return audience;
+}
+
+CoverPlace facing(double x, double y, double bearingDeg = 0.0) {
+  const double bearing = hang::toRadians(bearingDeg);
+  return {{x, y}, {std::cos(bearing), std::sin(bearing)}};
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(cover_edges)
+
+BOOST_AUTO_TEST_CASE(hangs_side_by_side_cover_alike_while_their_line_crosses_every_row) {
+  const Audience audience = rows({{10.0, -2.0, 3.0}, {20.0, -4.0, 5.0}});
+  const CoverPlace own = facing(0.0, 0.0);
+  BOOST_TEST(sameCover(audience, own, own));
+  for (const double y : {-2.0, -1.0, 1.0, 2.0, 3.0}) {
+    BOOST_TEST(sameCover(audience, own, facing(0.0, y)), y);
+    BOOST_TEST(sameCover(audience, facing(0.0, y), own), y);
+  }
+  for (const double y : {-2.01, -3.0, 3.01, 4.0}) { // beside the first row
+    BOOST_TEST(!sameCover(audience, own, facing(0.0, y)), y);
+    BOOST_TEST(!sameCover(audience, facing(0.0, y), own), y);
+    BOOST_TEST(sameCover(audience, facing(0.0, y), facing(0.0, y)), y); // in one place, whatever it crosses
+  }
+  BOOST_TEST(!sameCover(audience, own, facing(0.1, 0.0)));
+  BOOST_TEST(!sameCover(audience, own, facing(0.0, 0.0, 0.5)));
+  // Aslant by 1 in 10 the line is 1 m to the left at 10 m, 2 m at 20 m.
+  const double slant = hang::toDegrees(std::atan(0.1));
+  const CoverPlace left = facing(0.0, 0.0, slant);
+  for (const double y : {-2.99, -2.0, 1.0, 1.99}) {
+    BOOST_TEST(sameCover(audience, left, facing(0.0, y, slant)), y);
+  }
+  for (const double y : {-3.01, 2.01}) {
+    BOOST_TEST(!sameCover(audience, left, facing(0.0, y, slant)), y);
+  }
+  // From 5 m further back a slant of 1 in 10 comes to half a metre more.
+  BOOST_TEST(sameCover(audience, facing(-5.0, 0.0, slant), facing(-5.0, 1.49, slant)));
+  BOOST_TEST(!sameCover(audience, facing(-5.0, 0.0, slant), facing(-5.0, 1.51, slant)));
+}
+
+BOOST_AUTO_TEST_CASE(a_seat_is_in_one_place_only) {
+  Audience seats = rows({{10.0, 1.0, 1.0}});
+  seats.blocks.front().swept = true;
+  BOOST_TEST(sameCover(seats, facing(0.0, 0.5), facing(0.0, 0.5)));
+  BOOST_TEST(!sameCover(seats, facing(0.0, 0.5), facing(0.0, 0.6)));
+  BOOST_TEST(!sameCover(rows({{10.0, 1.0, 1.0}}), facing(0.0, 0.5), facing(0.0, 0.6)));
+}
+
+BOOST_AUTO_TEST_CASE(distances_in_plan_by_hand) {
+  const Plan ahead{1.0, 0.0};
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, ahead, 4.0, -1.0, 1.0) == 4.0);
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, ahead, 4.0, 3.0, 5.0) == 5.0); // 3-4-5, to its nearer end
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, ahead, 4.0, -5.0, -3.0) == 5.0);
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, ahead, -4.0, -1.0, 1.0) == -4.0); // behind
+  BOOST_TEST(distanceInPlan({1.0, 2.0}, ahead, 4.0, 6.0, 7.0) == 5.0);
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, ahead, 0.25, -1.0, 1.0) == 0.25);
+  const Audience audience = rows({{0.3, -1.0, 1.0}, {-0.3, -1.0, 1.0}, {0.3, 0.4, 0.4}, {-0.3, 0.4, 0.4}});
+  const std::vector<double> distances = distancesFrom(audience, facing(0.0, 0.0));
+  BOOST_TEST(distances[0] == 0.3);
+  BOOST_TEST(distances[1] == 0.0);
+  BOOST_TEST(distances[2] == 0.5, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(distances[3] == 0.0);
+}
+
+/// From behind the source to beyond its throw, in steps that fall on and between whole figures.
+BOOST_AUTO_TEST_CASE(columns_say_what_one_ear_after_another_does) {
+  Chance by(31);
+  for (int number = 0; number < 60; ++number) {
+    CoverView::Source source;
+    source.ahead = number % 3 == 0 ? 0.0 : by.between(-0.8, 0.8);
+    source.height = by.between(-0.5, 3.0);
+    source.slopeHigh = number % 7 == 0 ? std::numeric_limits<double>::infinity() : by.between(-0.5, 1.5);
+    source.slopeLow = source.slopeHigh - by.between(0.1, 2.0);
+    source.throwM = by.between(0.5, 6.0);
+    source.off = number % 2 == 0 ? 0.0 : by.between(0.0, 0.05);
+    Audience audience = rows({});
+    std::vector<double> distance;
+    for (int step = -8; step <= 70; ++step) {
+      AudiencePosition row{};
+      row.ear = by.between(0.0, 4.0);
+      row.weight = 1.0;
+      audience.positions.push_back(row);
+      distance.push_back(source.ahead + 0.1 * step + (number % 5 == 0 ? 0.0 : by.between(0.0, 0.1)));
+    }
+    audience.blocks.front().count = audience.positions.size();
+    const CoverColumns columns = coverColumns(audience, {source}, distance, EarColumns(audience));
+    BOOST_REQUIRE(columns.ears == audience.positions.size());
+    for (std::size_t ear = 0; ear < columns.ears; ++ear) {
+      const TrimRange one = trimsThatCover(source, distance[ear], audience.positions[ear].ear);
+      const TrimRange there = columns.at(0, ear);
+      BOOST_TEST(one.low == there.low);
+      BOOST_TEST(one.high == there.high);
+      const double away = distance[ear] - source.ahead;
+      if (away <= 0.0 || away > source.throwM) {
+        BOOST_TEST(one.low > one.high);
+      } else if (source.off ==
+                 0.0) { // within the throw some trim puts the ear between the edges, or none does
+        const double middle =
+            audience.positions[ear].ear - source.height - away * 0.5 * (source.slopeLow + source.slopeHigh);
+        const double slope =
+            std::isfinite(source.slopeHigh) ? 0.5 * (source.slopeLow + source.slopeHigh) : 1e9;
+        const bool reached = std::hypot(away, away * slope) <= source.throwM;
+        BOOST_TEST((!reached || (middle >= one.low && middle <= one.high)));
+      }
+    }
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the makers' data become before anything is solved: the grid of tilts, and how far a fore-aft pair is
+// tried.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+
+#include "options/house_figures.h"
+#include "options/rig.h"
+#include "print.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using options::Rig;
+using options::Snapshot;
+
+namespace {
+
+Rig rigOf(const Snapshot& show, std::size_t arrangement = 0) {
+  const auto stacks = options::stacksOf(show.catalogue, show.catalogue.tables.front());
+  const catalogue::BarType& bar = show.catalogue.bars.front();
+  const options::House house(show.tour.house, show.venue.house, show.show.house);
+  return options::rigFor(stacks.back(), bar, bar.arrangements.at(arrangement), &show.catalogue.chains.front(),
+                         show.show.hangs.front(), show, house);
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(rig)
+
+BOOST_AUTO_TEST_CASE(the_bar_says_the_step_of_its_tilts) {
+  const auto step = [](std::optional<Angle> stated) {
+    Snapshot show = testing::smallHarbourShow();
+    show.catalogue.bars.front().tiltStep = stated;
+    return rigOf(show).tiltStepDeg;
+  };
+  BOOST_TEST(step(degrees(0.8)) == 0.8);
+  BOOST_TEST(step(degrees(0.1)) == 0.1);
+  BOOST_TEST(step(degrees(4)) == 4.0);
+  BOOST_TEST(step(std::nullopt) == 0.5);
+  BOOST_TEST(step(degrees(0)) == 0.5);
+  BOOST_TEST(step(degrees(-1)) == 0.5);
+}
+
+BOOST_AUTO_TEST_CASE(a_fore_aft_pair_is_tried_as_far_as_its_hoists_may_differ) {
+  const auto reach = [](double limitM, double frontX, double rearX, double rearZ) {
+    Snapshot show = testing::smallHarbourShow();
+    catalogue::BarType& bar = show.catalogue.bars.front();
+    catalogue::PickArrangement two;
+    two.picks = catalogue::Picks::foreAftPair;
+    two.front = catalogue::Position{metres(frontX), metres(0)};
+    two.rear = catalogue::Position{metres(rearX), metres(rearZ)};
+    bar.arrangements = {two};
+    bar.hoistOffsetLimit = metres(limitM);
+    return rigOf(show).foreAftReachDeg;
+  };
+  const auto near = boost::test_tools::tolerance(1e-9);
+  BOOST_TEST(reach(0.1, 0.4, -0.6, 0.0) == hang::toDegrees(std::asin(0.1)), near);
+  BOOST_TEST(reach(0.1, 0.4, 0.0, 0.3) == hang::toDegrees(std::asin(0.2)), near); // 0.5 m apart, along both
+  BOOST_TEST(reach(0.33, 0.4, -0.6, 0.0) == hang::toDegrees(std::asin(0.33)), near);
+  BOOST_TEST(reach(0.35, 0.4, -0.6, 0.0) == 20.0); // beyond, nobody hangs anything
+  BOOST_TEST(reach(5.0, 0.4, -0.6, 0.0) == 20.0);
+  BOOST_TEST(reach(0.0, 0.4, -0.6, 0.0) == 0.0);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
