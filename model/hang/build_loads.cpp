@@ -87,9 +87,10 @@ Assembly assembled(const Bar& bar, const std::vector<Element>& stack, std::size_
   return assembly;
 }
 
-/// A joint that somebody holds at an angle, for the settled shape of the others.
+/// A joint that somebody holds at an angle, for the settled shape of the others. Two pins stand for its one,
+/// with that midway between them: what a roll turns over to one side is counted from there.
 Joint fixedAt(double deg) {
-  return Pinned{deg, {Vec2{0.0, 0.0}, Vec2{-0.1, 0.0}}};
+  return Pinned{deg, {Vec2{0.1, 0.0}, Vec2{-0.1, 0.0}}};
 }
 
 void spread(BuildStep& step, std::size_t pick, double load) {

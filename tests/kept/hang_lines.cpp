@@ -139,6 +139,29 @@ void add(Line& line, const BuildStep& step) {
   each(line, step.least);
 }
 
+namespace {
+
+void add(Line& line, const CarriedWorst& carried) {
+  line.number(carried.chain);
+  add(line, carried.chainAt);
+  for (const JointWorst& joint : carried.joints) {
+    each(line, joint.most.pins);
+    for (const double figure : {joint.most.roll, joint.most.sideways, joint.most.contact, joint.most.stop}) {
+      line.number(figure);
+    }
+    add(line, joint.pinAt[0]);
+    add(line, joint.pinAt[1]);
+    add(line, joint.contactAt);
+    add(line, joint.stopAt);
+  }
+  flag(line, carried.unknown.has_value());
+  if (carried.unknown) {
+    add(line, *carried.unknown);
+  }
+}
+
+} // namespace
+
 void add(Line& line, const BuildWorst& worst) {
   each(line, worst.most);
   add(line, worst.mostAt[0]);
@@ -156,6 +179,7 @@ void add(Line& line, const BuildWorst& worst) {
   line.number(worst.restPanDeg);
   line.number(worst.restActuatorDeg);
   line.number(worst.levelActuatorDeg);
+  add(line, worst.carried);
 }
 
 void add(Line& line, const Unfavourable& worst) {

@@ -7,10 +7,12 @@
 #include <boost/test/unit_test.hpp>
 
 #include "hang/build_loads.h"
+#include "hang/chain.h"
 #include "hang/settle.h"
 #include "hang/solve.h"
 #include "quantity/error.h"
 #include "quantity/quantity.h"
+#include "support/example_hang.h"
 #include "support/random_hang.h"
 
 using namespace hangbook;
@@ -330,6 +332,34 @@ BOOST_AUTO_TEST_CASE(anOpeningThatNobodyStatedLeavesTheStepOpen) {
 
 BOOST_AUTO_TEST_CASE(whatNobodyWorkedOutIsNotKnown) {
   BOOST_TEST(hang::BuildWorst{}.unknown.has_value());
+}
+
+/// A bar that cannot be turned straight ahead hangs rolled from the first step on. What that turns over to
+/// one side of a pivot, which somebody holds before its chain is on, is counted from the pivot's own pin, as
+/// for any joint.
+BOOST_AUTO_TEST_CASE(aPivotHeldByHandTurnsAboutItsPin) {
+  Hang hang = testing::exampleHang();
+  hang.stack.erase(hang.stack.begin()); // the downfill alone, straight under the bar
+  auto& pair = std::get<hang::SidePair>(hang.bar.picks);
+  pair.panTravelDeg = {14.0, 20.0};
+  pair.tiltTravelDeg = {0.0, 0.0};
+  hang.stack[0].joint = hang::Pivot{{-30.0, 0.0}};
+  const hang::PivotTriangle triangle = hang::pivotTriangle(hang.bar, hang.stack, 1);
+  hang.chain = hang::Chain{0.0225, 0.0, 1, 1};
+  hang.chain->fixed = hang::lengthAt(triangle, -12.0) - hang::chainLength(*hang.chain);
+  hang.set = {std::nullopt, 0.0, 14.0};
+  const hang::BuildWorst worst =
+      hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, hang::solve(hang));
+  BOOST_REQUIRE(!worst.carried.unknown.has_value());
+  double most = 0.0;
+  for (const double deg : {-30.0, -12.0, 0.0}) {
+    Hang held = hang;
+    held.chain.reset();
+    held.stack[0].joint = hang::Seated{deg, {-0.6, 0.0}};
+    most = std::max(most, hang::carriedBy(hang::solve(held)).joints[0].roll);
+  }
+  BOOST_TEST(most > 1.0);
+  BOOST_TEST(worst.carried.joints[0].most.roll == most, boost::test_tools::tolerance(0.01));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
