@@ -47,13 +47,11 @@ Use angleUse(const Case& option, const hang::LegForce& force, double flatterDeg,
   use.limit = limits.legAngleLeast.value;
   use.verdict = againstLowerLimit(use.value, use.limit, 0.0);
   const double preferred = limits.legAnglePreferred.value;
-  if (use.verdict == Verdict::holds || use.verdict == Verdict::tight) {
-    // Exactly at the least angle is tight; so is flatter than the house likes it.
-    const Verdict byHouse = std::isnan(preferred)   ? Verdict::unproven
-                            : use.value < preferred ? Verdict::tight
-                                                    : Verdict::holds;
-    use.verdict = worse(use.verdict, byHouse);
-  }
+  // Exactly at the least angle is tight; so is flatter than the house likes it.
+  const Verdict byHouse = std::isnan(preferred)   ? Verdict::unproven
+                          : use.value < preferred ? Verdict::tight
+                                                  : Verdict::holds;
+  use.verdict = worse(use.verdict, byHouse);
   return use;
 }
 

@@ -4,6 +4,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include "hang/carried.h"
+#include "hang/solve.h"
 #include "kept/hang_lines.h"
 #include "support/random_hang.h"
 
@@ -12,6 +13,15 @@ using namespace hangbook::hang;
 using namespace hangbook::testing;
 
 namespace {
+
+/// Where its chain holds a pivot; 0 where it cannot.
+double solved(const Hang& hang, std::size_t pivot) {
+  try {
+    return solve(hang).joints[pivot].angleDeg;
+  } catch (const Error&) {
+    return 0.0;
+  }
+}
 
 /// One thing about it that is odd, by its number.
 void makeOdd(Hang& hang, RandomHangs& by, int number) {
@@ -34,6 +44,11 @@ void makeOdd(Hang& hang, RandomHangs& by, int number) {
                           : way == 1 || way == 4 ? 0.0
                                                  : by.between(0.2, 3.0);
       seated->contact.x *= number % 3 == 0 ? 1.0 : by.between(0.3, 0.9);
+    }
+    if (auto* pivot = std::get_if<Pivot>(&each.joint); pivot != nullptr && number % 5 == 2) {
+      const double narrow = by.between(0.2, 6.0); // about where its chain holds it
+      const double chained = solved(hang, i);
+      pivot->travelDeg = {chained - narrow * by.between(0.1, 0.9), chained + narrow * by.between(0.1, 0.9)};
     }
     if (number % 7 == 3 && each.chainEye) { // what pulls there opens the joints above
       each.chainEye->x = by.between(0.02, 0.3);
