@@ -63,6 +63,7 @@ Layout layOut(const Hang& hang, const Statics& statics) {
     const Piece& piece = assembly.pieces[i];
     const auto place = [&](Vec2 point) { return attitude.place(piece.pin + piece.turn(point)); };
     PlacedElement placed;
+    placed.mass = element.mass;
     placed.pin = place({});
     placed.cg = place(element.cg);
     if (element.nextPin) {

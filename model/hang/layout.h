@@ -12,6 +12,7 @@ namespace hangbook::hang {
 
 /// One element in the world; origin as in `Statics::cg`.
 struct PlacedElement {
+  double mass{}; ///< kg, as stated
   Vec3 pin;
   Vec3 cg;
   std::optional<Vec3> nextPin;

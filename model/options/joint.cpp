@@ -7,6 +7,7 @@
 
 #include "hang/sides.h"
 #include "options/build_force.h"
+#include "options/joint_sides.h"
 #include "options/loads.h"
 #include "options/sentence.h"
 
@@ -28,31 +29,6 @@ bool isOtherEnd(const Use& use) {
 }
 bool isOnTheWay(const Use& use) {
   return (use.which & onTheWay) != 0;
-}
-
-constexpr double evenShare = 0.5;
-
-double sideShare(const Case& option, const catalogue::Join& join) {
-  const double share = join.sideShare ? *join.sideShare : option.weight->jointSide.value;
-  return share >= evenShare && share <= 1.0 ? share : notKnown;
-}
-
-double usable(const Case& option, const std::optional<Force>& limit) {
-  return limit ? inNewtons(*limit) * option.weight->accessory.value : notKnown;
-}
-
-double widthOf(const catalogue::CabinetType& cabinet) {
-  return cabinet.width ? inMetres(*cabinet.width) : notKnown;
-}
-
-/// How far apart a joint's two sides stand: the narrower cabinet's width, whose flanks carry the arms.
-double sidesApart(const Case& option, std::size_t element) {
-  const double own = widthOf(*option.cabinets[element]);
-  if (element == 0) {
-    return own;
-  }
-  const double above = widthOf(*option.cabinets[element - 1]);
-  return std::isnan(own) || above > own ? own : above;
 }
 
 hang::SidePin pinOf(const Case& option, const Settled& settled, std::size_t element, std::size_t pin,
@@ -93,13 +69,13 @@ struct Worst {
     const int first = static_cast<int>(element) * parts + (end ? otherEnd : 0);
     for (int pin = 0; pin < joint.pinCount; ++pin) {
       const double force = pinOf(option, settled, element, static_cast<std::size_t>(pin), end).force;
-      add(loadUse(force * factors, usable(option, join.pinLimit), first + pin));
+      add(loadUse(force * factors, usableOf(option, join.pinLimit), first + pin));
     }
     if (const auto& contact = end ? joint.end->contact : joint.contact) {
-      add(loadUse(*contact * factors, usable(option, join.contactLimit), first + contactPart));
+      add(loadUse(*contact * factors, usableOf(option, join.contactLimit), first + contactPart));
     }
     if (const auto& stop = end ? joint.end->stop : joint.stop) {
-      add(loadUse(*stop * factors, usable(option, join.stopLimit), first + stopPart));
+      add(loadUse(*stop * factors, usableOf(option, join.stopLimit), first + stopPart));
     }
   }
 
@@ -120,17 +96,17 @@ struct Worst {
       const double asSet = pinOf(option, settled, element, number, false).force;
       const double atEnd = joint.end ? pinOf(option, settled, element, number, true).force : asSet;
       if (!(force <= more * std::max(asSet, atEnd))) { // what is not known is told as set
-        add(loadUse(force * factors, usable(option, join.pinLimit), first + pin));
+        add(loadUse(force * factors, usableOf(option, join.pinLimit), first + pin));
       }
     }
     const auto greatest = [](const std::optional<double>& one, const std::optional<double>& other) {
       return more * std::max(one.value_or(0.0), other.value_or(0.0));
     };
     if (most.contact > greatest(joint.contact, joint.end ? joint.end->contact : std::nullopt)) {
-      add(loadUse(most.contact * factors, usable(option, join.contactLimit), first + contactPart));
+      add(loadUse(most.contact * factors, usableOf(option, join.contactLimit), first + contactPart));
     }
     if (most.stop > greatest(joint.stop, joint.end ? joint.end->stop : std::nullopt)) {
-      add(loadUse(most.stop * factors, usable(option, join.stopLimit), first + stopPart));
+      add(loadUse(most.stop * factors, usableOf(option, join.stopLimit), first + stopPart));
     }
   }
 };

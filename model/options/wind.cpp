@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // wind (outdoors): in the gust at hang height, from whatever direction, and wet, the hoists' chains lean no
-// more than allowed, no pick is unloaded, and points, hoists, hardware, bar and shared structure stay within
-// their limits. With the factors of lifting: a crew that brings the hang down in that gust needs them.
+// more than allowed, no pick is unloaded, every joint stays shut and a pivot's chain taut, and points,
+// hoists, hardware, bar, shared structure, chain and joints stay within their limits. With the factors of
+// lifting: a crew that brings the hang down in that gust needs them.
 #include <algorithm>
 #include <cmath>
 
@@ -115,6 +116,16 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     finding.text =
         QStringLiteral("%1, which takes %2 off pick %3: %4 is left, and it must stay above 0%5.")
             .arg(words, inKn(gust.moved()), pickName(*settled, named.number), inKn(use.value * 1000.0), open);
+    return finding;
+  }
+  if (named.limit == WindLimit::slack || named.limit == WindLimit::opens) {
+    Finding finding = findingFor("wind", use, "kN");
+    finding.source = named.limit == WindLimit::slack
+                         ? QStringLiteral("mechanics: a chain can only pull")
+                         : QStringLiteral("mechanics: a seated joint can only push");
+    finding.text =
+        QStringLiteral("%1 and turns what hangs below; %2: %3 is left, and it must stay above 0%4.")
+            .arg(words, wordsFor(named, option, *settled), inKn(use.value * 1000.0), open);
     return finding;
   }
   Finding finding = loadFinding("wind", use);

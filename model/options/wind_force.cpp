@@ -2,10 +2,12 @@
 #include "options/wind_force.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "hang/vec2.h"
 #include "options/rig_fold.h"
+#include "options/wind_joints.h"
 
 namespace hangbook::options {
 namespace {
@@ -69,10 +71,12 @@ struct Body {
   double below = 0.0;
 };
 
-void addBody(WindForce& wind, const Body& body) {
-  wind.add(faceOf(body.forward, body.front, body.coefficient, body.below));
-  wind.add(faceOf(body.left, body.side, body.coefficient, body.below));
-  wind.add(faceOf(body.up, body.top, body.coefficient, body.below));
+BodyFaces addBody(WindForce& wind, const Body& body) {
+  const BodyFaces faces{faceOf(body.forward, body.front, body.coefficient, body.below),
+                        faceOf(body.left, body.side, body.coefficient, body.below),
+                        faceOf(body.up, body.top, body.coefficient, body.below)};
+  std::for_each(faces.begin(), faces.end(), [&wind](const WindFace& face) { wind.add(face); });
+  return faces;
 }
 
 hang::Vec3 cross(const hang::Vec3& a, const hang::Vec3& b) {
@@ -176,6 +180,43 @@ FromDirection WindForce::momentAlong(double alongDeg) const {
   return most;
 }
 
+// Σ mₖ |nₖ · d| (d · a) over all directions d, with no mₖ below 0. For every choice of signs V = Σ ± mₖ nₖ
+// has |V · d| ≤ Σ mₖ |nₖ · d|, with equality for the signs that d itself gives; and |V · d| |d · a| is at
+// most ½ (|V| + |V · a|), midway between V and a. So the greatest of these over the signs that a turning d
+// gives is the greatest there is. Signs change one at a time as d goes past the normals in their order.
+hang::SidePush WindForce::greatestBelow(double above, hang::Vec2 forward) const {
+  std::vector<Pair> sorted = pairs_;
+  for (Pair& pair : sorted) {
+    pair.moment -= above * pair.push;
+    if (pair.y < 0.0 || (pair.y == 0.0 && pair.x < 0.0)) {
+      pair.x = -pair.x;
+      pair.y = -pair.y;
+    }
+  }
+  std::sort(sorted.begin(), sorted.end(),
+            [](const Pair& one, const Pair& other) { return one.x * other.y - one.y * other.x > 0.0; });
+  // Of the force, and of what turns one way and the other: never more together than the greater of the two.
+  std::array<hang::Vec2, 3> sums{};
+  const auto add = [&sums](const Pair& pair, double times) {
+    const hang::Vec2 normal{times * pair.x, times * pair.y};
+    sums[0] = sums[0] + pair.push * normal;
+    sums[1] = sums[1] + std::max(0.0, pair.moment) * normal;
+    sums[2] = sums[2] + std::max(0.0, -pair.moment) * normal;
+  };
+  std::for_each(sorted.begin(), sorted.end(), [&add](const Pair& pair) { add(pair, -1.0); });
+  hang::SidePush most;
+  const hang::Vec2 left = hang::quarterTurn(forward);
+  for (const Pair& pair : sorted) {
+    add(pair, 2.0);
+    const auto along = [&sums](std::size_t which, hang::Vec2 way) {
+      return 0.5 * (hang::length(sums.at(which)) + std::abs(hang::dot(sums.at(which), way)));
+    };
+    most = hang::worseOf(most, {along(0, forward), std::max(along(1, forward), along(2, forward)),
+                                along(0, left), std::max(along(1, left), along(2, left))});
+  }
+  return most;
+}
+
 FromDirection WindForce::greatestForce() const {
   if (!greatest_) {
     greatest_ = greatest();
@@ -199,6 +240,7 @@ WindForce forceOn(const Case& option, const Settled& settled) {
   for (const hang::Vec3& pick : layout.picks) {
     picks += pick.z / static_cast<double>(layout.picks.size());
   }
+  std::vector<BodyFaces> bodies(option.cabinets.size());
   for (std::size_t i = 0; i < option.cabinets.size(); ++i) {
     const catalogue::CabinetType& cabinet = *option.cabinets[i];
     if (!cabinet.faceArea || !cabinet.forceCoefficient || cabinet.outline.size() < 3 || !cabinet.width) {
@@ -216,10 +258,12 @@ WindForce forceOn(const Case& option, const Settled& settled) {
     for (const hang::Vec3& corner : placed.outline) {
       middle += corner.z / static_cast<double>(placed.outline.size());
     }
-    addBody(wind, {placed.forward, layout.left, cross(placed.forward, layout.left), front,
-                   areaWithin(cabinet.outline, off), areaWithin(depthOf(cabinet.outline), width, off),
-                   *cabinet.forceCoefficient, picks - middle});
+    bodies[i] =
+        addBody(wind, {placed.forward, layout.left, cross(placed.forward, layout.left), front,
+                       areaWithin(cabinet.outline, off), areaWithin(depthOf(cabinet.outline), width, off),
+                       *cabinet.forceCoefficient, picks - middle});
   }
+  wind.below = pushesBelow(option, settled, bodies, picks);
   const catalogue::BarType& bar = *option.bar;
   const double coefficient = option.weight->windFace.value;
   if (bar.outline.size() < 3 || !bar.width || std::isnan(coefficient)) {

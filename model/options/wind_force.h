@@ -7,6 +7,7 @@
 
 #include <QStringList>
 
+#include "hang/gust.h"
 #include "options/weight_limits.h"
 
 /// The force of a level wind from any direction on the whole hang. Each flat face of a body pushes along the
@@ -44,8 +45,13 @@ public:
   FromDirection greatestForce() const;
   /// The greatest part of the moment, either way round, that lies in the upright plane of `alongDeg`.
   FromDirection greatestMomentAlong(double alongDeg) const;
+  /// At 1 N/m², either way: the greatest part of the force that lies in the upright plane of `forward` (a
+  /// unit vector seen from above) and square to it, and of the moments in these planes about the level
+  /// `above` below the picks.
+  hang::SidePush greatestBelow(double above, hang::Vec2 forward) const;
 
-  QStringList missing; ///< in words; the figures are then those of what is known
+  QStringList missing;               ///< in words; the figures are then those of what is known
+  std::vector<hang::SidePush> below; ///< on what hangs below each joint, at 1 N/m²
 
 private:
   /// Faces that stand alike, together.

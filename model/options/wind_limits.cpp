@@ -4,9 +4,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "hang/sides.h"
 #include "hang/vec2.h"
+#include "options/joint_sides.h"
 #include "options/loads.h"
 #include "options/placement.h"
+#include "options/wind_joints.h"
 #include "options/working_limit.h"
 
 namespace hangbook::options {
@@ -46,6 +49,20 @@ double leastWeight(const Settled& settled) {
   return settled.doubt == nullptr ? weightBelow(settled) : settled.doubt->worst.leastMass * standardGravity;
 }
 
+/// A force, N, of which something must be left.
+Use staysAbove(double newtons) {
+  Use left;
+  left.value = newtons / 1000.0;
+  left.limit = 0.0;
+  left.verdict = left.value > 0.0 ? Verdict::holds : againstLowerLimit(left.value, 0.0, 0.0);
+  left.verdict = left.value == 0.0 ? Verdict::fails : left.verdict;
+  return left;
+}
+
+QString jointWords(const Case& option, std::size_t element) {
+  return QStringLiteral("the joint of element %1 (%2)").arg(element + 1).arg(option.cabinets[element]->name);
+}
+
 bool countedAlike(const ZoneLoad& zone) {
   return std::all_of(zone.times.begin(), zone.times.end(),
                      [&zone](int times) { return times == zone.times.front(); });
@@ -55,7 +72,8 @@ bool countedAlike(const ZoneLoad& zone) {
 
 InGust::InGust(const Case& option, const Settled& settled, double trimM, const WindForce& wind,
                double pressure)
-    : option_(option), settled_(settled), trimM_(trimM), force_(pressure * wind.greatestForce().value) {
+    : option_(option), settled_(settled), trimM_(trimM), wind_(wind), pressure_(pressure),
+      force_(pressure * wind.greatestForce().value) {
   leanDeg_ = hang::toDegrees(std::atan2(force_, leastWeight(settled)));
   if (settled.statics.pickCount == 2) {
     const double lever = settled.doubt == nullptr ? 1.0 : settled.doubt->worst.lever;
@@ -121,12 +139,7 @@ std::vector<WindUse> InGust::uses() const {
   all.push_back({WindLimit::lean, 0, 0, lean});
   const double factors = factorsFor(limits, false);
   for (std::size_t pick = 0; pick < option_.points.size(); ++pick) {
-    Use left;
-    left.value = pickLeft(pick) / 1000.0;
-    left.limit = 0.0;
-    left.verdict = left.value > 0.0 ? Verdict::holds : againstLowerLimit(left.value, 0.0, 0.0);
-    left.verdict = left.value == 0.0 ? Verdict::fails : left.verdict;
-    all.push_back({WindLimit::unloads, pick, 0, left});
+    all.push_back({WindLimit::unloads, pick, 0, staysAbove(pickLeft(pick))});
     const catalogue::Basis basis = option_.points[pick]->basis;
     const double atPoint = pointAtRest(pick);
     Use point = loadUse(basis == catalogue::Basis::dynamic ? atPoint * limits.dynamic.value : atPoint,
@@ -152,7 +165,48 @@ std::vector<WindUse> InGust::uses() const {
   for (std::size_t zone = 0; zone < limits.zones.size(); ++zone) {
     all.push_back({WindLimit::zone, zone, 0, zoneUse(zone)});
   }
+  addJoints(all);
   return all;
+}
+
+void InGust::addJoints(std::vector<WindUse>& all) const {
+  if (wind_.below.size() != option_.joins.size()) {
+    return; // a cabinet's faces are not stated, which leaves the wind unproven
+  }
+  const WeightLimits& limits = *option_.weight;
+  const double heavier = 1.0 + wetMass(option_) * standardGravity / leastWeight(settled_);
+  const hang::Pushed pushed = pushedBy(option_, settled_, wind_, pressure_, heavier);
+  if (option_.chain != nullptr && option_.held > 0) {
+    all.push_back({WindLimit::chain, 0, 0,
+                   loadUse(pushed.tensionMost * factorsFor(limits, option_.chain->limitIncludesFactors),
+                           usableOf(option_, option_.chain->limit))});
+    if (pushed.tensionLeast) {
+      all.push_back({WindLimit::slack, 0, 0, staysAbove(*pushed.tensionLeast)});
+    }
+  }
+  for (std::size_t i = 0; i < pushed.joints.size(); ++i) {
+    const catalogue::Join& join = *option_.joins[i];
+    const hang::PushedJoint& joint = pushed.joints[i];
+    const double factors = factorsFor(limits, join.limitIncludesFactors);
+    for (std::size_t pin = 0; pin < static_cast<std::size_t>(joint.most.pinCount); ++pin) {
+      const hang::SidePin side = hang::onSide(joint.most, joint.most.pinLoads[pin], sideShare(option_, join),
+                                              sidesApart(option_, i));
+      all.push_back(
+          {WindLimit::pin, i, pin, loadUse(side.force * factors, usableOf(option_, join.pinLimit))});
+    }
+    if (join.kind != catalogue::JointKind::seated) {
+      continue;
+    }
+    all.push_back({WindLimit::contact, i, 0,
+                   loadUse(*joint.most.contact * factors, usableOf(option_, join.contactLimit))});
+    if (joint.most.stop && *joint.most.stop > 0.0) {
+      all.push_back(
+          {WindLimit::stop, i, 0, loadUse(*joint.most.stop * factors, usableOf(option_, join.stopLimit))});
+    }
+    if (joint.contactLeast) {
+      all.push_back({WindLimit::opens, i, 0, staysAbove(*joint.contactLeast)});
+    }
+  }
 }
 
 QString wordsFor(const WindUse& use, const Case& option, const Settled& settled) {
@@ -170,6 +224,19 @@ QString wordsFor(const WindUse& use, const Case& option, const Settled& settled)
         .arg(option.weight->hardware[use.piece].name, option.points[use.number]->name);
   case WindLimit::bar:
     return QStringLiteral("bar");
+  case WindLimit::chain:
+    return QStringLiteral("chain");
+  case WindLimit::slack:
+    return QStringLiteral("pull of the chain that holds the pivot");
+  case WindLimit::pin:
+    return (use.piece == 0 ? QStringLiteral("first pin of %1") : QStringLiteral("second pin of %1"))
+        .arg(jointWords(option, use.number));
+  case WindLimit::contact:
+    return QStringLiteral("rear contact of %1").arg(jointWords(option, use.number));
+  case WindLimit::stop:
+    return QStringLiteral("rear stop of %1").arg(jointWords(option, use.number));
+  case WindLimit::opens:
+    return QStringLiteral("what keeps %1 shut").arg(jointWords(option, use.number));
   case WindLimit::zone:
     break;
   }

@@ -14,16 +14,31 @@
 /// already, the two leans add. Against the upright plane of two picks nothing turns the hang but its own
 /// swing; in that plane the moment of the forces moves load from one pick to the other: moment ÷ spacing.
 /// The greatest lean and the greatest move are taken together though they come from different directions, so
-/// no direction is worse. Wet cloth and ice add to the loads; lean and unloading are judged without them.
+/// no direction is worse. Wet cloth and ice add to the loads; lean, unloading and what shuts a joint are
+/// judged without them. What it does to joints and chain: wind_joints.h.
 namespace hangbook::options {
 
-enum class WindLimit { lean, unloads, point, hoist, hardware, bar, zone };
+enum class WindLimit {
+  lean,
+  unloads,
+  point,
+  hoist,
+  hardware,
+  bar,
+  zone,
+  chain,
+  slack,
+  pin,
+  contact,
+  stop,
+  opens
+};
 
 /// One limit in a gust.
 struct WindUse {
   WindLimit limit = WindLimit::lean;
-  std::size_t number{}; ///< the pick, or the zone
-  std::size_t piece{};  ///< of the hardware
+  std::size_t number{}; ///< the pick, the zone, or the joint's element
+  std::size_t piece{};  ///< of the hardware; the pin
   Use use;              ///< degrees for the lean, kN for all else
 };
 
@@ -42,11 +57,14 @@ public:
 
 private:
   double wet(std::size_t pick) const;
+  void addJoints(std::vector<WindUse>& all) const;
   Use zoneUse(std::size_t zone) const;
 
   const Case& option_;
   const Settled& settled_;
   double trimM_;
+  const WindForce& wind_;
+  double pressure_;
   double force_{};
   double leanDeg_{};
   double moved_{};

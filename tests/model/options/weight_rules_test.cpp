@@ -614,6 +614,47 @@ BOOST_AUTO_TEST_CASE(gustFromTheSideLoadsOnePoint) {
   BOOST_TEST(wet.wind->leanDeg == blownOption.wind->leanDeg); // leans as it does dry
 }
 
+/// What a joint and a chain carry more in a gust counts too: limits that just do without wind are passed, and
+/// the rule says by what.
+BOOST_AUTO_TEST_CASE(gustTurnsWhatHangsBelow) {
+  const auto windy = [](double gust, const Change& also) {
+    return of(chosen().with([&](Snapshot& s) {
+      outdoors(s, gust);
+      also(s);
+    }),
+              "wind");
+  };
+  const auto joints = [](double part) {
+    const double most = *of(chosen().option, "joint").value; // of the worst pin, with factors
+    return [part, most](Snapshot& s) {
+      for (catalogue::Join& join : s.catalogue.tables[0].joins) {
+        join.pinLimit = kilonewtons(most / part);
+      }
+    };
+  };
+  const double accessory = 0.5; // of a piece over people
+  BOOST_TEST(windy(0.5, joints(0.98 * accessory)).verdict < Verdict::unproven);
+  const Finding pin = windy(9.0, joints(0.98 * accessory));
+  BOOST_TEST(pin.verdict == Verdict::fails);
+  BOOST_TEST(pin.text.contains(QStringLiteral("pin of the joint of element")), pin.text.toStdString());
+  BOOST_TEST(*pin.value > *pin.limit);
+  const auto chain = [](Snapshot& s) {
+    const double tension = *of(chosen().option, "chain").value;
+    s.catalogue.chains[0].limit = kilonewtons(tension / 0.98 / 0.5);
+  };
+  BOOST_TEST(windy(0.5, chain).verdict < Verdict::unproven);
+  const Finding pulled = windy(9.0, chain);
+  BOOST_TEST(pulled.verdict == Verdict::fails);
+  BOOST_TEST(pulled.text.contains(QStringLiteral("chain: ")), pulled.text.toStdString());
+  // What a pin may take, and nobody stated, is not passed over.
+  const Finding unstated = windy(4.0, [](Snapshot& s) {
+    for (catalogue::Join& join : s.catalogue.tables[0].joins) {
+      join.pinLimit.reset();
+    }
+  });
+  BOOST_TEST(unstated.verdict == Verdict::unproven);
+}
+
 /// The wind at which the first limit is passed: at it nothing fails, just beyond it that very thing does, and
 /// the crew's figures are 60 % and 80 % of it (a city's event guide, V).
 BOOST_AUTO_TEST_CASE(theFirstLimitThatTheWindPasses) {

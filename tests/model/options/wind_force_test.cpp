@@ -7,6 +7,7 @@
 
 #include "hang/vec2.h"
 #include "options/wind_force.h"
+#include "options/wind_joints.h"
 
 using namespace hangbook;
 using options::FromDirection;
@@ -75,6 +76,77 @@ BOOST_AUTO_TEST_CASE(noDirectionIsWorse) {
     BOOST_TEST(moment.value >= mostMoment * (1.0 - 1e-12));
     BOOST_TEST(moment.value <= mostMoment * (1.0 + 1e-5) + 1e-12);
   }
+}
+
+/// No direction of a fine sweep pushes or turns more in either plane than what is told of all below a joint,
+/// and where all of it is below the joint one direction comes as near as the sweep is fine.
+BOOST_AUTO_TEST_CASE(noDirectionIsWorseForAJoint) {
+  std::mt19937 random(20271);
+  const auto between = [&random](double low, double high) {
+    return std::uniform_real_distribution<>(low, high)(random);
+  };
+  for (int round = 0; round < 100; ++round) {
+    WindForce wind;
+    const int count = 1 + round % 9;
+    const bool above = round % 2 == 1; // some of it stands higher than the joint
+    std::vector<options::WindFace> faces;
+    for (int i = 0; i < count; ++i) {
+      faces.push_back({between(-180.0, 180.0), between(0.0, 2.0), between(above ? 0.0 : 1.0, 4.0)});
+      wind.add(faces.back());
+    }
+    const double jointBelow = 1.0;
+    const double planeDeg = between(-180.0, 180.0);
+    const hang::Turn plane = hang::turnBy(hang::toRadians(planeDeg));
+    const hang::SidePush told = wind.greatestBelow(jointBelow, {plane.cosine, plane.sine});
+    hang::SidePush most;
+    for (int step = 0; step < 3600; ++step) {
+      const double from = 0.05 * step;
+      double force = 0.0;
+      double moment = 0.0;
+      for (const options::WindFace& face : faces) {
+        const double push = face.push * std::abs(std::cos(hang::toRadians(face.towardsDeg - from)));
+        force += push;
+        moment += push * (face.below - jointBelow);
+      }
+      const double ahead = std::abs(std::cos(hang::toRadians(from - planeDeg)));
+      const double aside = std::abs(std::sin(hang::toRadians(from - planeDeg)));
+      most = hang::worseOf(
+          most, {force * ahead, std::abs(moment) * ahead, force * aside, std::abs(moment) * aside});
+    }
+    const double slack = 1e-9;
+    BOOST_TEST(most.inPlane <= told.inPlane + slack);
+    BOOST_TEST(most.turning <= told.turning + slack);
+    BOOST_TEST(most.across <= told.across + slack);
+    BOOST_TEST(most.acrossTurning <= told.acrossTurning + slack);
+    BOOST_TEST(most.inPlane > told.inPlane * (1.0 - 1e-5));
+    BOOST_TEST(most.across > told.across * (1.0 - 1e-5));
+    if (!above) {
+      BOOST_TEST(most.turning > told.turning * (1.0 - 1e-5));
+      BOOST_TEST(most.acrossTurning > told.acrossTurning * (1.0 - 1e-5));
+    }
+  }
+}
+
+/// 3 m² at 100 N/m², 1.5 m below the picks, against 100 kg centred 2 m below them: tan = 450 ÷ (980.665 · 2).
+/// Across the line of two picks only; a centre that is not below them holds nothing.
+BOOST_AUTO_TEST_CASE(howFarAHangSwings) {
+  options::Settled settled;
+  settled.layout.picks = {{0.0, 0.5, 0.0}, {0.0, -0.5, 0.0}};
+  settled.statics.mass = 100.0;
+  settled.statics.cg = {0.0, 0.0, -2.0};
+  WindForce wind;
+  wind.add({0.0, 3.0, 1.5});
+  BOOST_TEST(std::tan(options::swingRadians(settled, wind, 100.0)) == 450.0 / 1961.33,
+             boost::test_tools::tolerance(1e-12));
+  WindForce sideways;
+  sideways.add({90.0, 3.0, 1.5});
+  // From aslant half of it still pushes ahead: max of |sin| |cos|.
+  BOOST_TEST(std::tan(options::swingRadians(settled, sideways, 100.0)) == 225.0 / 1961.33,
+             boost::test_tools::tolerance(1e-12));
+  settled.layout.picks.pop_back();
+  BOOST_TEST(std::tan(options::swingRadians(settled, sideways, 100.0)) >= 450.0 / 1961.33);
+  settled.statics.cg.z = 0.0;
+  BOOST_TEST(std::isnan(options::swingRadians(settled, wind, 100.0)));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
