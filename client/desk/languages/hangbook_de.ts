@@ -158,10 +158,6 @@
         <translation>Nach dem Hochziehen</translation>
     </message>
     <message>
-        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet&apos;s side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show&apos;s examination register, the tour&apos;s summary.</source>
-        <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. „Nach dem Hochziehen“ versucht eine andere Neigung, Trimmhöhe oder anderen Wind, zählt auf, was sich ändert und in welcher Reihenfolge es getan wird, und hält es mit Namen und Grund fest. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
-    </message>
-    <message>
         <source>A unit that is dead at load-in gives its place to another</source>
         <translation>Ein Gerät, das beim Load-in ausfällt, macht einem anderen Platz</translation>
     </message>
@@ -192,6 +188,22 @@
     <message>
         <source>Swap &amp;a unit…</source>
         <translation>Gerät t&amp;auschen…</translation>
+    </message>
+    <message>
+        <source>What was chosen for this hang, as frozen with the choice: the chain mark and the angles that the links beside it would give, trim, tape height, pick loads and what an inclinometer on each cabinet&apos;s side must read. Beside it the marks that were used before with the same stack: they are records, not verdicts. Record below what was really used; a record is never changed, only corrected by a later one. A mark is never changed in the air. Once flown tries another aim, trim or wind, lists what changes and in which order it is done, and keeps it with a name and a reason. Units by serial records which unit hangs where, scanned from the bar down. Print shows a sheet as it will stand on A4 or US Letter and keeps it as PDF or CSV: load sheet, build sheet, prep list, the show&apos;s examination register, the tour&apos;s summary.</source>
+        <translation>Was für diese Hängung gewählt wurde, festgehalten mit der Wahl: die Kettenmarke und die Winkel, die die Glieder daneben ergäben, Trimmhöhe, Bandmaß, Lasten der Anschläge und was ein Neigungsmesser an der Seite jeder Box zeigen muss. Daneben die Marken, die früher mit demselben Stapel benutzt wurden: Sie sind Aufzeichnungen, keine Urteile. Unten wird festgehalten, was wirklich benutzt wurde; eine Aufzeichnung wird nie geändert, nur durch eine spätere berichtigt. Eine Marke wird nie in der Luft geändert. „Nach dem Hochziehen“ versucht eine andere Neigung, Trimmhöhe oder anderen Wind, zählt auf, was sich ändert und in welcher Reihenfolge es getan wird, und hält es mit Namen und Grund fest. „Einheiten nach Seriennummer“ hält fest, welche Einheit wo hängt, vom Rahmen abwärts gescannt. Drucken zeigt ein Blatt, wie es auf A4 oder US Letter stehen wird, und hält es als PDF oder CSV fest: Lastblatt, Aufbaublatt, Packliste, Prüfregister der Show, Übersicht der Tour.</translation>
+    </message>
+    <message>
+        <source>&amp;Units by serial…</source>
+        <translation>E&amp;inheiten nach Seriennummer…</translation>
+    </message>
+    <message>
+        <source>Which unit hangs where in this hang, scanned or typed from the bar down</source>
+        <translation>Welche Einheit wo in dieser Hängung hängt, vom Rahmen abwärts gescannt oder getippt</translation>
+    </message>
+    <message>
+        <source>No unit was recorded; all stands as before.</source>
+        <translation>Keine Einheit wurde festgehalten; alles steht wie zuvor.</translation>
     </message>
 </context>
 <context>
@@ -1561,6 +1573,77 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     <message>
         <source>Nothing was changed.</source>
         <translation>Nichts wurde geändert.</translation>
+    </message>
+</context>
+<context>
+    <name>HungDialog</name>
+    <message>
+        <source>Units by serial: hang %1 at %2</source>
+        <translation>Einheiten nach Seriennummer: Hängung %1 in %2</translation>
+    </message>
+    <message>
+        <source>Scan or type the serials from the bar down: each goes to the place that is selected, and the next open one is selected. Nothing is recorded before you say so. The loads stay those of the types; the sheets then say what each unit weighs and who weighed it.</source>
+        <translation>Seriennummern vom Rahmen abwärts scannen oder tippen: Jede kommt an den gewählten Platz, und der nächste offene wird gewählt. Nichts wird festgehalten, bevor Sie es sagen. Die Lasten bleiben die der Typen; die Blätter sagen dann, was jede Einheit wiegt und wer sie gewogen hat.</translation>
+    </message>
+    <message>
+        <source>&amp;Record them</source>
+        <translation>&amp;Festhalten</translation>
+    </message>
+    <message>
+        <source>&amp;Take this place back</source>
+        <translation>Diesen Platz &amp;zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Scan its label, or type its serial and press Enter</source>
+        <translation>Etikett scannen, oder Seriennummer tippen und die Eingabetaste drücken</translation>
+    </message>
+    <message>
+        <source>&amp;Serial</source>
+        <translation>&amp;Seriennummer</translation>
+    </message>
+    <message>
+        <source>The serial of the unit at the selected place</source>
+        <translation>Seriennummer der Einheit am gewählten Platz</translation>
+    </message>
+    <message>
+        <source>&amp;Places</source>
+        <translation>&amp;Plätze</translation>
+    </message>
+    <message>
+        <source>Places from the bar down, with their units</source>
+        <translation>Plätze vom Rahmen abwärts, mit ihren Einheiten</translation>
+    </message>
+    <message>
+        <source>What is recorded, and what is refused</source>
+        <translation>Was festgehalten ist und was abgelehnt wird</translation>
+    </message>
+    <message>
+        <source>Who records it</source>
+        <translation>Wer es festhält</translation>
+    </message>
+    <message>
+        <source>Being read …</source>
+        <translation>Wird gelesen …</translation>
+    </message>
+    <message>
+        <source>Every place has its unit. Select the one that %1 takes.</source>
+        <translation>Jeder Platz hat seine Einheit. Wählen Sie den, den %1 einnimmt.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 places recorded.</source>
+        <translation>%1 von %2 Plätzen festgehalten.</translation>
+    </message>
+    <message>
+        <source>Bar and cabinets weigh %1; the loads count %2.</source>
+        <translation>Rahmen und Boxen wiegen %1; die Lasten zählen %2.</translation>
+    </message>
+    <message>
+        <source>The loads count %1 for bar and cabinets.</source>
+        <translation>Die Lasten zählen %1 für Rahmen und Boxen.</translation>
     </message>
 </context>
 <context>
@@ -5940,6 +6023,54 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>plugs of %1 at %2</source>
         <translation>Stecker von %1 in %2</translation>
+    </message>
+    <message>
+        <source>maker&apos;s figure</source>
+        <translation>Angabe des Herstellers</translation>
+    </message>
+    <message>
+        <source>stated by nobody</source>
+        <translation>von niemandem angegeben</translation>
+    </message>
+    <message>
+        <source>weighed %1 by %2</source>
+        <translation>gewogen am %1 von %2</translation>
+    </message>
+    <message>
+        <source>on a day not written down</source>
+        <translation>an einem nicht notierten Tag</translation>
+    </message>
+    <message>
+        <source>somebody not named</source>
+        <translation>jemandem ohne Namen</translation>
+    </message>
+    <message>
+        <source>Cabinet %1</source>
+        <translation>Box %1</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Whose figure</source>
+        <translation>Wessen Angabe</translation>
+    </message>
+    <message>
+        <source>What is missing or wrong</source>
+        <translation>Was fehlt oder nicht stimmt</translation>
+    </message>
+    <message>
+        <source>not recorded by serial</source>
+        <translation>nicht nach Seriennummer festgehalten</translation>
+    </message>
+    <message>
+        <source>its mass is not known</source>
+        <translation>seine Masse ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>units by serial of %1 at %2</source>
+        <translation>Einheiten nach Seriennummer von %1 in %2</translation>
     </message>
 </context>
 <context>
