@@ -139,4 +139,33 @@ BOOST_AUTO_TEST_CASE(columns_say_what_one_ear_after_another_does) {
   }
 }
 
+/// Sources 8.8 m above the ears: the upper one covers from 44 m on, the lower one up to 17.6 m.
+BOOST_AUTO_TEST_CASE(a_hole_says_how_many_and_which_is_its_first) {
+  CoverView::Source high;
+  high.slopeLow = -0.2;
+  high.slopeHigh = 0.5;
+  high.throwM = 200.0;
+  CoverView::Source low = high;
+  low.slopeLow = -2.0;
+  low.slopeHigh = -0.5;
+  const auto holes = [&](const std::vector<double>& distances) {
+    std::vector<std::array<double, 3>> all;
+    for (const double each : distances) {
+      all.push_back({each, -50.0, 50.0});
+    }
+    return holesAt(rows(all), {distances, {high, low}}, 10.0);
+  };
+  const auto four = holes({5.0, 10.0, 17.5, 17.7, 25.0, 30.0, 43.9, 44.1, 60.0});
+  BOOST_REQUIRE(four.size() == 1U);
+  BOOST_TEST(four[0].above == 0U);
+  BOOST_TEST(four[0].positions == 4U);
+  BOOST_TEST(four[0].first == 3U);
+  const auto one = holes({10.0, 15.0, 20.0, 50.0});
+  BOOST_REQUIRE(one.size() == 1U);
+  BOOST_TEST(one[0].positions == 1U);
+  BOOST_TEST(one[0].first == 2U);
+  BOOST_TEST(holes({10.0, 15.0, 50.0}).empty());
+  BOOST_TEST(holes({3.0, 50.0}).empty()); // below the lower one's cover, not between the two
+}
+
 BOOST_AUTO_TEST_SUITE_END()
