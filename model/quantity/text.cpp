@@ -16,7 +16,7 @@ using units::Kind;
 using units::Unit;
 
 template <class Quantity>
-constexpr Kind kindOf;
+constexpr Kind kindOf{};
 template <>
 constexpr Kind kindOf<Mass> = Kind::mass;
 template <>
