@@ -168,4 +168,28 @@ BOOST_AUTO_TEST_CASE(a_hole_says_how_many_and_which_is_its_first) {
   BOOST_TEST(holes({3.0, 50.0}).empty()); // below the lower one's cover, not between the two
 }
 
+/// Straight up or down nothing says which way a frame faces: then it is the way that its points say.
+BOOST_AUTO_TEST_CASE(a_frame_faces_its_own_way_while_it_has_one) {
+  Placement placement;
+  placement.forward = {0.6, 0.8};
+  hang::Layout layout;
+  const auto bearing = [&](hang::Vec3 forward) {
+    layout.forward = forward;
+    return bearingOf(placement, layout);
+  };
+  const Plan ahead = bearing({1.0, 0.0, 0.0});
+  for (const double level : {0.5, 1e-3, 1e-7}) {
+    const Plan there = bearing({level, 0.0, std::sqrt(1.0 - level * level)});
+    BOOST_TEST(there.x == ahead.x, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(there.y == ahead.y, boost::test_tools::tolerance(1e-9));
+  }
+  const Plan aside = bearing({0.0, 1e-7, 1.0});
+  BOOST_TEST(std::abs(aside.x * ahead.x + aside.y * ahead.y) < 1e-9); // square to it
+  for (const double level : {0.0, 1e-10}) {
+    const Plan none = bearing({0.0, level, -1.0});
+    BOOST_TEST(none.x == 0.6);
+    BOOST_TEST(none.y == 0.8);
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
