@@ -29,8 +29,8 @@ Movement within(What what, double value, const Travel& travel) {
   if (!travel) {
     return {what, value, notKnown, notKnown};
   }
-  const double low = std::min(inDegrees((*travel)[0]), inDegrees((*travel)[1]));
-  const double high = std::max(inDegrees((*travel)[0]), inDegrees((*travel)[1]));
+  const double low = inDegrees((*travel)[0]); // one the other way round is refused before anything is solved
+  const double high = inDegrees((*travel)[1]);
   const bool nearLow = value - low < high - value;
   return {what, value, nearLow ? low : high, nearLow ? value - low : high - value};
 }

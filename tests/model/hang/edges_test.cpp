@@ -90,6 +90,17 @@ BOOST_AUTO_TEST_CASE(three_points_nearly_in_one_line) {
   BOOST_TEST(bridle.apex.y == 0.0005, boost::test_tools::tolerance(1e-3));
 }
 
+BOOST_AUTO_TEST_CASE(an_apex_that_no_pull_holds_says_why) {
+  const std::vector<Vec3> two{{-2.0, 0.0, 0.0}, {2.0, 0.0, 0.0}};
+  BOOST_TEST(refusal([&] {
+               hang::bridleAt(two, {0.5, 0.0, 0.0}, weight);
+             }) == "the apex stands on the line through its points: no pull holds it there");
+  const std::vector<Vec3> three{{-2.0, 0.0, 0.0}, {2.0, 0.0, 0.0}, {0.5, 0.0, 1.0}};
+  BOOST_TEST(refusal([&] {
+               hang::bridleAt(three, {0.0, 0.0, -3.0}, weight);
+             }) == "three legs in one plane: what each carries does not follow from balance");
+}
+
 /// Three legs nearly in the plane of their points: 2 mm below a triangle of 2 m.
 BOOST_AUTO_TEST_CASE(three_legs_nearly_in_one_plane) {
   std::vector<Vec3> points;
