@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // travel: actuator, pan and pivot stay within their travel, the head within its swing, and the two hoists'
 // trims no farther apart than the bar allows.
-#include <algorithm>
 #include <cmath>
 
 #include "options/loads.h"
