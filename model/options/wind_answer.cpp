@@ -5,6 +5,7 @@
 #include "hang/vec2.h"
 #include "options/loads.h"
 #include "options/placement.h"
+#include "options/wind_joints.h"
 #include "options/wind_limits.h"
 
 namespace hangbook::options {
@@ -51,15 +52,6 @@ void findLimit(const Case& option, const Settled& settled, double trimM, const W
   answer.failsBy = wordsFor(*by, option, settled);
 }
 
-/// How far the hang itself swings about its picks where the force, F, acts at another depth than the weight,
-/// W: atan(F · depth ÷ (W · depth of the centre)), for the wind square to the pick line.
-double swingDeg(const Settled& settled, const WindForce& wind, double pressure) {
-  const double depth = -settled.statics.cg.z;
-  return depth > 0.0
-             ? hang::toDegrees(std::atan2(pressure * wind.momentFrom(0.0), weightBelow(settled) * depth))
-             : notKnown;
-}
-
 } // namespace
 
 std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled, double trimM) {
@@ -84,7 +76,7 @@ std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled,
   answer.belowM = most.value > 0.0 ? wind.momentFrom(most.fromDeg) / most.value : notKnown;
   const InGust gust(option, settled, trimM, wind, answer.pressure);
   answer.leanDeg = gust.leanDeg();
-  answer.swingDeg = swingDeg(settled, wind, answer.pressure);
+  answer.swingDeg = hang::toDegrees(swingRadians(settled, wind, answer.pressure));
   answer.wetKg = option.hang->wetMass ? inKilograms(*option.hang->wetMass) : notKnown;
   double highest = -std::numeric_limits<double>::infinity();
   for (std::size_t pick = 0; pick < option.points.size(); ++pick) {

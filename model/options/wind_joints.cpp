@@ -36,6 +36,20 @@ double jointBelow(const Case& option, const Settled& settled, std::size_t elemen
   return picks - highest;
 }
 
+/// Where a joint turns: its pin, or midway between two. The hang's plane stands upright.
+hang::Vec3 turningPoint(const Case& option, const Settled& settled, std::size_t element) {
+  const hang::PlacedElement& placed = settled.layout.elements[element];
+  const auto& pins = option.cabinets[element]->pins;
+  if (option.joins[element]->kind != catalogue::JointKind::pinned || !pins) {
+    return placed.pin;
+  }
+  const hang::Vec2 middle = 0.5 * (placeOf((*pins)[0]) + placeOf((*pins)[1]));
+  const hang::Vec2 plan = planOf(settled.layout.forward);
+  const double level = hang::dot(plan, {placed.forward.x, placed.forward.y});
+  const hang::Vec3 upwards{-placed.forward.z * plan.x, -placed.forward.z * plan.z, level};
+  return placed.pin + middle.x * placed.forward + middle.z * upwards;
+}
+
 /// The joints as the statics know them, from what the options' own parts say.
 std::vector<hang::Element> jointsOf(const Case& option) {
   std::vector<hang::Element> stack(option.cabinets.size());
@@ -133,7 +147,7 @@ hang::Pushed pushedBy(const Case& option, const Settled& settled, const WindForc
         placed.mass + (settled.doubt == nullptr ? 0.0 : settled.doubt->figures.stack[i].heavier);
     mass += own;
     first = first + own * placed.cg;
-    const hang::Vec3 arm = (1.0 / mass) * first + (-1.0) * placed.pin;
+    const hang::Vec3 arm = (1.0 / mass) * first + (-1.0) * turningPoint(option, settled, i);
     const double away = std::hypot(arm.x, arm.y, arm.z) + apartOff(settled);
     const hang::SidePush& unit = wind.below[i];
     const hang::SidePush gust{pressure * unit.inPlane, pressure * unit.turning, pressure * unit.across,

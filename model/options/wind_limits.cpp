@@ -170,9 +170,6 @@ std::vector<WindUse> InGust::uses() const {
 }
 
 void InGust::addJoints(std::vector<WindUse>& all) const {
-  if (wind_.below.size() != option_.joins.size()) {
-    return; // a cabinet's faces are not stated, which leaves the wind unproven
-  }
   const WeightLimits& limits = *option_.weight;
   const double heavier = 1.0 + wetMass(option_) * standardGravity / leastWeight(settled_);
   const hang::Pushed pushed = pushedBy(option_, settled_, wind_, pressure_, heavier);
