@@ -10,17 +10,27 @@
 #include <QAbstractItemModel>
 #include <QAction>
 #include <QApplication>
+#include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QStandardPaths>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTest>
 #include <QThread>
 
 #include "client/desk/waiting.h"
+#include "desk/building/sheet_preview.h"
+#include "desk/data/data_place.h"
+#include "desk/fleet/scan_bench.h"
 #include "desk/frame/finder.h"
 #include "desk/frame/place_names.h"
 #include "desk/frame/window.h"
 #include "desk/lists/sort_filter.h"
+#include "desk/options/adjust_panel.h"
+#include "desk/options/choose_dialog.h"
+#include "desk/options/options_place.h"
 #include "desk/run.h"
 #include "desk/source/store_source.h"
 #include "desk/style/theme.h"
@@ -152,6 +162,92 @@ public:
     line->clear();
   }
 
+  /// A part of the window, or an end with its name.
+  template <class Widget>
+  Widget& child(const char* name) {
+    auto* found = window_.findChild<Widget*>(QLatin1String(name));
+    if (found == nullptr) {
+      throw std::runtime_error(std::string("there is no ") + name);
+    }
+    return *found;
+  }
+
+  void press(const char* button) {
+    if (!child<QPushButton>(button).isEnabled()) {
+      throw std::runtime_error(std::string(button) + " cannot be pressed");
+    }
+    call(button, [&] { child<QPushButton>(button).click(); });
+    mustNotComplain();
+  }
+
+  void trigger(const char* action) {
+    call(action, [&] { child<QAction>(action).trigger(); });
+    mustNotComplain();
+  }
+
+  /// What was refused was not measured.
+  void mustNotComplain() {
+    if (window_.findChild<QWidget*>(QStringLiteral("troubleLine"))->isVisible()) {
+      throw std::runtime_error(child<QLabel>("troubleText").text().toStdString());
+    }
+  }
+
+  /// The setting's tilt by the arrow key; each step is judged anew.
+  void tilt(int steps) {
+    auto& field = child<QAbstractSpinBox>("adjustTilt");
+    field.setFocus();
+    for (int i = 0; i < steps; ++i) {
+      QTest::keyClick(&field, i % 4 < 2 ? Qt::Key_Down : Qt::Key_Up);
+      settle();
+    }
+  }
+
+  /// The best of the list.
+  void first() {
+    auto& table = child<QTableView>("optionListTable");
+    table.setFocus();
+    call("the first option", [&] { table.selectRow(0); });
+  }
+
+  void choose() {
+    child<OptionsPlace>("options").setAsker([](ChooseDialog& dialog) {
+      dialog.findChild<QComboBox*>(QStringLiteral("chooseBy"))->setEditText(QStringLiteral("Ide Quarrel"));
+      dialog.findChild<QLineEdit*>(QStringLiteral("chooseReason"))->setText(QStringLiteral("timed"));
+      return true;
+    });
+    press("adjustChoose");
+  }
+
+  void scan(const QStringList& codes) {
+    child<QComboBox>("scanTarget").setEditText(QStringLiteral("warehouse bay 7"));
+    child<QComboBox>("scanBy").setEditText(QStringLiteral("Ide Quarrel"));
+    for (const QString& code : codes) {
+      call("a scan", [&] { child<ScanBench>("scanBench").scan(code); });
+    }
+  }
+
+  /// A point's limit in the hall's dialog, tried on its chosen options and saved.
+  void weaken(const QString& hall) {
+    auto& place = child<DataPlace>("data");
+    window_.activateWindow();
+    call("the hall's record", [&] {
+      place.showKey(hall);
+      place.takeFocus();
+    });
+    QTest::keyClick(&child<QTableView>("recordListTable"), Qt::Key_F2);
+    settle();
+    child<QComboBox>("venueBy").setEditText(QStringLiteral("Ide Quarrel"));
+    auto& points = child<QTableWidget>("venuePointsTable");
+    call("a figure typed", [&] { points.item(0, 4)->setText(QStringLiteral("8 kN")); });
+    press("venueTry");
+    press("venueSave");
+  }
+
+  void sheet(const char* kind) {
+    trigger(kind);
+    delete &child<SheetPreview>("sheetPreview");
+  }
+
 private:
   Timed& application_;
   Window& window_;
@@ -199,5 +295,36 @@ int main(int argc, char** argv) {
   journeys.run("words over the examinations",
                [&] { journeys.filter(place::examinations, "dueListSearch", "bay 3"); });
   journeys.run("words over the records", [&] { journeys.filter(place::data, "recordListSearch", "hall 3"); });
+  // What writes goes last: the store is another one after it.
+  try {
+    const Overview& all = window.session().overview();
+    const ShowKey show = window.session().show();
+    QStringList codes;
+    for (std::size_t i = 0; i < all.units.size() && codes.size() < 20; ++i) {
+      codes.append(all.units[i].serial);
+    }
+    journeys.goTo(place::options);
+    journeys.run("to the best option", [&] { journeys.first(); });
+    journeys.run("twenty steps of tilt", [&] { journeys.tilt(20); });
+    journeys.press("adjustBack");
+    journeys.run("choosing an option", [&] { journeys.choose(); });
+    journeys.run("undone", [&] { journeys.trigger("undo"); });
+    journeys.run("and done again", [&] { journeys.trigger("redo"); });
+    journeys.run("to the steps of the build", [&] { journeys.goTo(place::build); });
+    journeys.run("a load sheet looked at", [&] { journeys.sheet("print load-sheet"); });
+    journeys.run("twenty scans, each answered", [&] {
+      journeys.goTo(place::fleet);
+      journeys.scan(codes);
+    });
+    journeys.run("a hall's point made weaker", [&] {
+      journeys.goTo(place::data);
+      journeys.weaken(findShow(window.session().overview(), show)->venue);
+    });
+    journeys.run("all of it read again",
+                 [&] { journeys.call("reading", [&] { window.session().reload(); }); });
+  } catch (const std::exception& error) {
+    std::cerr << "desk_bench: " << error.what() << '\n';
+    return 1;
+  }
   return 0;
 }

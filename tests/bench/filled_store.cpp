@@ -40,33 +40,27 @@ QString padded(store::Engine engine) {
                                          : QStringLiteral("'SN-' || lpad(i::text, 6, '0')");
 }
 
+/// One after the other in a CASE of both engines.
+QString caseOf(const std::vector<UnitSort>& mix, QString UnitSort::*part) {
+  QString text = QStringLiteral("CASE i % %1").arg(mix.size());
+  for (std::size_t i = 0; i < mix.size(); ++i) {
+    text += QStringLiteral(" WHEN %1 THEN '%2'").arg(i).arg(mix[i].*part);
+  }
+  return text + QStringLiteral(" END");
+}
+
 } // namespace
 
-void fillLarge(store::Store& store, int units, int movementsEach) {
+void addUnits(store::Store& store, const std::vector<UnitSort>& mix, int units, int movementsEach) {
   const store::Engine engine = store.engine();
-  fill(store);
-  for (const fleet::ExaminationRule& rule : store::loadExaminationRules(store)) {
-    store::remove(store, rule); // cabinets go without one
-  }
-  for (const auto& [name, kind] :
-       {std::pair{"hoists", fleet::UnitKind::hoist}, std::pair{"chains", fleet::UnitKind::chain}}) {
-    fleet::ExaminationRule rule;
-    rule.name = QString::fromLatin1(name);
-    rule.kind = kind;
-    rule.months = 6;
-    store::save(store, rule);
-  }
   store.transact([&] {
-    store.run(
-        QStringLiteral(
-            "INSERT INTO unit (id, revision, source_text, typed, serial, kind, type, owner, at_place, "
-            "state) ") +
-        numbers(units) +
-        QStringLiteral("SELECT %1, 1, '', '{}', %2, CASE i % 20 WHEN 0 THEN 'hoist' WHEN 1 THEN 'chain' ELSE "
-                       "'cabinet' END, CASE i % 20 WHEN 0 THEN '%3' WHEN 1 THEN '%4' ELSE 'Marram bass' END, "
-                       "'', 'bay ' || (i % 40), 'ready' FROM n")
-            .arg(identifier(engine, QStringLiteral("i"), 1), padded(engine), sampleHoist().name,
-                 sampleChain().name));
+    store.run(QStringLiteral(
+                  "INSERT INTO unit (id, revision, source_text, typed, serial, kind, type, owner, at_place, "
+                  "state) ") +
+              numbers(units) +
+              QStringLiteral("SELECT %1, 1, '', '{}', %2, %3, %4, '', 'bay ' || (i % 40), 'ready' FROM n")
+                  .arg(identifier(engine, QStringLiteral("i"), 1), padded(engine),
+                       caseOf(mix, &UnitSort::kind), caseOf(mix, &UnitSort::type)));
     store.run(
         QStringLiteral(
             "INSERT INTO movement (id, unit_id, number, to_place, to_state, to_cart, reason, by_name, "
@@ -85,32 +79,33 @@ void fillLarge(store::Store& store, int units, int movementsEach) {
             "remark, by_name, device, recorded_at) ") +
         numbers(units) +
         QStringLiteral("SELECT %1, %2, r.id, %3, 'pass', '', '', '', 'Ada Fenn', 'bench', %4 FROM n JOIN "
-                       "examination_rule r ON r.name = CASE i % 20 WHEN 0 THEN 'hoists' ELSE 'chains' END "
-                       "WHERE i % 20 < 2")
+                       "examination_rule r ON r.kind = %5 AND r.type IN ('', %6)")
             .arg(identifier(engine, QStringLiteral("i"), 3), identifier(engine, QStringLiteral("i"), 1),
-                 day(engine, QStringLiteral("i")), instant(engine, QStringLiteral("i"))));
+                 day(engine, QStringLiteral("i")), instant(engine, QStringLiteral("i")),
+                 caseOf(mix, &UnitSort::kind), caseOf(mix, &UnitSort::type)));
   });
   if (engine == store::Engine::sqlite) { // PostgreSQL prepares no ANALYZE
     store.run(QStringLiteral("ANALYZE"));
   }
 }
 
-void addShows(store::Store& store, int shows) {
-  store.transact([&] {
-    for (int i = 1; i <= shows; ++i) {
-      const QString venue = QStringLiteral("Hall %1").arg(i);
-      save(store, sampleVenue(venue));
-      calendar::Show show = sampleShow(QStringLiteral("Stop %1").arg(i), venue);
-      const int later = 3 * i;
-      show.from = show.from.addDays(later);
-      show.to = show.to.addDays(later);
-      show.loadIn = show.loadIn.addDays(later);
-      show.loadOut = show.loadOut.addDays(later);
-      show.awayFrom = show.awayFrom.addDays(later);
-      show.awayTo = show.awayTo.addDays(later);
-      save(store, show);
-    }
-  });
+void fillLarge(store::Store& store, int units, int movementsEach) {
+  fill(store);
+  for (const fleet::ExaminationRule& rule : store::loadExaminationRules(store)) {
+    store::remove(store, rule); // cabinets go without one
+  }
+  for (const auto& [name, kind] :
+       {std::pair{"hoists", fleet::UnitKind::hoist}, std::pair{"chains", fleet::UnitKind::chain}}) {
+    fleet::ExaminationRule rule;
+    rule.name = QString::fromLatin1(name);
+    rule.kind = kind;
+    rule.months = 6;
+    store::save(store, rule);
+  }
+  std::vector<UnitSort> mix(20, {QStringLiteral("cabinet"), QStringLiteral("Marram bass")});
+  mix[0] = {QStringLiteral("hoist"), sampleHoist().name};
+  mix[1] = {QStringLiteral("chain"), sampleChain().name};
+  addUnits(store, mix, units, movementsEach);
 }
 
 } // namespace hangbook::testing

@@ -14,6 +14,7 @@
 #include "calendar/where_best.h"
 #include "filled_store.h"
 #include "fleet/due.h"
+#include "large_tour.h"
 #include "store/fleet_store.h"
 #include "store/warehouse_store.h"
 #include "support/postgresql_cluster.h"
@@ -126,8 +127,8 @@ int main(int argc, char** argv) {
     store::OpenHow how;
     how.create = true;
     const auto store = store::Store::open(QString::fromLocal8Bit(argv[2]), how);
-    testing::fillLarge(*store);
-    testing::addShows(*store);
+    testing::fillTour(*store);
+    testing::addUnits(*store, testing::sortsOf(*store));
     return 0;
   }
   benchmark::Initialize(&argc, argv);
