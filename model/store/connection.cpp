@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "store/connection.h"
 
+#include <QScopeGuard>
 #include <QSqlDriver>
 #include <QSqlRecord>
 #include <QThread>
@@ -167,10 +168,18 @@ qint64 Connection::run(const QString& sql, const Bindings& bindings) {
 }
 
 Rows Connection::rows(const QString& sql, const Bindings& bindings) {
+  Rows rows;
+  each(sql, bindings, [&rows](const Row& row) { rows.push_back(row); });
+  return rows;
+}
+
+void Connection::each(const QString& sql, const Bindings& bindings,
+                      const std::function<void(const Row&)>& look) {
   checkThread();
   Prepared& statement = prepared(sql);
   bind(statement, sql, bindings);
-  Rows rows;
+  // An answer that is left half-way would block a backup on SQLite.
+  const auto finish = qScopeGuard([&statement] { statement.query.finish(); });
   bool good = statement.query.exec();
   if (good) {
     const QSqlRecord record = statement.query.record();
@@ -178,23 +187,19 @@ Rows Connection::rows(const QString& sql, const Bindings& bindings) {
     for (int i = 0; i < record.count(); ++i) {
       names.push_back(record.fieldName(i).toUtf8());
     }
-    const ColumnNames shared = std::make_shared<const std::vector<QByteArray>>(std::move(names));
+    Row row(std::make_shared<const std::vector<QByteArray>>(std::move(names)),
+            std::vector<QVariant>(static_cast<std::size_t>(record.count())));
     while (statement.query.next()) {
-      std::vector<QVariant> values;
-      values.reserve(static_cast<std::size_t>(record.count()));
-      for (int i = 0; i < record.count(); ++i) {
-        values.push_back(statement.query.value(i));
+      for (std::size_t i = 0; i < row.values_.size(); ++i) {
+        row.values_[i] = statement.query.value(static_cast<int>(i));
       }
-      rows.emplace_back(shared, std::move(values));
+      look(row);
     }
     good = statement.query.lastError().type() == QSqlError::NoError;
   }
-  const QSqlError error = statement.query.lastError();
-  statement.query.finish();
   if (!good) {
-    fail(error);
+    fail(statement.query.lastError());
   }
-  return rows;
 }
 
 void Connection::begin(const QString& statement) {

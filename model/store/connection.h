@@ -2,6 +2,7 @@
 #pragma once
 
 #include <chrono>
+#include <functional>
 #include <memory>
 
 #include <QHash>
@@ -39,6 +40,9 @@ public:
   /// One statement with values; answers how many rows it touched.
   qint64 run(const QString& sql, const Bindings& bindings = {});
   Rows rows(const QString& sql, const Bindings& bindings = {});
+  /// Shows each row to `look` as it comes, which keeps nothing of a long answer twice. `look` must not use
+  /// this connection.
+  void each(const QString& sql, const Bindings& bindings, const std::function<void(const Row&)>& look);
 
   void begin(const QString& statement);
   /// Throws StoreError where the engine did not commit; what it had begun is then rolled back.

@@ -92,7 +92,7 @@ void checkCorrected(Store& store, const char* table, const QUuid& corrects, cons
 template <class Fact, class Columns>
 std::vector<Fact> readFacts(Store& store, const QString& sql, const Bindings& bindings, Columns columns) {
   std::vector<Fact> facts;
-  for (const Row& row : store.rows(sql, bindings)) {
+  store.each(sql, bindings, [&](const Row& row) {
     Fact& fact = facts.emplace_back();
     fact.serial = row.text("serial");
     ColumnReader io(row);
@@ -100,7 +100,7 @@ std::vector<Fact> readFacts(Store& store, const QString& sql, const Bindings& bi
     if constexpr (std::is_same_v<Fact, fleet::Examination>) {
       fact.rule = row.text("rule_name");
     }
-  }
+  });
   return facts;
 }
 

@@ -57,13 +57,14 @@ const QString examinationsFrom = QStringLiteral(
     "SELECT e.*, u.serial, r.name AS rule_name FROM examination e JOIN unit u ON u.id = e.unit_id "
     "JOIN examination_rule r ON r.id = e.rule_id ");
 
-/// "%1": the columns of the examination that are wanted.
-const QString newestExaminations = QStringLiteral(
-    "SELECT * FROM (SELECT %1, u.serial, r.name AS rule_name, row_number() OVER (PARTITION BY "
-    "e.unit_id, e.rule_id ORDER BY e.examined_on DESC, e.recorded_at DESC, e.id) AS newest "
-    "FROM examination e JOIN unit u ON u.id = e.unit_id JOIN examination_rule r ON r.id = e.rule_id "
-    "WHERE NOT EXISTS (SELECT 1 FROM examination c WHERE c.corrects = e.id)) ranked "
-    "WHERE newest = 1 ORDER BY serial, rule_name");
+/// Of each unit and rule the newest that was not corrected, by looking for a newer one beside each: ranking
+/// would sort them all.
+const QString isNewest = QStringLiteral(
+    "WHERE NOT EXISTS (SELECT 1 FROM examination c WHERE c.corrects = e.id) "
+    "AND NOT EXISTS (SELECT 1 FROM examination n WHERE n.unit_id = e.unit_id AND n.rule_id = e.rule_id "
+    "AND n.examined_on >= e.examined_on AND (n.examined_on > e.examined_on OR n.recorded_at > e.recorded_at "
+    "OR (n.recorded_at = e.recorded_at AND n.id < e.id)) "
+    "AND NOT EXISTS (SELECT 1 FROM examination d WHERE d.corrects = n.id))");
 
 /// CROSS JOIN: SQLite goes from the few rules to their units. Both this and the next are read from an index
 /// alone (migration 13).
@@ -73,14 +74,8 @@ const QString unitsUnderRules = QStringLiteral(
     "w.kind = r.kind AND w.type = '')) ruled CROSS JOIN unit u WHERE u.kind = ruled.kind AND "
     "(ruled.type = '' OR ruled.type = u.type)");
 
-/// The newest ones by looking for a newer one beside each: ranking would sort them all.
-const QString newestUnsorted = QStringLiteral(
-    "SELECT e.unit_id, e.rule_id, e.examined_on, e.result FROM examination e "
-    "WHERE NOT EXISTS (SELECT 1 FROM examination c WHERE c.corrects = e.id) "
-    "AND NOT EXISTS (SELECT 1 FROM examination n WHERE n.unit_id = e.unit_id AND n.rule_id = e.rule_id "
-    "AND n.examined_on >= e.examined_on AND (n.examined_on > e.examined_on OR n.recorded_at > e.recorded_at "
-    "OR (n.recorded_at = e.recorded_at AND n.id < e.id)) "
-    "AND NOT EXISTS (SELECT 1 FROM examination d WHERE d.corrects = n.id))");
+const QString newestUnsorted =
+    QStringLiteral("SELECT e.unit_id, e.rule_id, e.examined_on, e.result FROM examination e ") + isNewest;
 
 } // namespace
 
@@ -140,7 +135,9 @@ std::vector<Examination> loadExaminations(Store& store, const QString& serial) {
 }
 
 std::vector<Examination> loadNewestExaminations(Store& store) {
-  return readFacts<Examination>(store, newestExaminations.arg(QStringLiteral("e.*")), {}, examinationColumns);
+  return readFacts<Examination>(store,
+                                examinationsFrom + isNewest + QStringLiteral(" ORDER BY u.serial, r.name"),
+                                {}, examinationColumns);
 }
 
 Unit save(Store& store, const Unit& unit, const QString& by, const QString& reason) {

@@ -69,14 +69,14 @@ template <class Record, class Columns>
 std::vector<Record> readRecords(Store& store, const char* table, Columns columns, const QString& rest,
                                 const Bindings& bindings = {}) {
   std::vector<Record> records;
-  for (const Row& row :
-       store.rows(QStringLiteral("SELECT * FROM %1 ").arg(QLatin1StringView(table)) + rest, bindings)) {
+  const QString sql = QStringLiteral("SELECT * FROM %1 ").arg(QLatin1StringView(table)) + rest;
+  store.each(sql, bindings, [&](const Row& row) {
     Record& record = records.emplace_back();
     record.id = row.uuid("id");
     record.revision = row.number("revision");
     ColumnReader io(row);
     columns(io, record);
-  }
+  });
   return records;
 }
 

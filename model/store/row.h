@@ -16,6 +16,8 @@ namespace hangbook::store {
 
 using ColumnNames = std::shared_ptr<const std::vector<QByteArray>>;
 
+class Connection;
+
 /// One row of an answer, read by the names of its columns. A getter throws Error (store) where there is no
 /// such column, where NULL stands although the getter's answer cannot say so, or where the value cannot be
 /// read as what is asked for.
@@ -54,6 +56,7 @@ public:
   }
 
 private:
+  friend class Connection; // fills the same row again and again
   const QVariant& at(const char* column) const;
   const QVariant& present(const char* column) const;
 

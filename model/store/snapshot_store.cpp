@@ -4,6 +4,7 @@
 #include "store/calendar_store.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
+#include "store/fleet_read.h"
 #include "store/fleet_store.h"
 #include "store/venue_store.h"
 #include "store/warehouse_store.h"
@@ -41,10 +42,11 @@ options::Snapshot loadSnapshot(Store& store, const QString& tour, const QString&
     snapshot.tour = loadTour(store, tourName).value();
     snapshot.venue = loadVenue(store, snapshot.show.venue).value();
     snapshot.catalogue = loadCatalogue(store);
-    snapshot.units = loadUnits(store);
-    snapshot.examinationRules = loadExaminationRules(store);
-    snapshot.examinations = loadNewestExaminations(store);
-    snapshot.occurrences = loadHappened(store);
+    const auto fleet = loadFleet(store);
+    snapshot.units = fleet->units;
+    snapshot.examinationRules = fleet->rules;
+    snapshot.examinations = fleet->examinations;
+    snapshot.occurrences = fleet->occurrences;
     snapshot.choices = loadChoices(store, tourName, showName);
     snapshot.otherChoices = loadOverlappingChoices(store, tourName, showName);
     return snapshot;

@@ -65,6 +65,23 @@ Rows Store::rows(const QString& sql, const Bindings& bindings) {
   return connection_->rows(sql, bindings);
 }
 
+void Store::each(const QString& sql, const Bindings& bindings, const std::function<void(const Row&)>& look) {
+  connection_->each(sql, bindings, look);
+}
+
+QString Store::moment() {
+  if (phase_ != Phase::reading) {
+    return {};
+  }
+  if (engine() == Engine::postgresql) { // which transactions are seen: any that ends changes it
+    return one(QStringLiteral("SELECT pg_current_snapshot()::text AS seen"))->text("seen");
+  }
+  // What others committed, as this transaction sees it, and every row that was ever written from here.
+  const QVariant others = one(QStringLiteral("PRAGMA data_version"))->integer("data_version");
+  const QVariant own = one(QStringLiteral("SELECT total_changes() AS own"))->integer("own");
+  return others.toString() + u'/' + own.toString();
+}
+
 std::optional<Row> Store::one(const QString& sql, const Bindings& bindings) {
   Rows found = rows(sql, bindings);
   if (found.size() > 1) {

@@ -46,6 +46,8 @@ public:
   qint64 run(const QString& sql, const Bindings& bindings = {});
   /// All rows of an answer, read to the end.
   Rows rows(const QString& sql, const Bindings& bindings = {});
+  /// Shows each row to `look` as it comes. `look` must not use the store.
+  void each(const QString& sql, const Bindings& bindings, const std::function<void(const Row&)>& look);
   /// The one row, or none; throws where there are more.
   std::optional<Row> one(const QString& sql, const Bindings& bindings = {});
 
@@ -63,6 +65,17 @@ public:
     return inside(&Store::readingOnly, work);
   }
   bool inTransaction() const;
+  /// Names the state that a `reading` sees: as long as it is the same, nothing that is read is another one.
+  /// Only to be compared with what this very connection said. Empty where it cannot be named: outside a
+  /// transaction, and while writing.
+  QString moment();
+
+  /// Something long that was read whole, kept by the modules above until the moment is another one.
+  struct Kept {
+    QString moment;
+    std::shared_ptr<const void> what;
+  };
+  Kept& kept() { return kept_; }
 
   /// Writes a verified copy of a SQLite store to `target`, which must not exist yet: online, beside the
   /// running work. PostgreSQL is refused: its own pg_dump does that.
@@ -98,6 +111,7 @@ private:
   OpenHow how_;
   Phase phase_ = Phase::none;
   bool doomed_ = false;
+  Kept kept_;
 };
 
 } // namespace hangbook::store

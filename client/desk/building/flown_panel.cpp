@@ -13,6 +13,7 @@
 
 #include "desk/building/move_dialog.h"
 #include "desk/lists/list_page.h"
+#include "desk/source/apart.h"
 #include "desk/source/moved_source.h"
 #include "desk/style/scale.h"
 #include "desk/style/verdict_label.h"
@@ -193,8 +194,7 @@ void FlownPanel::begin() {
   reading_ = session_.work().start(
       this,
       [source = session_.source(), show = session_.show(), hang = choice_->hang](Watch&) {
-        return Read{std::make_shared<const options::Snapshot>(source->snapshot(show)),
-                    movedOf(*source).signedSettings(show, hang)};
+        return Read{takenApartElsewhere(source->snapshot(show)), movedOf(*source).signedSettings(show, hang)};
       },
       [this](const Read& read) {
         reading_.reset();

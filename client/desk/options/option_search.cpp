@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "desk/source/apart.h"
 #include "desk/source/planning_source.h"
 
 namespace hangbook::desk {
@@ -45,7 +46,7 @@ void OptionSearch::look() {
       this,
       [source = session_.source(), show = session_.show(), hang = session_.hang()](Watch& watch) {
         PlanningSource& planning = planningOf(*source);
-        auto snapshot = std::make_shared<const options::Snapshot>(source->snapshot(show));
+        auto snapshot = takenApartElsewhere(source->snapshot(show));
         auto found = source->decide(*snapshot, hang, [&watch](double share) {
           watch.setProgress(share);
           return !watch.cancelled();

@@ -25,7 +25,20 @@ double inUnitOf(double kilonewtons, const Figures& figures) {
 
 } // namespace
 
-QString describeLoads(const std::vector<Stop>& stops, const Figures& figures) {
+std::span<const Stop> stopsAround(const std::vector<Stop>& stops, const ShowKey& show) {
+  if (stops.size() <= mostBars) {
+    return stops;
+  }
+  const auto at = std::find_if(stops.begin(), stops.end(), [&show](const Stop& each) {
+    return ShowKey{each.show.tour, each.show.name} == show;
+  });
+  const auto before = static_cast<std::size_t>(at - stops.begin());
+  const std::size_t from =
+      std::min(before < mostBars / 2 ? 0 : before - mostBars / 2, stops.size() - mostBars);
+  return std::span(stops).subspan(from, mostBars);
+}
+
+QString describeLoads(std::span<const Stop> stops, const Figures& figures) {
   QStringList says;
   for (const Stop& each : stops) {
     if (each.heaviestKn) {
@@ -48,8 +61,17 @@ LoadChart::LoadChart(QWidget* parent) : QChartView(parent) {
 void LoadChart::setStops(const std::vector<Stop>& stops, const Figures& figures) {
   stops_ = stops;
   figures_ = figures;
-  setAccessibleDescription(describeLoads(stops, figures));
   draw();
+}
+
+void LoadChart::showAround(const ShowKey& show) {
+  if (show == around_) {
+    return;
+  }
+  around_ = show;
+  if (stops_.size() > mostBars) {
+    draw();
+  }
 }
 
 void LoadChart::changeEvent(QEvent* event) {
@@ -61,12 +83,20 @@ void LoadChart::changeEvent(QEvent* event) {
 
 void LoadChart::draw() {
   const Colours& colours = coloursOf(palette());
+  const std::span<const Stop> shown = stopsAround(stops_, around_);
+  setAccessibleDescription(describeLoads(shown, figures_));
   emptyChart(*chart());
+  chart()->setTitle(shown.size() == stops_.size()
+                        ? QString()
+                        : tr("Stops %1 to %2 of %3")
+                              .arg(shown.data() - stops_.data() + 1)
+                              .arg(shown.data() - stops_.data() + static_cast<std::ptrdiff_t>(shown.size()))
+                              .arg(stops_.size()));
   auto load = std::make_unique<QBarSet>(tr("heaviest point, at rest"));
   auto capacity = std::make_unique<QBarSet>(tr("what it may carry"));
   QStringList names;
   double most = 0.0;
-  for (const Stop& each : stops_) {
+  for (const Stop& each : shown) {
     names << each.show.name;
     const double carries = inUnitOf(each.heaviestKn.value_or(0.0), figures_);
     const double may = inUnitOf(each.heaviestCapacityKn.value_or(0.0), figures_);

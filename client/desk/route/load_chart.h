@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include <QChartView>
@@ -16,6 +17,8 @@ public:
   explicit LoadChart(QWidget* parent = nullptr);
 
   void setStops(const std::vector<Stop>& stops, const Figures& figures);
+  /// Of a long tour the stops around this one are shown.
+  void showAround(const ShowKey& show);
 
 protected:
   void changeEvent(QEvent* event) override;
@@ -25,9 +28,17 @@ private:
 
   std::vector<Stop> stops_;
   Figures figures_;
+  ShowKey around_;
 };
 
+/// So many stops stand beside each other with their names legible.
+inline constexpr std::size_t mostBars = 11;
+
+/// At most `mostBars` stops in a row, with that show in the middle where there are as many on both sides of
+/// it; of a show that is none of them the last ones.
+std::span<const Stop> stopsAround(const std::vector<Stop>& stops, const ShowKey& show);
+
 /// The same in words, for screen readers.
-QString describeLoads(const std::vector<Stop>& stops, const Figures& figures);
+QString describeLoads(std::span<const Stop> stops, const Figures& figures);
 
 } // namespace hangbook::desk

@@ -28,6 +28,9 @@ QString localTime(const QDateTime& instant, const venue::Venue* venue);
 /// The stops in order of date.
 std::vector<Stop> stopsOf(const Overview& overview);
 
+/// By which the list knows a stop.
+QString keyOf(const ShowKey& show);
+
 enum class RouteColumn {
   from,
   to,
@@ -53,7 +56,7 @@ private:
   Heading headingOf(RouteColumn column) const override;
   Cell cellOf(const Stop& stop, RouteColumn column) const override;
   QString keyOf(const Stop& stop) const override {
-    return stop.show.tour + QLatin1Char('\n') + stop.show.name;
+    return desk::keyOf(ShowKey{stop.show.tour, stop.show.name});
   }
 
   Figures figures_;

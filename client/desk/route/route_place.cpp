@@ -50,15 +50,17 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
   });
   connect(check_, &CheckPanel::optionsWanted, this, &RoutePlace::optionsWanted);
   connect(clashes_, &ClashPanel::optionsWanted, this, &RoutePlace::optionsWanted);
-  connect(page_, &ListPage::currentRowChanged, this, &RoutePlace::followTour);
-  connect(&session_, &Session::showChanged, this, &RoutePlace::followTour);
+  connect(page_, &ListPage::currentRowChanged, this, &RoutePlace::followStop);
+  connect(&session_, &Session::showChanged, this, &RoutePlace::followStop);
   showFacts();
 }
 
-/// The tour of the stop that is selected; without one, of the show that people are at.
-void RoutePlace::followTour() {
+/// The stop that is selected; without one, the show that people are at.
+void RoutePlace::followStop() {
   const int row = page_->currentRow();
-  check_->setTour(row >= 0 ? model_.at(row).show.tour : session_.show().tour);
+  const ShowKey at = row >= 0 ? ShowKey{model_.at(row).show.tour, model_.at(row).show.name} : session_.show();
+  check_->setTour(at.tour);
+  chart_->showAround(at);
 }
 
 QString RoutePlace::explanation() const {
@@ -89,8 +91,11 @@ void RoutePlace::showFacts() {
   });
   setNote(tr("%1 of %2 stops chosen").arg(done).arg(stops.size()));
   model_.setRows(std::move(stops));
+  followStop();
   chart_->setStops(model_.all(), session_.figures());
-  followTour();
+  if (page_->currentRow() < 0 && !session_.show().show.isEmpty()) {
+    page_->showKey(keyOf(session_.show())); // a long tour begins years ago
+  }
 }
 
 } // namespace hangbook::desk

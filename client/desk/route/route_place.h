@@ -28,7 +28,7 @@ Q_SIGNALS:
 
 private:
   void showFacts();
-  void followTour();
+  void followStop();
 
   Session& session_;
   RouteModel model_;

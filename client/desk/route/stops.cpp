@@ -58,6 +58,10 @@ void addChoice(Stop& stop, const options::Choice& choice, const Overview& overvi
 
 } // namespace
 
+QString keyOf(const ShowKey& show) {
+  return show.tour + QLatin1Char('\n') + show.show;
+}
+
 QString localTime(const QDateTime& instant, const venue::Venue* venue) {
   if (!instant.isValid()) {
     return {};

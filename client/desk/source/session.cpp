@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include "catalogue/both_units.h"
+#include "desk/source/apart.h"
 #include "quantity/error.h"
 
 namespace hangbook::desk {
@@ -53,8 +54,9 @@ void Session::reload() {
   work_.start(
       this,
       [source = source_](Watch&) {
-        auto overview = std::make_shared<Overview>(source->overview());
-        overview->sums = sumsOf(overview->units);
+        Overview read = source->overview();
+        read.sums = sumsOf(read.units);
+        auto overview = takenApartElsewhere(std::move(read));
         auto names =
             std::make_shared<std::vector<std::string>>(catalogue::namesWithQuantities(overview->catalogue));
         return Read{source->storeLine(), std::move(overview), std::move(names)};

@@ -37,6 +37,7 @@
 #include "store/calendar_store.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
+#include "store/fleet_read.h"
 #include "store/fleet_store.h"
 #include "store/gate_store.h"
 #include "store/mark_store.h"
@@ -152,10 +153,11 @@ private:
       all.venues = store::loadVenues(store);
       all.catalogue = store::loadCatalogue(store);
       all.connections = store::loadConnections(store);
-      all.units = store::loadUnits(store);
-      all.rules = store::loadExaminationRules(store);
-      all.examinations = store::loadNewestExaminations(store);
-      all.occurrences = store::loadHappened(store);
+      const auto fleet = store::loadFleet(store);
+      all.units = fleet->units;
+      all.rules = fleet->rules;
+      all.examinations = fleet->examinations;
+      all.occurrences = fleet->occurrences;
       all.plugs = store::loadCabling(store).plugs;
       all.places = store::loadPlaces(store);
       for (const calendar::Show& show : all.shows) {

@@ -72,6 +72,8 @@ void dressChart(QChartView& view) {
     axis->setLinePenColor(colours.frame);
   }
   chart.setBackgroundBrush(colours.sheet);
+  chart.setTitleFont(note);
+  chart.setTitleBrush(colours.text);
   chart.legend()->setLabelColor(colours.text);
   chart.legend()->setFont(note);
   chart.legend()->setAlignment(Qt::AlignTop);

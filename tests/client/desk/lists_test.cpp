@@ -120,6 +120,28 @@ BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
   BOOST_TEST(column(model, static_cast<int>(RouteColumn::way)) == "–|11 km");
 }
 
+BOOST_AUTO_TEST_CASE(a_long_tour_is_drawn_around_the_stop_that_is_looked_at) {
+  std::vector<Stop> stops(100);
+  for (std::size_t i = 0; i < stops.size(); ++i) {
+    stops[i].show.tour = QStringLiteral("Parade");
+    stops[i].show.name = QString::number(i);
+  }
+  const auto firstAround = [&](const char* show) {
+    const auto shown = stopsAround(stops, {QStringLiteral("Parade"), QString::fromLatin1(show)});
+    BOOST_TEST(shown.size() == mostBars);
+    return shown.front().show.name.toStdString();
+  };
+  BOOST_TEST(firstAround("50") == "45");
+  BOOST_TEST(firstAround("5") == "0");
+  BOOST_TEST(firstAround("6") == "1");
+  BOOST_TEST(firstAround("0") == "0");
+  BOOST_TEST(firstAround("94") == "89");
+  BOOST_TEST(firstAround("99") == "89");
+  BOOST_TEST(firstAround("none of them") == "89");
+  stops.resize(mostBars);
+  BOOST_TEST(stopsAround(stops, {}).size() == mostBars);
+}
+
 BOOST_AUTO_TEST_CASE(records_tell_what_is_not_known) {
   const auto records = recordsOf(smallOverview());
   RecordModel model;
