@@ -15,7 +15,7 @@ std::shared_ptr<const FleetRead> loadFleet(Store& store) {
     }
     const auto read = std::make_shared<const FleetRead>(FleetRead{
         loadUnits(store), loadExaminationRules(store), loadNewestExaminations(store), loadHappened(store)});
-    if (!moment.isEmpty()) {
+    if (!moment.isEmpty() && !store.isWriting()) { // what is being written may yet be taken back
       kept = {moment, read};
     }
     return read;

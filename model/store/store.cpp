@@ -70,11 +70,13 @@ void Store::each(const QString& sql, const Bindings& bindings, const std::functi
 }
 
 QString Store::moment() {
-  if (phase_ != Phase::reading) {
+  if (phase_ == Phase::none) {
     return {};
   }
   if (engine() == Engine::postgresql) { // which transactions are seen: any that ends changes it
-    return one(QStringLiteral("SELECT pg_current_snapshot()::text AS seen"))->text("seen");
+    return phase_ == Phase::writing
+               ? QString()
+               : one(QStringLiteral("SELECT pg_current_snapshot()::text AS seen"))->text("seen");
   }
   // What others committed, as this transaction sees it, and every row that was ever written from here.
   const QVariant others = one(QStringLiteral("PRAGMA data_version"))->integer("data_version");

@@ -65,9 +65,10 @@ public:
     return inside(&Store::readingOnly, work);
   }
   bool inTransaction() const;
-  /// Names the state that a `reading` sees: as long as it is the same, nothing that is read is another one.
+  bool isWriting() const { return phase_ == Phase::writing; }
+  /// Names the state that a transaction sees: as long as it is the same, nothing that is read is another one.
   /// Only to be compared with what this very connection said. Empty where it cannot be named: outside a
-  /// transaction, and while writing.
+  /// transaction, and on PostgreSQL while writing.
   QString moment();
 
   /// Something long that was read whole, kept by the modules above until the moment is another one.

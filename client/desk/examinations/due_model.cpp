@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/examinations/due_model.h"
 
+#include <algorithm>
 #include <limits>
+#include <utility>
 
 #include "desk/style/figures.h"
 #include "desk/words/plain_words.h"
@@ -42,8 +44,11 @@ QString bestInWords(const calendar::Planned& line) {
   return line.ahead ? Words::tr("%1, ahead").arg(where) : where;
 }
 
-void DueModel::setLines(std::vector<calendar::Planned> lines, QDate today) {
-  today_ = today;
+void DueModel::setFacts(std::shared_ptr<const Overview> facts) {
+  const auto before = std::exchange(facts_, std::move(facts)); // until no row points into it
+  std::vector<const calendar::Planned*> lines(facts_->due.size());
+  std::transform(facts_->due.begin(), facts_->due.end(), lines.begin(),
+                 [](const calendar::Planned& line) { return &line; });
   setRows(std::move(lines));
 }
 
@@ -95,7 +100,7 @@ Cell DueModel::stateOf(const calendar::Planned& line) const {
             .verdict = options::Verdict::fails,
             .toolTip = Words::tr("The last examination no longer stands.")};
   }
-  if (today_.daysTo(line.due.due) <= soonDays) {
+  if (facts_->today.daysTo(line.due.due) <= soonDays) {
     return {.text = Words::tr("due soon"),
             .number = 2,
             .verdict = options::Verdict::tight,
@@ -107,7 +112,7 @@ Cell DueModel::stateOf(const calendar::Planned& line) const {
           .toolTip = Words::tr("The last examination stands.")};
 }
 
-Cell DueModel::cellOf(const calendar::Planned& line, DueColumn column) const {
+Cell DueModel::shown(const calendar::Planned& line, DueColumn column) const {
   switch (column) {
   case DueColumn::state:
     return stateOf(line);
@@ -123,7 +128,7 @@ Cell DueModel::cellOf(const calendar::Planned& line, DueColumn column) const {
     if (!line.due.due.isValid()) {
       return {.text = QStringLiteral("–"), .number = std::numeric_limits<double>::lowest()};
     }
-    const auto days = today_.daysTo(line.due.due);
+    const auto days = facts_->today.daysTo(line.due.due);
     return {.text = QString::number(days), .number = static_cast<double>(days)};
   }
   case DueColumn::serial:

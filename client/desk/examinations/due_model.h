@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
+
 #include "calendar/where_best.h"
 #include "desk/lists/table_model.h"
+#include "desk/source/overview.h"
 
 namespace hangbook::desk {
 
@@ -12,18 +15,23 @@ enum class DueColumn { state, due, days, serial, type, rule, best, last, place, 
 QString bestInWords(const calendar::Planned& line);
 bool isOverdue(const fleet::Due& due);
 
-class DueModel : public ListOf<calendar::Planned, DueColumn> {
+/// Its lines are those of the facts that it keeps: nothing of 100,000 is copied.
+class DueModel : public ListOf<const calendar::Planned*, DueColumn> {
 public:
   using ListOf::ListOf;
-  void setLines(std::vector<calendar::Planned> lines, QDate today);
+  /// Of `workedOut` facts.
+  void setFacts(std::shared_ptr<const Overview> facts);
 
 private:
   Heading headingOf(DueColumn column) const override;
-  Cell cellOf(const calendar::Planned& line, DueColumn column) const override;
-  QString keyOf(const calendar::Planned& line) const override { return line.due.serial; }
+  Cell cellOf(const calendar::Planned* const& line, DueColumn column) const override {
+    return shown(*line, column);
+  }
+  QString keyOf(const calendar::Planned* const& line) const override { return line->due.serial; }
+  Cell shown(const calendar::Planned& line, DueColumn column) const;
   Cell stateOf(const calendar::Planned& line) const;
 
-  QDate today_;
+  std::shared_ptr<const Overview> facts_;
 };
 
 } // namespace hangbook::desk

@@ -134,7 +134,7 @@ void ExaminationsPlace::takeFocus() {
 void ExaminationsPlace::showFacts() {
   const Overview& overview = session_.overview();
   const int row = page_->currentRow();
-  const QString kept = row < 0 ? QString() : model_.at(row).due.serial;
+  const QString kept = row < 0 ? QString() : model_.at(row)->due.serial;
   const auto never = std::count_if(overview.due.begin(), overview.due.end(),
                                    [](const calendar::Planned& each) { return !each.due.last.isValid(); });
   const auto overdue =
@@ -142,7 +142,7 @@ void ExaminationsPlace::showFacts() {
         return each.due.last.isValid() && isOverdue(each.due);
       });
   setNote(tr("%1 overdue · %2 without a record").arg(overdue).arg(never));
-  model_.setLines(overview.due, overview.today);
+  model_.setFacts(session_.facts());
   chart_->setFacts(overview.due, overview.shows, overview.today);
   form_->setPeople(overview.people, overview.atDesk, overview.today);
   showVisits();
@@ -162,7 +162,7 @@ void ExaminationsPlace::showVisits() {
   slots_.clear();
   visits_->addItem(tr("Wherever it is best done"));
   const QDate until = session_.overview().today.addYears(1);
-  for (const calendar::Visit& visit : calendar::visits(session_.overview().due)) {
+  for (const calendar::Visit& visit : session_.overview().visits) {
     if (visit.slot.to <= until && !isOverdue(visit.units.front().due)) {
       visits_->addItem(visitInWords(visit));
       slots_.push_back(visit.slot);
@@ -181,7 +181,7 @@ void ExaminationsPlace::keepVisit() {
     return;
   }
   page_->proxy().setKeeps([this, slot = slots_[static_cast<std::size_t>(row) - 1]](int source) {
-    const calendar::Planned& line = model_.at(source);
+    const calendar::Planned& line = *model_.at(source);
     return isSameVisit(line.slot, slot) && !isOverdue(line.due);
   });
 }
@@ -191,7 +191,7 @@ void ExaminationsPlace::showHidden() {
   int shown = 0;
   int all = 0;
   for (int row = 0; row < model_.rowCount(); ++row) {
-    if (isOverdue(model_.at(row).due)) {
+    if (isOverdue(model_.at(row)->due)) {
       ++all;
       shown += page_->proxy().mapFromSource(model_.index(row, 0)).isValid() ? 1 : 0;
     }
@@ -202,7 +202,7 @@ void ExaminationsPlace::showHidden() {
 
 void ExaminationsPlace::showSubject() {
   const int row = page_->currentRow();
-  form_->setSubject(row < 0 ? std::nullopt : std::optional(model_.at(row).due));
+  form_->setSubject(row < 0 ? std::nullopt : std::optional(model_.at(row)->due));
 }
 
 void ExaminationsPlace::writeCalendar() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/fleet/fleet_model.h"
 
+#include <set>
 #include <utility>
 
 #include <QHash>
@@ -18,22 +19,22 @@ void FleetModel::setFacts(std::shared_ptr<const Overview> facts) {
             .own = Words::tr("own"),
             .kinds = {},
             .states = {}};
-  QHash<QString, const fleet::Due*> first;
-  for (const calendar::Planned& line : facts_->due) {
-    if (!first.contains(line.due.serial)) { // the lines come the most pressing first
-      first.insert(line.due.serial, &line.due);
-    }
-  }
   std::vector<FleetLine> lines;
   lines.reserve(facts_->units.size());
-  for (const fleet::Unit& unit : facts_->units) {
-    lines.push_back({&unit, first.value(unit.serial, nullptr)});
-    if (QString& kind = texts_.kinds[unit.kind]; kind.isEmpty()) {
-      kind = wordOf(unit.kind);
-    }
-    if (QString& state = texts_.states[unit.state]; state.isEmpty()) {
-      state = wordOf(unit.state);
-    }
+  std::set<fleet::UnitKind> kinds;
+  std::set<fleet::UnitState> states;
+  for (std::size_t i = 0; i < facts_->units.size(); ++i) {
+    const fleet::Unit& unit = facts_->units[i];
+    const int soonest = facts_->soonest[i];
+    lines.push_back({&unit, soonest < 0 ? nullptr : &facts_->due[static_cast<std::size_t>(soonest)].due});
+    kinds.insert(unit.kind);
+    states.insert(unit.state);
+  }
+  for (const fleet::UnitKind kind : kinds) {
+    texts_.kinds.insert(kind, wordOf(kind));
+  }
+  for (const fleet::UnitState state : states) {
+    texts_.states.insert(state, wordOf(state));
   }
   setRows(std::move(lines));
 }

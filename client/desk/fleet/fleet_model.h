@@ -24,6 +24,7 @@ enum class FleetColumn { serial, kind, type, state, place, cart, due, weighed, o
 class FleetModel : public ListOf<FleetLine, FleetColumn> {
 public:
   using ListOf::ListOf;
+  /// Of `workedOut` facts.
   void setFacts(std::shared_ptr<const Overview> facts);
   void setFigures(const Figures& figures);
 

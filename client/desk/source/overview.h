@@ -53,6 +53,8 @@ struct Overview {
   /// What every unit owes under every rule that speaks of it, the most pressing first, each with where on the
   /// route it is best examined.
   std::vector<calendar::Planned> due{};
+  std::vector<int> soonest{};            ///< of each unit the first line of `due` that is its own; −1: none
+  std::vector<calendar::Visit> visits{}; ///< the lines of `due` by where they are best made
   std::vector<options::Choice> choices{}; ///< the latest of each hang
   std::vector<calendar::Plug> plugs{};    ///< of all shows
   std::vector<marks::MarkUsed> marks{};   ///< newest first, without the corrected ones

@@ -54,9 +54,7 @@ void Session::reload() {
   work_.start(
       this,
       [source = source_](Watch&) {
-        Overview read = source->overview();
-        read.sums = sumsOf(read.units);
-        auto overview = takenApartElsewhere(std::move(read));
+        auto overview = takenApartElsewhere(source->overview());
         auto names =
             std::make_shared<std::vector<std::string>>(catalogue::namesWithQuantities(overview->catalogue));
         return Read{source->storeLine(), std::move(overview), std::move(names)};

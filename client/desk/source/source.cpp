@@ -28,9 +28,7 @@ StoreLine Source::storeLine() {
 
 Overview Source::overview() {
   refuseWindowThread("the overview");
-  Overview all = readOverview();
-  all.due = dueLines(all);
-  return all;
+  return workedOut(readOverview());
 }
 
 options::Snapshot Source::snapshot(const ShowKey& show) {

@@ -49,7 +49,7 @@ BOOST_DATA_TEST_CASE(serials_sort_by_their_numbers,
 BOOST_AUTO_TEST_CASE(fleet_sorts_searches_and_keeps_what_is_not_known_last) {
   FleetModel model;
   const QAbstractItemModelTester tester(&model, fatal);
-  model.setFacts(std::make_shared<const Overview>(smallOverview()));
+  model.setFacts(std::make_shared<const Overview>(workedOut(smallOverview())));
   SortFilter proxy;
   const QAbstractItemModelTester proxyTester(&proxy, fatal);
   proxy.setModel(model);
@@ -75,7 +75,7 @@ BOOST_AUTO_TEST_CASE(due_list_puts_first_what_has_no_record_then_the_earliest) {
   BOOST_TEST(bestInWords(lines[3]).toStdString() == "warehouse by 2027-04-30");
   DueModel model;
   const QAbstractItemModelTester tester(&model, fatal);
-  model.setLines(lines, overview.today);
+  model.setFacts(std::make_shared<const Overview>(workedOut(overview)));
   BOOST_TEST(column(model, static_cast<int>(DueColumn::state)) ==
              "none recorded|none recorded|overdue|due soon");
 }
@@ -174,7 +174,7 @@ BOOST_AUTO_TEST_CASE(a_stack_reads_as_crew_say_it) {
 
 BOOST_AUTO_TEST_CASE(columns_share_what_is_over_and_keep_their_least_width) {
   FleetModel model;
-  model.setFacts(std::make_shared<const Overview>(smallOverview()));
+  model.setFacts(std::make_shared<const Overview>(workedOut(smallOverview())));
   ListPage page(QStringLiteral("fitList"), QStringLiteral("Units"), model,
                 static_cast<int>(FleetColumn::owner), 0, Qt::AscendingOrder);
   const auto widths = [&](int width) {
@@ -205,7 +205,7 @@ BOOST_AUTO_TEST_CASE(an_empty_list_says_why) {
   auto* empty = page.findChild<QWidget*>(QStringLiteral("testListEmpty"));
   BOOST_TEST_REQUIRE(empty != nullptr);
   BOOST_TEST(empty->property("text").toString().toStdString() == "none at all");
-  model.setFacts(std::make_shared<const Overview>(smallOverview()));
+  model.setFacts(std::make_shared<const Overview>(workedOut(smallOverview())));
   BOOST_TEST(empty->isHidden());
   page.proxy().setWords(QStringLiteral("xyzzy"));
   BOOST_TEST(!empty->isHidden());
