@@ -118,6 +118,7 @@ void askIdle(const ExaminationRule& rule, const Examination* last,
 } // namespace
 
 LastExaminations::LastExaminations(const std::vector<Examination>& examinations) {
+  last_.reserve(static_cast<qsizetype>(examinations.size()));
   takeStanding(examinations, [&](const Examination& each) {
     const Examination*& known = last_[{each.serial, each.rule}];
     if (known == nullptr ||
