@@ -187,7 +187,7 @@ void check(const Bar& bar, const std::vector<Element>& stack, const std::optiona
                              ", an element of the stack");
     }
   }
-  const std::size_t held = chain ? static_cast<std::size_t>(chain->held) : 0;
+  const std::size_t held = static_cast<std::size_t>(heldBy(chain));
   for (std::size_t i = 0; i < stack.size(); ++i) {
     checkElement(stack[i], i, i + 1 == stack.size(), held == i + 1);
   }

@@ -39,7 +39,7 @@ public:
         if (propped_) {
           throw Error(Trouble::notPossible, "the hang would rest on a knife's edge: any touch moves it");
         }
-        return {angles_, taut_ ? pull_ : 0.0};
+        return {angles_, pull_};
       }
     }
     throw Error(Trouble::notPossible, "the hang does not come to rest within its travels");
@@ -185,20 +185,19 @@ private:
     }
     double worst = stillForce;
     Eigen::Index which = -1;
-    const double pull = taut_ ? pull_ : 0.0;
     for (std::size_t k = 0; k < state_.size(); ++k) {
       const auto i = static_cast<Eigen::Index>(k);
       if (state_[k] == At::free || !(low_(i) < high_(i))) {
         continue;
       }
-      const double push = slope_(i) + pull * chainSlope_(i);
+      const double push = slope_(i) + pull_ * chainSlope_(i);
       const double wrong = state_[k] == At::low ? -push : push;
       if (wrong > worst) {
         worst = wrong;
         which = i;
       }
     }
-    if (taut_ && -pull > worst) {
+    if (-pull_ > worst) {
       taut_ = false;
       pull_ = 0.0;
       return true;
@@ -221,7 +220,7 @@ private:
   Eigen::VectorXd chainSlope_;
   bool taut_ = false;
   bool propped_ = false; ///< the last step needed a curvature that is not the shape's own
-  double pull_ = 0.0;
+  double pull_ = 0.0;    ///< of the chain, per total weight; 0 while it is slack
 };
 
 } // namespace

@@ -204,7 +204,7 @@ HangingShape Shape::forBuild(const Hang& hang, const Doubts& doubts, const Build
 }
 
 HangShapes::HangShapes(const Hang& hang, const Doubts& doubts, Span swungDeg)
-    : hang_(hang), doubts_(doubts), held_(hang.chain ? static_cast<std::size_t>(hang.chain->held) : 0),
+    : hang_(hang), doubts_(doubts), held_(static_cast<std::size_t>(heldBy(hang.chain))),
       pivotHeld_(held_ > 0 && std::holds_alternative<Pivot>(hang.stack[held_ - 1].joint)),
       known_(doubts.known()), swungDeg_(swungDeg) {}
 

@@ -92,6 +92,11 @@ struct Chain {
   int held{}; ///< the element it holds, counted from 1
 };
 
+/// The element that the chain holds, counted from 1; 0 without a chain.
+constexpr int heldBy(const std::optional<Chain>& chain) {
+  return chain ? chain->held : 0;
+}
+
 /// Side-pair: either a tilt or an actuator angle, and a pan. Fore-aft-pair: a tilt. Single: nothing.
 struct Setting {
   std::optional<double> tiltDeg;

@@ -184,7 +184,7 @@ double leastTension(const Assembly& assembly, const std::vector<Element>& stack,
 void carry(const Assembly& assembly, const std::vector<Element>& stack, const std::optional<Chain>& chain,
            const Attitude& attitude, Statics& into, const Back* back) {
   const Vec2 up = attitude.upInPlane();
-  const std::size_t held = chain ? static_cast<std::size_t>(chain->held) : 0;
+  const std::size_t held = static_cast<std::size_t>(heldBy(chain));
   const bool pivotHeld = held > 0 && std::holds_alternative<Pivot>(stack[held - 1].joint);
   const ChainLine* line = chain ? &*assembly.line : nullptr;
   Vec2 pull;

@@ -38,7 +38,7 @@ Layout layOut(const Hang& hang, const Statics& statics) {
   std::transform(statics.joints.begin(), statics.joints.end(), jointDeg.begin(),
                  [](const JointStatics& joint) { return joint.angleDeg; });
   Assembly assembly;
-  assemble(hang.bar, hang.stack, jointDeg, hang.chain ? hang.chain->held : 0, assembly);
+  assemble(hang.bar, hang.stack, jointDeg, heldBy(hang.chain), assembly);
   const Balance settled = settledAgain(hang, assembly, statics);
   const Attitude& attitude = settled.attitude;
 

@@ -238,7 +238,7 @@ Settled settle(const Hang& hang) {
   }
   for (std::size_t i = 0; i < hang.stack.size(); ++i) {
     const Piece& piece = assembly.pieces[i];
-    const bool pulled = hang.chain && static_cast<int>(i) < hang.chain->held;
+    const bool pulled = static_cast<int>(i) < heldBy(hang.chain);
     Load load;
     load.upInPlane = attitude.upInPlane();
     load.upLeft = attitude.left.z;
@@ -306,7 +306,7 @@ Statics asStatics(const Settled& settled) {
 Statics standing(const Hang& hang) {
   try {
     Statics statics = solve(hang);
-    if (standsAsAssembled(hang.stack, statics, hang.chain ? hang.chain->held : 0)) {
+    if (standsAsAssembled(hang.stack, statics, heldBy(hang.chain))) {
       return statics;
     }
   } catch (const Error& error) {

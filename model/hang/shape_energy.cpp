@@ -15,7 +15,7 @@ void ShapeEnergy::assembleAt(const Eigen::VectorXd& angles, Assembly& into) cons
   for (Eigen::Index i = 0; i < count(); ++i) {
     jointDeg[jointOf(i)] = toDegrees(angles(i));
   }
-  assemble(hang_.bar, hang_.stack, jointDeg, hang_.chain ? hang_.chain->held : 0, into);
+  assemble(hang_.bar, hang_.stack, jointDeg, heldBy(hang_.chain), into);
 }
 
 void ShapeEnergy::moveTo(const Eigen::VectorXd& angles) {
@@ -36,7 +36,7 @@ Vec2 ShapeEnergy::leverOf(std::size_t joint) const {
 }
 
 bool ShapeEnergy::holds(std::size_t joint) const {
-  return hang_.chain && static_cast<int>(joint) < hang_.chain->held;
+  return static_cast<int>(joint) < heldBy(hang_.chain);
 }
 
 Eigen::VectorXd ShapeEnergy::slope() const {

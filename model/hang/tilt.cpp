@@ -125,7 +125,7 @@ std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double 
     const double left = low + cell * width;
     if (here == 0.0) {
       add(left + width);
-    } else if (last != 0.0 && (here > 0.0) != (last > 0.0)) {
+    } else if ((here > 0.0) != (last > 0.0)) { // a zero at `last` itself is found again, and counts once
       add(zeroBetween(left, left + width, last, value, slope));
     } else if (cell > 0 && std::abs(last) <= std::abs(before) && std::abs(last) <= std::abs(here) &&
                (before > 0.0) == (last > 0.0)) {

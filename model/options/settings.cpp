@@ -117,7 +117,7 @@ bool hingesOnUnknown(const Rig& rig, const hang::Statics& statics, QStringList& 
 
 /// The real shape of `rig.hang`; as assembled, by `solver`, where that is it.
 void stand(const Rig& rig, const hang::Solver& solver, hang::Statics& into) {
-  const int held = rig.hang.chain ? rig.hang.chain->held : 0;
+  const int held = hang::heldBy(rig.hang.chain);
   try {
     solver.at(rig.hang.set, into);
     if (hang::standsAsAssembled(rig.hang.stack, into, held)) {

@@ -119,6 +119,21 @@ BOOST_AUTO_TEST_CASE(a_joint_is_open_by_however_little_the_chain_is_too_long) {
   BOOST_TEST(!shut.chain->tension.has_value());
 }
 
+/// A chain that just reaches where the cabinet hangs without one has nothing to carry there.
+BOOST_AUTO_TEST_CASE(a_chain_that_just_reaches_pulls_nothing) {
+  hang::Hang hang = oneSeated(80.0);
+  const double freeRad = std::atan2(0.4, 0.3);
+  const hang::Vec2 eye = hang::turnBy(freeRad)({-0.8, 0.0});
+  const double straight = hang::length(*hang.bar.chainAnchor - eye);
+  for (const double longer : {5e-10, 1e-12, -1e-12}) {
+    hang.chain = hang::Chain{0.04, straight - 0.4 + longer, 10, 1};
+    const hang::Settled settled = hang::settle(hang);
+    BOOST_TEST(settled.chain->taut);
+    BOOST_TEST(settled.joints[0].openDeg == hang::toDegrees(freeRad), boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(std::abs(settled.chain->tension.value()) < 1e-5);
+  }
+}
+
 BOOST_AUTO_TEST_CASE(with_slack_that_is_never_used_up_the_chain_carries_nothing) {
   hang::Hang hang = oneSeated(1.0);
   hang.chain = hang::Chain{0.06, 0.0, 10, 1};

@@ -63,4 +63,33 @@ BOOST_AUTO_TEST_CASE(a_fore_aft_pair_is_tried_as_far_as_its_hoists_may_differ) {
   BOOST_TEST(reach(0.0, 0.4, -0.6, 0.0) == 0.0);
 }
 
+/// A chain on a joint that has no travel is tried at the one mark that reaches; in doubt, at the one that
+/// reaches with every link at its shortest. A doubt that nobody can tell leaves the mark as the figures say.
+BOOST_AUTO_TEST_CASE(a_chain_beside_a_fixed_joint_has_the_first_mark_that_surely_reaches) {
+  Rig rig = rigOf(testing::smallHarbourShow());
+  BOOST_REQUIRE(rig.hang.chain.has_value());
+  hang::Element& held = rig.hang.stack[static_cast<std::size_t>(rig.hang.chain->held) - 1];
+  held.joint = hang::Pinned{-3.0, {hang::Vec2{0.0, -0.03}, hang::Vec2{-0.08, -0.03}}};
+  rig.holes.clear(); // each joint at its first hole
+  rig.doubts = {};
+  rig.doubts.figures.stack.resize(rig.hang.stack.size());
+  const auto mark = [&] {
+    const options::Settings all = options::settingsOf(rig, 0.0);
+    BOOST_REQUIRE(!all.settled.empty());
+    for (const options::Settled& each : all.settled) {
+      BOOST_TEST((each.setting.mark == all.settled.front().setting.mark));
+    }
+    return all.settled.front().setting.mark.value();
+  };
+  const int stated = mark();
+  const double straight = options::settingsOf(rig, 0.0).settled.front().statics.chain->straight;
+  const double pitch = rig.hang.chain->pitch;
+  const double fixed = rig.hang.chain->fixed;
+  BOOST_TEST(stated == std::ceil((straight - fixed) / pitch));
+  rig.doubts.figures.linkShorter = 0.25 * pitch;
+  BOOST_TEST(mark() == std::ceil((straight - fixed) / (0.75 * pitch)));
+  rig.doubts.figures.frame.place = std::nan("");
+  BOOST_TEST(mark() == stated);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

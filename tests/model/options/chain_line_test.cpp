@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where a cabinet stands in the chain's straight line, by figures put in by hand.
+#include <boost/test/unit_test.hpp>
+
+#include <algorithm>
+
+#include "options/weight_limits.h"
+#include "print.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+
+namespace {
+
+/// A chain straight down from (0, 0) to (0, −1) at the second cabinet; the first one has the outline given.
+struct Line {
+  Case option;
+  Settled settled;
+  catalogue::CabinetType cabinet;
+  catalogue::ChainType chain;
+  catalogue::Join join;
+
+  explicit Line(const std::vector<hang::Vec2>& outline) {
+    chain.limit = kilonewtons(10);
+    join.kind = catalogue::JointKind::pinned;
+    option.cabinets = {&cabinet, &cabinet};
+    option.joins = {&join, &join};
+    option.chain = &chain;
+    option.held = 2;
+    auto limits = std::make_shared<WeightLimits>();
+    limits->dynamic.value = limits->liftShare.value = limits->accessory.value = 1.0;
+    option.weight = limits;
+    settled.statics.chain = hang::ChainStatics{1.0, 1.0, 0.0, 100.0, false, 100.0};
+    settled.build.carried = hang::CarriedWorst::begun(2);
+    settled.layout.forward = {1.0, 0.0, 0.0};
+    settled.layout.left = {0.0, 1.0, 0.0};
+    settled.layout.up = {0.0, 0.0, 1.0};
+    settled.layout.chainAnchor = hang::Vec3{0.0, 0.0, 0.0};
+    settled.layout.elements.resize(2);
+    for (const hang::Vec2 corner : outline) {
+      settled.layout.elements[0].outline.push_back({corner.x, 0.0, corner.z});
+    }
+    settled.layout.elements[1].chainEye = hang::Vec3{0.0, 0.0, -1.0};
+  }
+
+  Verdict verdict() const { return chainRule.evaluate(option, &settled, 8.0).verdict; }
+  /// The same behind the bar as before it, and the corners taken the other way round.
+  Verdict mirrored() const {
+    Line other = *this;
+    for (hang::Vec3& corner : other.settled.layout.elements[0].outline) {
+      corner.x = -corner.x;
+    }
+    BOOST_TEST(other.verdict() == verdict());
+    auto& outline = other.settled.layout.elements[0].outline;
+    std::reverse(outline.begin(), outline.end());
+    BOOST_TEST(other.verdict() == verdict());
+    return verdict();
+  }
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(chain_line)
+
+BOOST_AUTO_TEST_CASE(a_cabinet_across_the_line_leaves_its_pull_not_known) {
+  BOOST_TEST(Line({{-0.5, -0.3}, {0.5, -0.3}, {0.5, -0.6}, {-0.5, -0.6}}).mirrored() == Verdict::unproven);
+  BOOST_TEST(Line({{-0.5, -0.3}, {0.001, -0.4}, {-0.5, -0.6}}).mirrored() == Verdict::unproven);
+}
+
+BOOST_AUTO_TEST_CASE(a_cabinet_beside_above_or_below_it_does_not) {
+  BOOST_TEST(Line({{0.1, -0.3}, {0.5, -0.3}, {0.5, -0.6}, {0.1, -0.6}}).mirrored() == Verdict::holds);
+  BOOST_TEST(Line({{-0.5, 0.6}, {0.5, 0.6}, {0.5, 0.1}, {-0.5, 0.1}}).mirrored() == Verdict::holds);
+  BOOST_TEST(Line({{-0.5, -1.1}, {0.5, -1.1}, {0.5, -1.6}, {-0.5, -1.6}}).mirrored() == Verdict::holds);
+}
+
+/// A corner, an edge or an end that just touches is not in the way.
+BOOST_AUTO_TEST_CASE(what_only_touches_it_does_not) {
+  BOOST_TEST(Line({{0.0, -0.4}, {0.5, -0.3}, {0.5, -0.6}}).mirrored() == Verdict::holds);
+  BOOST_TEST(Line({{0.0, -0.3}, {0.5, -0.3}, {0.5, -0.6}, {0.0, -0.6}}).mirrored() == Verdict::holds);
+  BOOST_TEST(Line({{-0.5, 0.0}, {0.5, 0.0}, {0.5, 0.4}, {-0.5, 0.4}}).mirrored() == Verdict::holds);
+  BOOST_TEST(Line({{-0.5, -1.0}, {0.5, -1.0}, {0.5, -1.4}, {-0.5, -1.4}}).mirrored() == Verdict::holds);
+}
+
+BOOST_AUTO_TEST_CASE(slack_on_a_pivot_fails_and_beside_pinned_joints_does_not) {
+  Line line({{0.1, -0.3}, {0.5, -0.3}, {0.5, -0.6}});
+  line.settled.statics.chain->tension = 0.0;
+  BOOST_TEST(line.verdict() == Verdict::holds);
+  line.join.kind = catalogue::JointKind::pivot;
+  BOOST_TEST(line.verdict() == Verdict::fails);
+  line.settled.statics.chain->tension = 0.001;
+  BOOST_TEST(line.verdict() == Verdict::holds);
+}
+
+/// More on the way to the hang than as set counts; less does not.
+BOOST_AUTO_TEST_CASE(the_worst_step_of_the_build_counts) {
+  Line line({{0.1, -0.3}, {0.5, -0.3}, {0.5, -0.6}});
+  line.settled.build.carried.chain = 99.0;
+  BOOST_TEST(chainRule.evaluate(line.option, &line.settled, 8.0).value == 0.1);
+  line.settled.build.carried.chain = 10000.0;
+  BOOST_TEST(chainRule.evaluate(line.option, &line.settled, 8.0).value == 10.0);
+  BOOST_TEST(line.verdict() == Verdict::tight);
+  line.settled.build.carried.chain = 10001.0;
+  BOOST_TEST(line.verdict() == Verdict::fails);
+  line.settled.build.carried = {}; // nobody has worked it out
+  BOOST_TEST(line.verdict() == Verdict::unproven);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
