@@ -378,22 +378,18 @@ BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& no
   const HangingSpan& hanging = shape.hanging;
   const Span pan = hull(stated.restPanDeg, hang.set.panDeg);
   const double tilt = hang.set.tiltDeg.value_or(0.0);
-  Span actuator;
-  if (nominal.side) {
-    actuator = hull(stated.restActuatorDeg, actuatorDeg);
-    if (pan.magnitude() > 0.0 && stated.levelActuatorDeg == stated.restActuatorDeg) {
-      // As stated it cannot be level, but a corner may be, or the other way about.
-      const Range travel = std::get<SidePair>(hang.bar.picks).tiltTravelDeg;
-      actuator = hull(actuator, {travel.low, travel.high});
-    } else if (pan.magnitude() > 0.0) {
-      actuator = hull(actuator,
-                      actuatorWithin(hang, doubts, hanging, 0.0, stated.restPanDeg, stated.levelActuatorDeg));
-    }
-  }
-  Span tilts = hull(0.0, tilt);
   const auto* pair = std::get_if<SidePair>(&hang.bar.picks);
-  const bool moves = pair == nullptr || pan.magnitude() > 0.0;
+  const bool moves = pair == nullptr || pan.magnitude() > 0.0; // else neither angle moves load across
+  Span actuator;
+  Span tilts = hull(0.0, tilt);
   if (pair != nullptr && moves) {
+    // Where as stated it cannot be level, a corner may be, or the other way about.
+    const Range travel = pair->tiltTravelDeg;
+    const Span level =
+        stated.levelActuatorDeg == stated.restActuatorDeg
+            ? Span{travel.low, travel.high}
+            : actuatorWithin(hang, doubts, hanging, 0.0, stated.restPanDeg, stated.levelActuatorDeg);
+    actuator = hull(hull(stated.restActuatorDeg, actuatorDeg), level);
     tilts = hull(tilts, upWithin(hang, doubts, hanging, nominal, stated.restActuatorDeg, false).tiltDeg);
   }
   bool shut = true;

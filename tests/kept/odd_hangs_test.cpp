@@ -59,6 +59,11 @@ void makeOdd(Hang& hang, RandomHangs& by, int number) {
   }
 }
 
+PieceDoubt doubtOf(RandomHangs& by, double scale) {
+  return {scale * by.between(0.0, 1.0), scale * by.between(0.0, 2.0), 0.01 * scale * by.between(0.0, 1.0),
+          0.002 * scale * by.between(0.0, 1.0)};
+}
+
 PieceDoubt only(int kind, double scale) {
   PieceDoubt doubt;
   (kind == 0   ? doubt.lighter
@@ -115,6 +120,32 @@ void told(Line& line, const Hang& hang, const Doubts& doubts) {
   add(line, doubting.at(as, worst)); // asked again it says the same
 }
 
+void all(std::vector<Line>& lines, const std::string& name, const Hang& hang, const Doubts& doubts) {
+  lines.push_back(lineOf(name, [&](Line& line) { add(line, solve(hang)); }));
+  lines.push_back(lineOf(name + " settled", [&](Line& line) { add(line, settle(hang)); }));
+  lines.push_back(lineOf(name + " told", [&](Line& line) { told(line, hang, doubts); }));
+}
+
+/// Centres about under or ahead of their pins, so that weight shuts most joints, some by little.
+void shutByWeight(Hang& hang, RandomHangs& by, int number) {
+  for (Element& each : hang.stack) {
+    each.cg.x = by.between(number % 2 == 0 ? -0.05 : 0.0, 0.3);
+    if (auto* seated = std::get_if<Seated>(&each.joint)) {
+      seated->openToDeg = number % 7 == 3 ? 90.0 : by.between(0.2, 3.0);
+    }
+  }
+  if (auto* pair = std::get_if<SidePair>(&hang.bar.picks)) {
+    pair->tiltTravelDeg = {-60.0, 60.0};
+    if (number % 4 == 2) {
+      hang.set.panDeg = 0.0;
+    }
+    if (number % 5 == 0) {
+      pair->panTravelDeg = {by.between(1.0, 4.0), 30.0};
+      hang.set.panDeg = by.between(5.0, 30.0);
+    }
+  }
+}
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(kept)
@@ -127,9 +158,7 @@ BOOST_AUTO_TEST_CASE(odd_hangs_come_out_as_kept) {
     makeOdd(hang, by, number);
     const Doubts doubts = doubtsOf(hang, by, number);
     const std::string name = "odd hang " + std::to_string(number);
-    lines.push_back(lineOf(name, [&](Line& line) { add(line, solve(hang)); }));
-    lines.push_back(lineOf(name + " settled", [&](Line& line) { add(line, settle(hang)); }));
-    lines.push_back(lineOf(name + " told", [&](Line& line) { told(line, hang, doubts); }));
+    all(lines, name, hang, doubts);
     if (number % 4 == 0) {
       lines.push_back(lineOf(name + " changes", [&](Line& line) {
         const Statics as = carried(hang);
@@ -141,6 +170,26 @@ BOOST_AUTO_TEST_CASE(odd_hangs_come_out_as_kept) {
     }
   }
   compareWithKept(lines, "odd_hangs.txt");
+}
+
+BOOST_AUTO_TEST_CASE(hangs_that_weight_shuts_come_out_as_kept) {
+  std::vector<Line> lines;
+  RandomHangs by(20261127);
+  for (int number = 0; number < 360; ++number) {
+    Hang hang = by.next(number % 3, static_cast<Held>(number / 3 % 3));
+    shutByWeight(hang, by, number);
+    Doubts doubts;
+    const double scale = number % 4 == 0 ? 4.0 : number % 4 == 1 ? 0.2 : 1.0;
+    doubts.head = doubtOf(by, scale);
+    doubts.frame = doubtOf(by, scale);
+    for (std::size_t i = 0; i < hang.stack.size(); ++i) {
+      doubts.stack.push_back(doubtOf(by, scale));
+    }
+    doubts.linkShorter = 0.0001 * by.between(0.0, scale);
+    doubts.linkLonger = 0.0001 * by.between(0.0, scale);
+    all(lines, "shut hang " + std::to_string(number), hang, doubts);
+  }
+  compareWithKept(lines, "shut_hangs.txt");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
