@@ -234,7 +234,7 @@ void around(std::vector<Line>& lines, std::uint64_t seed) {
 
 void partOfThem(std::uint64_t part) {
   std::vector<Line> lines;
-  for (std::uint64_t seed = 100 + part; seed < 150; seed += 4) {
+  for (std::uint64_t seed = 100 + part; seed < 190; seed += 4) {
     if (looksAt(seed)) {
       around(lines, seed);
     }

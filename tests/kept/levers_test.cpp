@@ -298,7 +298,7 @@ BOOST_AUTO_TEST_SUITE(kept)
 
 BOOST_AUTO_TEST_CASE(levers_come_out_as_kept) {
   std::vector<Line> lines;
-  for (std::uint64_t seed = 0; seed < 48; ++seed) {
+  for (std::uint64_t seed = 0; seed < 132; ++seed) {
     if (!looksAt(seed)) {
       continue;
     }

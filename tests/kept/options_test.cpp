@@ -13,7 +13,7 @@ using options::Snapshot;
 
 namespace {
 
-constexpr std::uint64_t shows = 70;
+constexpr std::uint64_t shows = 150;
 constexpr std::uint64_t parts = 4;
 
 std::string named(std::uint64_t seed, std::size_t number) {
