@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <map>
 
 #include "options/easing.h"
 #include "options/reserve.h"
@@ -339,6 +340,41 @@ BOOST_AUTO_TEST_CASE(what_breaks_first_stands_just_before) {
       moved.trimM = each.last;
       BOOST_TEST(options::judge(snapshot, best.key, moved).verdict <= Verdict::tight);
     }
+  }
+}
+
+/// Up to 5 t of cable, 10 m of steel, 5 m of trim, 20° of tilt, 20 links and 100 m/s of wind; a chain is
+/// never shorter than one link. Each way ends at the last that stands, or says that nothing broke.
+BOOST_AUTO_TEST_CASE(each_way_is_looked_along_so_far) {
+  Snapshot snapshot = fewSettings();
+  snapshot.venue.outdoors = true;
+  snapshot.show.wind = metresPerSecond(0.5);
+  snapshot.show.windBasis = calendar::WindBasis::gust;
+  snapshot.show.windAveraging = 3;
+  snapshot.show.windHeight = metres(20);
+  for (calendar::Hang& hang : snapshot.show.hangs) {
+    hang.wetMass = kilograms(0);
+  }
+  const Option best = bestOf(snapshot);
+  BOOST_REQUIRE(best.verdict <= Verdict::tight);
+  BOOST_REQUIRE(best.setting->mark.has_value());
+  const std::map<QString, std::pair<int, double>> ways{
+      {QStringLiteral("mass"), {5000, 1.0}},
+      {QStringLiteral("low-steel"), {1000, -0.01}},
+      {QStringLiteral("trim-down"), {500, -0.01}},
+      {QStringLiteral("trim-up"), {500, 0.01}},
+      {QStringLiteral("tilt-down"), {40, -0.5}},
+      {QStringLiteral("tilt-up"), {40, 0.5}},
+      {QStringLiteral("mark-down"), {std::min(20, *best.setting->mark - 1), -1.0}},
+      {QStringLiteral("mark-up"), {20, 1.0}},
+      {QStringLiteral("wind"), {200, 0.5}}};
+  const auto reserves = options::reservesOf(snapshot, best);
+  BOOST_TEST(reserves.size() == ways.size());
+  for (const options::Reserve& each : reserves) {
+    const auto& [most, step] = ways.at(each.kind);
+    BOOST_TEST(each.most == most, each.kind.toStdString());
+    const int within = each.steps == 0 ? most : each.steps - 1;
+    BOOST_TEST(std::abs(each.last - each.from - within * step) < 1e-9, each.kind.toStdString());
   }
 }
 
