@@ -101,7 +101,7 @@ double leverWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& ha
                      std::numbers::sqrt2 * (doubts.head.place + doubts.head.centre);
   const double least = spacing - 2.0 * std::numbers::sqrt2 * doubts.frame.place;
   const double depth = std::abs(nominal.cg.z);
-  return depth > 0.0 && least > 0.0 ? (1.0 + off / depth) * (spacing / least) : 1.0;
+  return least > 0.0 ? (1.0 + off / depth) * (spacing / least) : 1.0;
 }
 
 /// How far the centre of all that hangs may be from where it is stated, in the plane of the hang: by its own

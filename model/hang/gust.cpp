@@ -79,7 +79,8 @@ private:
     more_ = pushed.tensionMost - calm;
   }
 
-  bool slack() const { return statics_.chain && statics_.chain->slack > lengthSlack; }
+  /// Of the chain, where there is one.
+  bool slack() const { return statics_.chain->slack > lengthSlack; }
 
   /// Whether the chain, taut, takes what would open this joint.
   bool keptShut(std::size_t i) const {

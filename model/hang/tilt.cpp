@@ -131,7 +131,7 @@ std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double 
                (before > 0.0) == (last > 0.0)) {
       const double turning = nearestToZero(left - width, left + width, value);
       const double least = value(turning);
-      if ((least > 0.0) != (last > 0.0) && least != 0.0) {
+      if ((least > 0.0) != (last > 0.0)) {
         add(zeroBetween(left - width, turning, before, value, slope));
         add(zeroBetween(turning, left + width, least, value, slope));
       }

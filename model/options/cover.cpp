@@ -61,7 +61,7 @@ bool crosses(const CoverPlace& at, const AudiencePosition& row) {
 }
 
 const hang::PlacedElement* topmostCovering(const Audience& audience, const Settled& settled) {
-  if (audience.cabinets.empty() || audience.cabinets.front().element >= settled.layout.elements.size()) {
+  if (audience.cabinets.empty()) {
     return nullptr;
   }
   return &settled.layout.elements[audience.cabinets.front().element];

@@ -61,16 +61,7 @@ struct Least {
 bool plumbOnPoints(const Case& option, std::size_t picks) {
   const bool bridled = std::any_of(option.bridles.begin(), option.bridles.end(),
                                    [](const auto& each) { return each != nullptr; });
-  if (bridled || option.points.size() != picks || option.carriers.size() != picks) {
-    return false;
-  }
-  for (std::size_t pick = 0; pick < picks; ++pick) {
-    const auto& from = option.carriers[pick].from;
-    if (from.size() != 1 || from.front().pick != pick || from.front().leg >= 0) {
-      return false;
-    }
-  }
-  return true;
+  return !bridled && option.carriers.size() == picks; // then each carries one pick, in their order
 }
 
 std::span<const double> spanOf(const std::vector<double>& column) {

@@ -254,6 +254,18 @@ Snapshot strange(Snapshot show, Chance& by) {
     show.show.house.push_back(
         {QStringLiteral("chain-tail"), 1.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 12, 1)});
   }
+  for (catalogue::CabinetType& type : show.catalogue.cabinets) {
+    if (type.coversAudience && by.oneIn(5)) { // beyond upright once it aims up or down
+      type.coverLowest = degrees(-by.between(80, 130));
+      type.coverHighest = degrees(by.between(80, 130));
+    }
+  }
+  const bool every = by.oneIn(2);
+  for (fleet::Unit& unit : show.units) {
+    if (unit.kind == fleet::UnitKind::bar && (every || by.oneIn(2))) {
+      unit.weighed = kilograms(by.between(70, 150));
+    }
+  }
   return show;
 }
 

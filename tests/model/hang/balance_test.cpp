@@ -128,6 +128,17 @@ BOOST_AUTO_TEST_CASE(no_reachable_tilt_is_called_out_of_reach) {
   BOOST_TEST(asked == 2000);
 }
 
+/// Where the centre lies on the line of the picks the frame has no elevation of its own: it counts as level.
+BOOST_AUTO_TEST_CASE(a_centre_on_the_pick_line_has_no_elevation) {
+  hang::SidePair pair;
+  pair.headMass = 1.0;
+  hang::Assembly assembly;
+  assembly.mass = 1.0;
+  const hang::TiltCurve curve(pair, assembly, 10.0);
+  BOOST_TEST(curve.elevationDeg(hang::turnBy(0.3)) == 0.0);
+  BOOST_TEST(curve.miss(hang::turnBy(0.3), 0.2) == 0.0);
+}
+
 BOOST_AUTO_TEST_CASE(a_centre_of_gravity_on_the_pick_line_settles_nowhere) {
   hang::Hang hang = exampleHang();
   hang.bar.picks = hang::SinglePick{hang::Solver(hang.bar, hang.stack, hang.chain).assembly().cg};

@@ -232,6 +232,9 @@ BOOST_AUTO_TEST_CASE(bad_figures_are_refused) {
   BOOST_CHECK_EXCEPTION(hang::bridleAt(points, {0.0, 0.0, 6.0}, {}), Error, badInput);
   BOOST_CHECK_EXCEPTION(hang::bridleAt(points, {0.0, 0.0, 6.0}, {0.0, nan, 0.0}), Error, badInput);
   BOOST_CHECK_EXCEPTION(hang::bridleAt(std::span(points).first(1), {0.0, 0.0, 6.0}, weight), Error, badInput);
+  const std::array<Vec3, 4> four{points[0], points[1], Vec3{2.0, 0.0, 8.0}, Vec3{-2.0, 0.0, 8.0}};
+  BOOST_CHECK_EXCEPTION(hang::bridleAt(four, {0.0, 0.0, 6.0}, weight), Error, badInput);
+  BOOST_CHECK_NO_THROW(hang::bridleAt(std::span(four).first(3), {0.2, 0.0, 6.0}, weight));
   for (const double bad : {0.0, -1.0, nan, 1e9}) {
     const std::array<BridleLeg, 2> legs{BridleLeg{points[0], bad}, BridleLeg{points[1], 2.5}};
     BOOST_CHECK_EXCEPTION(hang::settleBridle(legs, weight), Error, badInput);

@@ -17,6 +17,7 @@
 #include "hang/sides.h"
 #include "hang/solve.h"
 #include "hang/uneven.h"
+#include "quantity/quantity.h"
 #include "support/random_hang.h"
 
 using namespace hangbook;

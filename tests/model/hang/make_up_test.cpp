@@ -137,6 +137,10 @@ BOOST_AUTO_TEST_CASE(figures_at_their_bounds_are_taken_and_beyond_refused) {
   BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, beyond(1000.0), 0.05}), Error);
   BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, beyond(10.0)}), Error);
   BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, 0.05, 13}), Error);
+  BOOST_CHECK_NO_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, 0.05, 1, 0}));
+  BOOST_CHECK_NO_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, 0.05, 1, 20}));
+  BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, 0.05, 1, -1}), Error);
+  BOOST_CHECK_THROW(hang::shortestMakeUp(longest, {2.0, 0.1, 0.05, 1, 21}), Error);
   BOOST_CHECK_NO_THROW(hang::shortestMakeUp(std::vector<SteelLength>(40, {1.0, 1}), {2.0, 0.1, 0.05, 2}));
   BOOST_CHECK_THROW(hang::shortestMakeUp(std::vector<SteelLength>(41, {1.0, 1}), {2.0, 0.1, 0.05, 2}), Error);
 }

@@ -86,6 +86,31 @@ BOOST_AUTO_TEST_CASE(one_position_by_hand) {
   BOOST_TEST(range.low > range.high);
 }
 
+/// Four planes in space, two of them upright: those say yes or no whatever the trim, the level ones end it.
+BOOST_AUTO_TEST_CASE(one_seat_by_hand) {
+  CoverView::Source source;
+  source.height = 1.0;
+  source.throwM = 50.0;
+  source.place = {2.0, 3.0};
+  // No higher than the seat plus 10 m, no lower than it; right of y = 3, and ahead of x = 2.
+  source.inside = {hang::Vec3{0.0, 0.0, 1.0}, hang::Vec3{0.6, 0.0, -0.8}, hang::Vec3{0.0, -1.0, 0.0},
+                   hang::Vec3{1.0, 0.0, 0.0}};
+  // The ear at 1.2 m: 0.2 − trim ≥ 0, and 0.6 · 8 − 0.8 (0.2 − trim) ≥ 0.
+  TrimRange range = trimsThatCover(source, hang::Vec3{10.0, 1.0, 1.2});
+  BOOST_TEST(range.high == 0.2, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(range.low == 0.2 - 6.0, boost::test_tools::tolerance(1e-12));
+  range = trimsThatCover(source, hang::Vec3{10.0, 3.0, 1.2}); // on the very plane
+  BOOST_TEST(range.high == 0.2, boost::test_tools::tolerance(1e-12));
+  range = trimsThatCover(source, hang::Vec3{10.0, 3.5, 1.2}); // left of it
+  BOOST_TEST(range.low > range.high);
+  range = trimsThatCover(source, hang::Vec3{1.0, 1.0, 1.2}); // behind
+  BOOST_TEST(range.low > range.high);
+  source.off = 0.5; // the source's height in doubt by as much, either way
+  range = trimsThatCover(source, hang::Vec3{10.0, 1.0, 1.2});
+  BOOST_TEST(range.high == -0.3, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(range.low == -5.3, boost::test_tools::tolerance(1e-12));
+}
+
 BOOST_AUTO_TEST_CASE(closed_form_against_trying_every_trim) {
   std::mt19937 random(20270402);
   const auto between = [&](double low, double high) {
