@@ -2,6 +2,7 @@
 // What would do and what breaks first: a show that stands, its parts unlike, spoilt in one way at a time.
 #include <boost/test/unit_test.hpp>
 
+#include <array>
 #include <functional>
 
 #include <QJsonArray>
@@ -126,6 +127,69 @@ void spoilt(std::vector<Line>& lines, const Spoilt& way, std::uint64_t seed) {
   lines.push_back(would);
 }
 
+/// Limits so far off that most ways end unbroken.
+void farOff(Snapshot& show) {
+  for (venue::Point& each : show.venue.points) {
+    each.capacity = kilonewtons(900);
+    each.z = metres(60);
+  }
+  for (venue::Zone& each : show.venue.zones) {
+    each.capacity = kilonewtons(2000);
+  }
+  show.venue.lowSteel = metres(58);
+  for (catalogue::HoistType& each : show.catalogue.hoists) {
+    each.limit = kilonewtons(900);
+    each.chainLength = metres(90);
+  }
+  for (catalogue::BarType& bar : show.catalogue.bars) {
+    for (catalogue::PickArrangement& each : bar.arrangements) {
+      each.limit = kilonewtons(2000);
+    }
+  }
+  for (catalogue::ChainType& each : show.catalogue.chains) {
+    each.limit = kilonewtons(900);
+  }
+  for (catalogue::HardwareType& each : show.catalogue.hardware) {
+    each.limit = kilonewtons(900);
+  }
+  for (catalogue::StackingTable& table : show.catalogue.tables) {
+    for (catalogue::Join& each : table.joins) {
+      each.pinLimit = each.contactLimit = each.stopLimit = kilonewtons(900);
+    }
+  }
+  show.show.house.push_back(
+      {QStringLiteral("cover-share"), 1.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 5, 1)});
+}
+
+/// How far the best option of a show that stands is from its first limits.
+void standingFar(std::vector<Line>& lines, std::uint64_t seed) {
+  Snapshot show = standing(seed);
+  if (seed % 3 == 1) {
+    farOff(show);
+  }
+  if (seed % 2 == 1) {
+    show.venue.outdoors = true;
+    show.show.wind = metresPerSecond(0.5);
+    show.show.windBasis = calendar::WindBasis::gust;
+    show.show.windAveraging = 2;
+    show.show.windHeight = metres(seed % 3 == 1 ? 70 : 21);
+    show.show.hangs[0].wetMass = kilograms(1);
+  }
+  if (seed % 4 == 2) {
+    for (catalogue::StackingTable& table : show.catalogue.tables) {
+      table.lowest.pop_back(); // without the downfill no chain
+    }
+    show.show.house.push_back(
+        {QStringLiteral("cover-share"), 40.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 5, 1)});
+  }
+  const options::HangOptions found = options::decide(show, QStringLiteral("left")).hangs.front();
+  const Option& first = found.options.front();
+  Line line("far " + std::to_string(seed));
+  line.plain(wordFor(first.verdict).toStdString() + (first.setting->mark ? " chain" : ""));
+  add(line, QJsonValue(toJson(options::reservesOf(show, first))));
+  lines.push_back(line);
+}
+
 /// Every fourth way, from this one on.
 void partOfThem(std::uint64_t part) {
   std::vector<Line> lines;
@@ -152,6 +216,17 @@ BOOST_AUTO_TEST_CASE(what_would_do_comes_out_as_kept_3) {
 }
 BOOST_AUTO_TEST_CASE(what_would_do_comes_out_as_kept_4) {
   partOfThem(3);
+}
+
+BOOST_AUTO_TEST_CASE(what_breaks_first_comes_out_as_kept) {
+  std::vector<Line> lines;
+  const std::array<std::uint64_t, 6> seeds{25, 22, 21, 26, 20, 31};
+  for (std::size_t number = 0; number < seeds.size(); ++number) {
+    if (looksAt(number)) {
+      standingFar(lines, seeds.at(number));
+    }
+  }
+  compareWithKept(lines, "breaks_first.txt");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
