@@ -237,7 +237,7 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
     }
   }
   double fixed = hang.cableMass ? inKilograms(*hang.cableMass) : 0.0;
-  if (chain != nullptr && stack.held != 0 && chain->mass && chain->pitch && chain->links) {
+  if (chain != nullptr && chain->mass && chain->pitch && chain->links) {
     fixed += inKilogramsPerMetre(*chain->mass) * inMetres(*chain->pitch) * *chain->links;
   }
   frame.lighter += mass.value * fixed;
@@ -256,7 +256,7 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
                                     : percent(mass.value),
                 bar.tolerances.mass ? makerSource(bar.name, bar.source) : mass.source);
   }
-  if (chain != nullptr && stack.held != 0 && chain->pitch) {
+  if (chain != nullptr && chain->pitch) {
     const double pitch = inMetres(*chain->pitch);
     HouseDoubt off = partOf(house, "pitch-doubt");
     off.value *= pitch;

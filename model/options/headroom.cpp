@@ -76,7 +76,7 @@ std::vector<double> highestCorners(const Case& option, const hang::Layout& layou
     return highest;
   };
   std::vector<double> all{highestOf(barCorners(option, layout))};
-  for (std::size_t i = 0; i < layout.elements.size() && i < option.cabinets.size(); ++i) {
+  for (std::size_t i = 0; i < layout.elements.size(); ++i) {
     all.push_back(highestOf(cabinetCorners(option, layout, i)));
   }
   return all;

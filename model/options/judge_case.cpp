@@ -94,7 +94,7 @@ void endByLoads(const Case& option, const Settled& settled, Window& window, cons
 }
 
 std::vector<MarkAngle> marksAround(const Case& option, const Rig& rig, const Settled& settled) {
-  if (!settled.setting.mark || option.held == 0) {
+  if (!settled.setting.mark) { // no chain
     return {};
   }
   const auto held = static_cast<std::size_t>(option.held) - 1;
@@ -164,7 +164,7 @@ void fillSetting(Option& option, const Case& of, const Rig& rig, const Settled& 
   useHoles(at, settled.setting.holesDeg); // the rig's own holes are those of whatever was tried last
   option.marks = marksAround(of, at, settled);
   input.stack = asInput(at).stack;
-  if (input.chain && settled.setting.mark) {
+  if (input.chain) {
     input.chain->mark = *settled.setting.mark;
   }
   input.set = {};

@@ -91,7 +91,7 @@ LowestEdge lowestOf(const Case& option, const Settled& settled) {
   LowestEdge lowest;
   lowest.z = std::numeric_limits<double>::infinity();
 
-  for (std::size_t i = 0; i < layout.elements.size() && i < option.cabinets.size(); ++i) {
+  for (std::size_t i = 0; i < layout.elements.size(); ++i) {
     const auto& width = option.cabinets[i]->width;
     lowest.outlineMissing |= layout.elements[i].outline.empty();
     lowest.widthMissing |= rolls && !width;
@@ -128,9 +128,7 @@ LowestEdge lowestEdge(const Case& option, const Settled& settled) {
 }
 
 double unusedChain(const Case& option, const Settled& settled) {
-  const std::size_t number = held(option);
-  if (option.chain == nullptr || !settled.setting.mark || number == 0 ||
-      number > settled.layout.elements.size() || !settled.layout.elements[number - 1].chainEye) {
+  if (!settled.setting.mark) { // no chain
     return 0.0;
   }
   if (!option.chain->links || !option.chain->pitch) {

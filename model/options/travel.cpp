@@ -58,13 +58,13 @@ std::vector<Movement> movementsOf(const Case& option, const Settled& settled) {
     movements.push_back(upTo(swing, worst ? worst->swingDeg.magnitude() : settled.statics.side->headSwingDeg,
                              bar.swingLimit ? std::optional(inDegrees(*bar.swingLimit)) : std::nullopt));
   }
-  for (std::size_t i = 0; i < option.joins.size() && i < settled.statics.joints.size(); ++i) {
+  for (std::size_t i = 0; i < option.joins.size(); ++i) {
     if (option.joins[i]->kind == catalogue::JointKind::pivot) {
       const hang::Span angle = worst ? worst->jointDeg[i] : hang::Span(settled.statics.joints[i].angleDeg);
       movements.push_back(within(joint, angle, option.joins[i]->travel));
     }
   }
-  if (option.key.picks == catalogue::Picks::foreAftPair && settled.layout.picks.size() == 2) {
+  if (option.key.picks == catalogue::Picks::foreAftPair) {
     movements.push_back(
         upTo(hoistOffset, settled.layout.picks[0].z - settled.layout.picks[1].z,
              bar.hoistOffsetLimit ? std::optional(inMetres(*bar.hoistOffsetLimit)) : std::nullopt));

@@ -173,7 +173,7 @@ void InGust::addJoints(std::vector<WindUse>& all) const {
   const WeightLimits& limits = *option_.weight;
   const double heavier = 1.0 + wetMass(option_) * standardGravity / leastWeight(settled_);
   const hang::Pushed pushed = pushedBy(option_, settled_, wind_, pressure_, heavier);
-  if (option_.chain != nullptr && option_.held > 0) {
+  if (option_.chain != nullptr) {
     all.push_back({WindLimit::chain, 0, 0,
                    loadUse(pushed.tensionMost * factorsFor(limits, option_.chain->limitIncludesFactors),
                            usableOf(option_, option_.chain->limit))});

@@ -12,6 +12,7 @@
 #include "options/catching.h"
 #include "options/cover.h"
 #include "options/headroom.h"
+#include "options/house_figures.h"
 #include "options/judge_case.h"
 #include "options/loads.h"
 #include "options/ways.h"
@@ -259,6 +260,15 @@ Snapshot strange(Snapshot show, Chance& by) {
       type.coverLowest = degrees(-by.between(80, 130));
       type.coverHighest = degrees(by.between(80, 130));
     }
+  }
+  if (by.oneIn(2)) { // a figure of the house that cannot be read, or is none
+    const auto& kinds = houseFigureKinds();
+    const HouseFigureKind& kind = kinds[static_cast<std::size_t>(by.oneOf(static_cast<int>(kinds.size())))];
+    show.show.house.push_back(
+        {kind.id, by.oneIn(2) ? std::nan("") : -1.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 12, 1)});
+  }
+  if (by.oneIn(8)) {
+    hall.points.front().capacity = kilonewtons(-1);
   }
   const bool every = by.oneIn(2);
   for (fleet::Unit& unit : show.units) {
