@@ -60,11 +60,13 @@ void Window::addMenus() {
 
   auto* help = menuBar()->addMenu(tr("&Help"));
   auto* explain = help->addAction(tr("&This place"), this, &Window::explainPlace);
+  explain->setObjectName(QStringLiteral("thisPlace"));
   explain->setShortcut(Qt::Key_F1);
   auto* keys = help->addAction(tr("All &keys"), this, &Window::showKeys);
   keys->setObjectName(QStringLiteral("allKeys"));
   keys->setShortcut(Qt::CTRL | Qt::Key_F1);
-  help->addAction(tr("&About Hangbook"), this, &Window::showAbout);
+  auto* about = help->addAction(tr("&About Hangbook"), this, &Window::showAbout);
+  about->setObjectName(QStringLiteral("about"));
 }
 
 } // namespace hangbook::desk

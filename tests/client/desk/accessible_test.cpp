@@ -10,21 +10,8 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
-#include "desk/building/hung_dialog.h"
-#include "desk/building/swap_dialog.h"
-#include "desk/data/plug_dialog.h"
-#include "desk/data/record_dialog.h"
-#include "desk/data/remove_dialog.h"
-#include "desk/data/venue_dialog.h"
-#include "desk/fleet/happened_dialog.h"
-#include "desk/fleet/labels_dialog.h"
-#include "desk/fleet/split_dialog.h"
-#include "desk/fleet/state_dialog.h"
-#include "desk/frame/keys_dialog.h"
 #include "desk/frame/place.h"
-#include "desk/importing/import_dialog.h"
-#include "desk/options/choose_dialog.h"
-#include "desk/options/withdraw_dialog.h"
+#include "every_dialog.h"
 #include "opened.h"
 
 using namespace hangbook;
@@ -121,37 +108,14 @@ BOOST_AUTO_TEST_CASE(a_screen_reader_is_told_a_name_for_all_that_takes_input) {
 }
 
 BOOST_AUTO_TEST_CASE(and_so_it_is_in_dialogs) {
-  Opened opened;
-  ImportDialog import(opened.window.session(), &opened.window);
-  LabelsDialog labels(QStringLiteral("A-1"), 3, &opened.window);
-  const Overview& facts = opened.window.session().overview();
-  const fleet::Unit& unit = facts.units.front();
-  ChooseDialog choose(sampleOption(1, options::Verdict::unproven), QStringLiteral("3 bass"), {},
-                      &opened.window);
-  HappenedDialog happened(unit, facts.today, {}, {}, &opened.window);
-  SplitDialog split(unit, {}, {}, &opened.window);
-  StateDialog state(unit, {}, {}, &opened.window);
-  WithdrawDialog withdraw({}, QStringLiteral("3 bass"), facts.people, {}, &opened.window);
-  VenueDialog venue(opened.window.session(), facts.venues.front(), &opened.window);
-  RecordDialog table(opened.window.session(), {exchange::Kind::types, QStringLiteral("table"), {}},
-                     &opened.window);
-  RecordDialog record(
-      opened.window.session(),
-      {exchange::Kind::types, QStringLiteral("cabinet"), facts.catalogue.cabinets.front().name},
-      &opened.window);
-  PlugDialog plugs(opened.window.session(), {}, {}, &opened.window);
-  RemoveDialog remove(QStringLiteral("Marram bass"), {}, {}, &opened.window);
-  KeysDialog keys(opened.window);
-  SwapDialog swap(opened.window.session(), &opened.window);
-  HungDialog hung(opened.window.session(), &opened.window);
-  for (QDialog* each :
-       std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state, &withdraw,
-                                       &venue, &table, &record, &plugs, &remove, &keys, &swap, &hung}) {
-    BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
-      each->show();
-      const Walk walk = walked(*each);
+  OnDemo on;
+  for (const OneDialog& each : everyDialog(on)) {
+    BOOST_TEST_CONTEXT(each.name.toStdString()) {
+      showFilled(on, each);
+      const Walk walk = walked(*each.dialog);
       BOOST_TEST(walk.named > 1);
       BOOST_TEST(walk.wrong.isEmpty(), walk.wrong.join(QStringLiteral("; ")).toStdString());
+      each.dialog->hide();
     }
   }
 }

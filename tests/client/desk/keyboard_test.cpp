@@ -11,11 +11,14 @@
 #include <QAbstractSpinBox>
 #include <QApplication>
 #include <QComboBox>
+#include <QDirIterator>
+#include <QFile>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QRegularExpression>
 #include <QSlider>
 #include <QTabBar>
 #include <QTabWidget>
@@ -24,22 +27,8 @@
 #include <QTextEdit>
 #include <QVBoxLayout>
 
-#include "desk/building/hung_dialog.h"
-#include "desk/building/sheet_preview.h"
-#include "desk/building/swap_dialog.h"
-#include "desk/data/record_dialog.h"
-#include "desk/data/venue_dialog.h"
-#include "desk/fleet/happened_dialog.h"
-#include "desk/fleet/labels_dialog.h"
-#include "desk/fleet/split_dialog.h"
-#include "desk/fleet/state_dialog.h"
-#include "desk/frame/keys_dialog.h"
 #include "desk/frame/place.h"
-#include "desk/importing/import_dialog.h"
-#include "desk/options/choose_dialog.h"
-#include "desk/options/withdraw_dialog.h"
-#include "on_demo.h"
-#include "opened.h"
+#include "every_dialog.h"
 
 using namespace hangbook;
 using namespace hangbook::desk;
@@ -194,50 +183,41 @@ BOOST_AUTO_TEST_CASE(tab_reaches_all_of_every_place) {
 }
 
 BOOST_AUTO_TEST_CASE(tab_reaches_all_of_every_dialog) {
-  Opened opened;
-  const Overview& facts = opened.window.session().overview();
-  const fleet::Unit& unit = facts.units.front();
-  ImportDialog import(opened.window.session(), &opened.window);
-  LabelsDialog labels(QStringLiteral("A-1"), 3, &opened.window);
-  ChooseDialog choose(sampleOption(1, options::Verdict::unproven), QStringLiteral("3 bass"), {},
-                      &opened.window);
-  HappenedDialog happened(unit, facts.today, {}, {}, &opened.window);
-  SplitDialog split(unit, {}, {}, &opened.window);
-  StateDialog state(unit, {}, {}, &opened.window);
-  WithdrawDialog withdraw({}, QStringLiteral("3 bass"), facts.people, {}, &opened.window);
-  VenueDialog venue(opened.window.session(), facts.venues.front(), &opened.window);
-  KeysDialog keys(opened.window);
-  SwapDialog swap(opened.window.session(), &opened.window);
-  HungDialog hung(opened.window.session(), &opened.window);
-  for (QDialog* each : std::initializer_list<QDialog*>{&import, &labels, &choose, &happened, &split, &state,
-                                                       &withdraw, &venue, &keys, &swap, &hung}) {
-    BOOST_TEST_CONTEXT(each->objectName().toStdString()) {
-      each->show();
-      opened.settle();
-      const QStringList wrong = leftOutOfParts(*each);
+  OnDemo on;
+  for (const OneDialog& each : everyDialog(on)) {
+    BOOST_TEST_CONTEXT(each.name.toStdString()) {
+      showFilled(on, each);
+      const QStringList wrong = leftOutOfParts(*each.dialog);
       BOOST_TEST(wrong.isEmpty(), wrong.join(QStringLiteral("; ")).toStdString());
-      each->hide();
+      each.dialog->hide();
     }
   }
 }
 
-BOOST_AUTO_TEST_CASE(tab_reaches_all_of_the_forms_of_records) {
+BOOST_AUTO_TEST_CASE(no_dialog_is_left_out) {
   OnDemo on;
-  const Overview& facts = on.window.session().overview();
-  const std::vector<exchange::RecordName> records{
-      {exchange::Kind::types, QStringLiteral("cabinet"), facts.catalogue.cabinets.front().name},
-      {exchange::Kind::types, QStringLiteral("bar"), facts.catalogue.bars.front().name},
-      {exchange::Kind::types, QStringLiteral("table"), facts.catalogue.tables.front().name},
-      {exchange::Kind::people, QStringLiteral("person"), facts.people.front().name}};
-  for (const exchange::RecordName& record : records) {
-    BOOST_TEST_CONTEXT(record.sort.toStdString()) {
-      RecordDialog dialog(on.window.session(), record, &on.window);
-      dialog.show();
-      on.settle();
-      const QStringList wrong = leftOutOfParts(dialog);
-      BOOST_TEST(wrong.isEmpty(), wrong.join(QStringLiteral("; ")).toStdString());
+  std::set<QString> listed{QStringLiteral("AskDialog"), QStringLiteral("EditDialog")}; // bases of others
+  std::set<QString> names;
+  for (const OneDialog& each : everyDialog(on)) {
+    listed.insert(QString::fromLatin1(each.dialog->metaObject()->className()).section(u':', -1));
+    BOOST_TEST(names.insert(each.name).second, each.name.toStdString());
+  }
+  static const QRegularExpression heads(
+      QStringLiteral("^class (\\w+) (?:final )?: public (?:QDialog|AskDialog|EditDialog)\\b"),
+      QRegularExpression::MultilineOption);
+  int found = 0;
+  QDirIterator headers(QStringLiteral(HANGBOOK_DESK_SOURCES), {QStringLiteral("*.h")}, QDir::Files,
+                       QDirIterator::Subdirectories);
+  while (headers.hasNext()) {
+    QFile file(headers.next());
+    BOOST_TEST_REQUIRE(file.open(QIODevice::ReadOnly));
+    const QString text = QString::fromUtf8(file.readAll());
+    for (auto head = heads.globalMatch(text); head.hasNext(); ++found) {
+      const QString name = head.next().captured(1);
+      BOOST_TEST(listed.count(name) == 1U, name.toStdString() << " is not in every_dialog.cpp");
     }
   }
+  BOOST_TEST(found == static_cast<int>(listed.size()));
 }
 
 BOOST_AUTO_TEST_SUITE_END()

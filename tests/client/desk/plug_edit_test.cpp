@@ -11,7 +11,6 @@
 
 #include "desk/data/data_place.h"
 #include "desk/data/plug_dialog.h"
-#include "desk/style/theme.h"
 #include "on_demo.h"
 
 using namespace hangbook;
@@ -79,18 +78,6 @@ BOOST_AUTO_TEST_CASE(a_plug_is_changed_by_keyboard_and_undone_by_name) {
   on.settle();
   on.open();
   BOOST_TEST(on.child<QTableWidget>("plugsTable")->item(0, 5)->text().toStdString() == end.toStdString());
-}
-
-BOOST_AUTO_TEST_CASE(pictures_of_it) {
-  const QString folder = qEnvironmentVariable("HANGBOOK_PICTURES");
-  if (folder.isEmpty()) {
-    BOOST_TEST_MESSAGE("HANGBOOK_PICTURES=FOLDER makes them");
-    return;
-  }
-  OnPlugs on;
-  auto* dialog = on.open();
-  on.cell(0, 5, QStringLiteral("Z"));
-  BOOST_TEST(dialog->grab().save(folder + QStringLiteral("/plugs.png")));
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -17,7 +17,6 @@
 #include "desk/data/record_dialog.h"
 #include "desk/data/remove_dialog.h"
 #include "desk/data/type_picture.h"
-#include "desk/style/theme.h"
 #include "on_demo.h"
 
 using namespace hangbook;
@@ -294,34 +293,6 @@ BOOST_AUTO_TEST_CASE(a_fault_of_two_lines_is_seen_whole) {
   auto* last = on.child<QLineEdit>("record_source_date");
   BOOST_TEST(last->height() >= last->minimumSizeHint().height());
   QTest::keyClick(dialog, Qt::Key_Escape);
-}
-
-BOOST_AUTO_TEST_CASE(pictures_of_it) {
-  const QString folder = qEnvironmentVariable("HANGBOOK_PICTURES");
-  if (folder.isEmpty()) {
-    BOOST_TEST_MESSAGE("HANGBOOK_PICTURES=FOLDER makes them");
-    return;
-  }
-  auto* application = qobject_cast<QApplication*>(QCoreApplication::instance());
-  for (const Theme theme : {Theme::light, Theme::dark}) {
-    applyTheme(*application, theme);
-    const QString look = theme == Theme::dark ? QStringLiteral("dark") : QStringLiteral("light");
-    OnRecords on;
-    auto* dialog = on.open(bass);
-    on.type("record_mass", QStringLiteral("heavy"));
-    on.type("record_outline", QStringLiteral("0 0; 0.7 0; 0.7 and a half of a metre back and down"));
-    BOOST_TEST(dialog->grab().save(folder + QStringLiteral("/record-%1.png").arg(look)));
-    on.child<QPushButton>("entryCancel")->click();
-    on.child<QPushButton>("entryCancel")->click();
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    dialog = on.open(QStringLiteral("Marram"));
-    on.part(1);
-    BOOST_TEST(dialog->grab().save(folder + QStringLiteral("/joints-%1.png").arg(look)));
-    on.part(2);
-    on.cell("recordCountsTable", 0, 2, QStringLiteral("1"));
-    BOOST_TEST(dialog->grab().save(folder + QStringLiteral("/counts-%1.png").arg(look)));
-  }
-  applyTheme(*application, Theme::light);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
