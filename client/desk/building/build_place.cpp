@@ -61,11 +61,11 @@ BuildPlace::BuildPlace(Session& session, QWidget* parent)
   left_->addWidget(tabs);
   before_->setEmptyTexts(tr("No mark is recorded for this stack, bar and chain."),
                          tr("No mark contains these words."));
+  addToTitle(new ShowChooser(QStringLiteral("build"), session_, this));
   addToTitle(new PrintButton(session_, this));
   addToTitle(swapButton());
   addToTitle(hung_);
   connect(steps_, &BuildSteps::signAsked, this, &BuildPlace::sign);
-  addToTitle(new ShowChooser(QStringLiteral("build"), session_, this));
 
   auto* beforeHead = new QLabel(tr("Marks used before – records, not verdicts"), this);
   beforeHead->setFont(fontFor(TextSize::heading, font()));

@@ -46,11 +46,11 @@ Heading MarkModel::headingOf(MarkColumn column) const {
   case MarkColumn::tilt:
     return {.title = Words::tr("Tilt"), .figure = true, .characters = 7};
   case MarkColumn::place:
-    return {.title = Words::tr("Where"), .characters = 20};
+    return {.title = Words::tr("Where"), .characters = 12, .wish = 34};
   case MarkColumn::chain:
-    return {.title = Words::tr("Chain"), .characters = 10, .toolTip = Words::tr("Serial of the chain")};
+    return {.title = Words::tr("Chain"), .characters = 9, .toolTip = Words::tr("Serial of the chain")};
   case MarkColumn::by:
-    return {.title = Words::tr("By"), .characters = 14};
+    return {.title = Words::tr("By"), .characters = 11, .wish = 16};
   case MarkColumn::count:
     break;
   }

@@ -34,13 +34,15 @@ SheetPreview::SheetPreview(reports::Sheet sheet, reports::Stamp stamp, reports::
   choose->addWidget(papers_);
   choose->addStretch(1);
   scroll_->setObjectName(QStringLiteral("sheetPages"));
+  scroll_->setAlignment(Qt::AlignHCenter);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Save | QDialogButtonBox::Close, this);
   auto* all = new QVBoxLayout(this);
   all->addLayout(choose);
   all->addWidget(scroll_, 1);
   all->addWidget(buttons);
-  resize(880, 900);
   showPages();
+  const int bars = style()->pixelMetric(QStyle::PM_ScrollBarExtent) + 4 * space::wide; // and the margins
+  resize(scroll_->widget()->sizeHint().width() + bars, 900);
   connect(papers_, &QComboBox::currentIndexChanged, this, &SheetPreview::showPages);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(buttons->button(QDialogButtonBox::Save), &QPushButton::clicked, this, &SheetPreview::askWhere);

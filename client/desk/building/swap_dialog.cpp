@@ -9,7 +9,6 @@
 #include <QLineEdit>
 #include <QStandardItemModel>
 #include <QTableView>
-#include <QVBoxLayout>
 
 #include "actions/choose.h"
 #include "desk/lists/list_page.h"
@@ -54,14 +53,9 @@ SwapDialog::SwapDialog(Session& session, QWidget* parent)
   dead_->lineEdit()->setPlaceholderText(tr("Scan its label, or type its serial or type"));
   addField(tr("&Dead"), QStringLiteral("Dead"), tr("The unit that is dead"), dead_);
   addField(tr("Stand-&in"), QStringLiteral("Stand"), tr("What takes its place"), stand_);
-  auto* outcome = new QWidget(this);
-  auto* lines = new QVBoxLayout(outcome);
-  lines->setContentsMargins(0, 0, 0, 0);
-  lines->addWidget(verdict_);
-  lines->addWidget(about_);
   about_->setWordWrap(true);
-  about_->setObjectName(QStringLiteral("swapAbout"));
-  addField(tr("Then"), QStringLiteral("Outcome"), tr("What the hangs then are"), outcome);
+  addField(tr("Then"), QStringLiteral("Outcome"), tr("What the hangs then are"), verdict_);
+  addField({}, QStringLiteral("About"), tr("What the hangs then are, in words"), about_);
   auto* table = new QTableView(this);
   table->setModel(&changes_);
   prepareTable(*table, changes_, static_cast<int>(ChangeColumn::what));

@@ -13,7 +13,7 @@ void addPoint(FigureLines& lines, const venue::Point& point) {
   lines.force(Words::tr("%1, capacity (%2)").arg(name, wordOf(point.basis)), point.capacity)
       .from(point.source);
   lines.length(Words::tr("%1, height").arg(name), point.z).from(point.source);
-  lines.length(Words::tr("%1, from datum to audience").arg(name), point.x).from(point.source);
+  lines.length(Words::tr("%1, to the audience").arg(name), point.x).from(point.source);
   lines.length(Words::tr("%1, to stage left").arg(name), point.y).from(point.source);
 }
 

@@ -3,11 +3,13 @@
 
 #include <algorithm>
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QStyle>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -22,6 +24,7 @@ namespace hangbook::desk {
 PartTable::PartTable(const QString& name, const QString& says, const QString& add,
                      std::vector<FormField> fields, QWidget* parent)
     : QWidget(parent), fields_(std::move(fields)), table_(new QTableWidget(this)),
+      header_(new FlatHeader(table_, 2, 1 + table_->style()->pixelMetric(QStyle::PM_FocusFrameHMargin))),
       add_(new QPushButton(add, this)), remove_(new QPushButton(tr("&Remove the selected one"), this)),
       note_(new QLabel(this)) {
   setObjectName(name);
@@ -44,8 +47,8 @@ PartTable::PartTable(const QString& name, const QString& says, const QString& ad
   table_->setShowGrid(true);
   table_->verticalHeader()->hide();
   table_->verticalHeader()->setDefaultSectionSize(rowHeight(font()));
-  table_->setHorizontalHeader(new FlatHeader(table_));
-  table_->horizontalHeader()->setStretchLastSection(true);
+  table_->setHorizontalHeader(header_);
+  table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   for (int column = 0; column < table_->columnCount(); ++column) {
     table_->horizontalHeaderItem(column)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   }
@@ -68,6 +71,7 @@ PartTable::PartTable(const QString& name, const QString& says, const QString& ad
   note_->setWordWrap(true);
   note_->setFont(fontFor(TextSize::note, font()));
   note_->hide();
+  table_->viewport()->installEventFilter(this);
   connect(add_, &QPushButton::clicked, this, &PartTable::addRow);
   connect(remove_, &QPushButton::clicked, this, &PartTable::removeRow);
   connect(table_, &QTableWidget::cellChanged, this, [this] {
@@ -100,9 +104,33 @@ void PartTable::putRow(int row, const QStringList& texts) {
 void PartTable::fitColumns() {
   const int most = QFontMetrics(font()).averageCharWidth() * 18; // the whole text stands in the tooltip
   for (int column = 0; column + 1 < table_->columnCount(); ++column) {
-    table_->resizeColumnToContents(column);
-    table_->setColumnWidth(column, std::min(table_->columnWidth(column) + space::step, most));
+    int widest = header_->leastWidth(column);
+    for (int row = 0; row < table_->rowCount(); ++row) {
+      widest = std::max(widest, QFontMetrics(font()).horizontalAdvance(table_->item(row, column)->text()));
+    }
+    table_->setColumnWidth(column, std::min(widest + space::step, most));
   }
+  fitFaults();
+}
+
+/// They take what the others leave, and come forward where that is too little to read them.
+void PartTable::fitFaults() {
+  const int last = table_->columnCount() - 1;
+  int others = 0;
+  for (int column = 0; column < last; ++column) {
+    others += table_->columnWidth(column);
+  }
+  const int least = QFontMetrics(font()).averageCharWidth() * 30;
+  const int room = table_->viewport()->width() - others;
+  table_->setColumnWidth(last, std::max(room, least));
+  header_->moveSection(header_->visualIndex(last), room < least ? std::min(1, last) : last);
+}
+
+bool PartTable::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize && watched == table_->viewport()) {
+    fitFaults();
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 void PartTable::setRows(const std::vector<QStringList>& rows) {

@@ -13,8 +13,11 @@ class QTableWidget;
 
 namespace hangbook::desk {
 
+class FlatHeader;
+
 /// Parts of a record (points of a venue, joints of a stacking table) as rows of texts, with adding and
-/// removing; what is wrong stands at the end of its row and marks its field.
+/// removing; what is wrong stands at the end of its row and marks its field. Where the columns are too wide
+/// for that end to be seen, what is wrong stands behind the first of them.
 class PartTable : public QWidget {
   Q_OBJECT
 public:
@@ -35,14 +38,19 @@ Q_SIGNALS:
   void changed();
   void currentChanged();
 
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
   void addRow();
   void removeRow();
   void fitColumns();
+  void fitFaults();
   void putRow(int row, const QStringList& texts);
 
   std::vector<FormField> fields_;
   QTableWidget* table_;
+  FlatHeader* header_;
   QPushButton* add_;
   QPushButton* remove_;
   QLabel* note_;

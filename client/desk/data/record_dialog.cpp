@@ -107,8 +107,13 @@ QString RecordDialog::faultsInWords(const exchange::RecordText& text) const {
   if (first.part) {
     where << wordsOfPart(parts_[*first.part].sort).row.arg(first.row + 1);
   }
-  where << first.field;
-  where.removeAll(QString());
+  const auto& columns =
+      first.part ? parts_[*first.part].fields : exchange::fieldsOf(record_.kind, record_.sort);
+  for (const FormField& field : formFields(columns)) {
+    if (field.name == first.field) {
+      where << field.words;
+    }
+  }
   return tr("%1: %2. Fields to mend: %3.")
       .arg(where.isEmpty() ? exchange::nameIn(record_, text) : where.join(QStringLiteral(", ")),
            faultWords(first))

@@ -78,11 +78,11 @@ void FigureModel::setFigures(const Figures& figures) {
 Heading FigureModel::headingOf(FigureColumn column) const {
   switch (column) {
   case FigureColumn::what:
-    return {.title = Words::tr("Figure"), .characters = 26, .wish = 40};
+    return {.title = Words::tr("Figure"), .characters = 30, .wish = 40};
   case FigureColumn::value:
     return {.title = Words::tr("Value"), .figure = true, .characters = 16, .wish = 28};
   case FigureColumn::source:
-    return {.title = Words::tr("Source"), .characters = 16, .wish = 40};
+    return {.title = Words::tr("Source"), .characters = 12, .wish = 40};
   case FigureColumn::date:
     return {.title = Words::tr("Dated"), .characters = 12};
   case FigureColumn::count:

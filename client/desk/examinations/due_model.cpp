@@ -23,6 +23,13 @@ Cell dayCell(const QDate& date) {
   return cell;
 }
 
+/// The day that it stands until needs no second telling beside it: only another day does.
+QString bestBesideDue(const calendar::Planned& line) {
+  return !isOverdue(line.due) && !line.ahead && line.slot.to == line.due.due
+             ? Words::tr("%1 by then").arg(line.slot.place)
+             : bestInWords(line);
+}
+
 QString bestToolTip(const calendar::Planned& line) {
   const QString days = Words::tr("At %1 from %2 to %3.")
                            .arg(line.slot.place, dateText(line.slot.from), dateText(line.slot.to));
@@ -62,24 +69,24 @@ Heading DueModel::headingOf(DueColumn column) const {
             .wish = 15,
             .toolTip = Words::tr("The last day on which the last examination stands")};
   case DueColumn::days:
-    return {.title = Words::tr("Days"), .figure = true, .characters = 7};
+    return {.title = Words::tr("Days"), .figure = true, .characters = 5, .wish = 7};
   case DueColumn::serial:
-    return {.title = Words::tr("Serial"), .characters = 13};
+    return {.title = Words::tr("Serial"), .characters = 11, .wish = 13};
   case DueColumn::type:
-    return {.title = Words::tr("Type"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Type"), .characters = 17, .wish = 24};
   case DueColumn::rule:
-    return {.title = Words::tr("Examination"), .characters = 18, .wish = 28};
+    return {.title = Words::tr("Examination"), .characters = 15, .wish = 28};
   case DueColumn::best:
     return {.title = Words::tr("Best examined"),
-            .characters = 23,
+            .characters = 19,
             .wish = 32,
             .toolTip =
                 Words::tr("Where the fewest units are away and the interval is used up: the last days at the "
                           "warehouse before it falls due, else the last stop before")};
   case DueColumn::last:
-    return {.title = Words::tr("Last done"), .characters = 13, .wish = 13};
+    return {.title = Words::tr("Last done"), .characters = 12, .wish = 13};
   case DueColumn::place:
-    return {.title = Words::tr("Is at"), .characters = 16, .wish = 24};
+    return {.title = Words::tr("Is at"), .characters = 14, .wish = 24};
   case DueColumn::count:
     break;
   }
@@ -140,9 +147,9 @@ Cell DueModel::shown(const calendar::Planned& line, DueColumn column) const {
   case DueColumn::last:
     return dayCell(line.due.last);
   case DueColumn::place:
-    return {.text = line.due.place};
+    return {.text = line.due.place, .toolTip = line.due.place, .endMatters = true};
   case DueColumn::best:
-    return {.text = bestInWords(line),
+    return {.text = bestBesideDue(line),
             .number = static_cast<double>(line.slot.to.toJulianDay()),
             .toolTip = bestToolTip(line)};
   case DueColumn::count:

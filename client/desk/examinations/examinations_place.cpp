@@ -57,7 +57,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   visits_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   visits_->setMinimumContentsLength(26);
   page_->addControl(visits_);
-  auto* calendar = new QPushButton(tr("Calen&dar file …"), this);
+  auto* calendar = new QPushButton(tr("Calen&dar file…"), this);
   calendar->setObjectName(QStringLiteral("dueCalendar"));
   calendar->setToolTip(
       tr("What falls due within a year as a file that calendar programs read (iCalendar); a search "

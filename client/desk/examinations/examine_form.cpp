@@ -46,7 +46,7 @@ ExamineForm::ExamineForm(QWidget* parent)
   date_->setDisplayFormat(QStringLiteral("yyyy-MM-dd")); // as the lists write it
   result_->setObjectName(QStringLiteral("examineResult"));
   result_->setAccessibleName(tr("Result"));
-  result_->addItem(tr("choose …"), -1);
+  result_->addItem(tr("choose…"), -1);
   for (const ExaminationResult each :
        {ExaminationResult::pass, ExaminationResult::passWithRemark, ExaminationResult::fail}) {
     result_->addItem(wordOf(each), static_cast<int>(each));

@@ -49,24 +49,24 @@ Heading FleetModel::headingOf(FleetColumn column) const {
   case FleetColumn::serial:
     return {.title = Words::tr("Serial"), .characters = 12, .wish = 14};
   case FleetColumn::kind:
-    return {.title = Words::tr("Kind"), .characters = 11};
+    return {.title = Words::tr("Kind"), .characters = 10};
   case FleetColumn::type:
     return {.title = Words::tr("Type"), .characters = 20, .wish = 26};
   case FleetColumn::state:
     return {.title = Words::tr("State"), .characters = 15, .wish = 16};
   case FleetColumn::place:
-    return {.title = Words::tr("Is at"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Is at"), .characters = 17, .wish = 24};
   case FleetColumn::cart:
-    return {.title = Words::tr("On cart"), .characters = 13, .wish = 16};
+    return {.title = Words::tr("On cart"), .characters = 9, .wish = 16};
   case FleetColumn::due:
-    return {.title = Words::tr("Next examination"), .characters = 18, .wish = 19};
+    return {.title = Words::tr("Next examination"), .characters = 17, .wish = 19};
   case FleetColumn::weighed:
     return {.title = Words::tr("Weighed"),
             .figure = true,
             .characters = 11,
             .toolTip = Words::tr("Mass as weighed by the crew; it stands before the maker's figure")};
   case FleetColumn::owner:
-    return {.title = Words::tr("Owner"), .characters = 14, .wish = 24};
+    return {.title = Words::tr("Owner"), .characters = 7, .wish = 24};
   case FleetColumn::count:
     break;
   }

@@ -62,8 +62,8 @@ FleetPlace::FleetPlace(Session& session, QWidget* parent)
                          Qt::AscendingOrder, this)),
       stock_(new StockPage(session, this)), loads_(new LoadPage(session, this)),
       bench_(new ScanBench(session, this)), unitText_(new QLabel(this)), toldText_(new QLabel(this)),
-      state_(new QPushButton(tr("St&ate …"), this)), happened_(new QPushButton(tr("What happe&ned …"), this)),
-      split_(new QPushButton(tr("S&plit …"), this)), labels_(new QPushButton(tr("&Labels …"), this)),
+      state_(new QPushButton(tr("St&ate…"), this)), happened_(new QPushButton(tr("What happe&ned…"), this)),
+      split_(new QPushButton(tr("S&plit…"), this)), labels_(new QPushButton(tr("&Labels…"), this)),
       asker_([](QDialog& dialog) { return dialog.exec() == QDialog::Accepted; }) {
   page_->setEmptyTexts(
       tr("No units yet. Import your gear list as a CSV file, or open the demo tour in a store of its "

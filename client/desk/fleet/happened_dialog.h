@@ -1,25 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <functional>
-
-#include <QDialog>
-
+#include "desk/words/ask_dialog.h"
 #include "fleet/occurrence.h"
 #include "fleet/unit.h"
 
-class QComboBox;
 class QDateEdit;
 class QDoubleSpinBox;
-class QLabel;
-class QLineEdit;
-class QPushButton;
 class QSpinBox;
 
 namespace hangbook::desk {
 
 /// Something happened to a unit: it was used, dropped, assembled, found faulty.
-class HappenedDialog : public QDialog {
+class HappenedDialog : public AskDialog {
   Q_OBJECT
 public:
   HappenedDialog(const fleet::Unit& unit, QDate today, const QStringList& people, const QString& atDesk,
@@ -28,24 +21,22 @@ public:
   fleet::Occurrence occurrence() const;
   /// Names of files to be kept with it.
   QStringList files() const;
-  /// Who names the file; by default the person in front of the screen.
-  void setFileAsker(std::function<QString()> asker) { fileAsker_ = std::move(asker); }
 
 private:
+  void addDay(QDate today);
+  void addCounts();
   fleet::OccurrenceKind kind() const;
-  void check();
+  QString follows() const;
+  void fitKind();
 
   fleet::Unit unit_;
   QComboBox* kind_;
   QDateEdit* date_;
   QSpinBox* uses_;
   QDoubleSpinBox* hours_;
-  QLineEdit* remark_;
-  QLineEdit* file_;
-  QComboBox* by_;
-  QLabel* follows_;
-  std::function<QString()> fileAsker_;
-  QPushButton* accept_;
+  QLineEdit* remark_ = nullptr;
+  QLineEdit* file_ = nullptr;
+  QLabel* follows_ = nullptr;
 };
 
 } // namespace hangbook::desk

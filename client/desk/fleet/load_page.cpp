@@ -119,6 +119,7 @@ QWidget* LoadPage::cartPart() {
   in->addLayout(chooserLine(tr("&Carts for the show"), shows_, part));
   in->addWidget(cartsSay_);
   in->addWidget(cartTable_, 1);
+  in->addStretch(0); // takes the room where there is no table
   return part;
 }
 
@@ -147,6 +148,7 @@ QWidget* LoadPage::truckPart() {
     in->addLayout(line);
   }
   in->addWidget(loadTable_, 1);
+  in->addStretch(0);
   return part;
 }
 

@@ -115,7 +115,7 @@ void StockChart::draw() {
   wanted->setPen(QPen(colours.frame, 1.0));
   wanted->setBrush(colours.line);
   auto* fit = new QLineSeries;
-  fit->setName(tr("%1 that are fit").arg(type_.type));
+  fit->setName(tr("%1, fit for use").arg(type_.type));
   fit->setPen(QPen(colours.accent, 2.0));
   fit->replace(steps(type_.days, type_.fit));
   const int most = std::max({1, std::ranges::max(type_.fit), std::ranges::max(type_.wanted)});

@@ -39,9 +39,9 @@ QString takersOf(const options::TypeOnDay& line) {
 Heading StockModel::headingOf(StockColumn column) const {
   switch (column) {
   case StockColumn::type:
-    return {.title = Words::tr("Type"), .characters = 18, .wish = 24};
+    return {.title = Words::tr("Type"), .characters = 20, .wish = 24};
   case StockColumn::kind:
-    return {.title = Words::tr("Kind"), .characters = 10};
+    return {.title = Words::tr("Kind"), .characters = 12};
   case StockColumn::owned:
     return {.title = Words::tr("Owned"), .figure = true, .characters = 8};
   case StockColumn::hired:

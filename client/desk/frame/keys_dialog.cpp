@@ -5,6 +5,7 @@
 #include <QDialogButtonBox>
 #include <QHeaderView>
 #include <QShortcut>
+#include <QStyle>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -60,7 +61,8 @@ KeysDialog::KeysDialog(QWidget& window) : QDialog(&window) {
   auto* table = new QTableWidget(static_cast<int>(lines.size()), 3, this);
   table->setObjectName(QStringLiteral("keysTable"));
   table->setAccessibleName(tr("All keys"));
-  table->setHorizontalHeader(new FlatHeader(table));
+  const int margin = 1 + style()->pixelMetric(QStyle::PM_FocusFrameHMargin); // as left and right of a cell
+  table->setHorizontalHeader(new FlatHeader(table, 1, margin));
   table->setHorizontalHeaderLabels({tr("Keys"), tr("What they do"), tr("Where")});
   table->setEditTriggers(QAbstractItemView::NoEditTriggers);
   table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -79,6 +81,11 @@ KeysDialog::KeysDialog(QWidget& window) : QDialog(&window) {
     table->setItem(row, 2, new QTableWidgetItem(line.where.isEmpty() ? tr("everywhere") : line.where));
   }
   table->resizeColumnsToContents();
+  int width = 0;
+  for (int column = 0; column < 3; ++column) {
+    table->setColumnWidth(column, table->columnWidth(column) + space::step);
+    width += table->columnWidth(column);
+  }
   table->horizontalHeader()->setStretchLastSection(true);
   table->selectRow(0);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
@@ -87,7 +94,8 @@ KeysDialog::KeysDialog(QWidget& window) : QDialog(&window) {
   all->setSpacing(space::step);
   all->addWidget(table, 1);
   all->addWidget(buttons);
-  resize(760, std::min(640, rowHeight(font()) * (table->rowCount() + 5)));
+  const int around = style()->pixelMetric(QStyle::PM_ScrollBarExtent) + 2 * space::wide;
+  resize(width + around, std::min(640, rowHeight(font()) * (table->rowCount() + 5)));
 }
 
 } // namespace hangbook::desk

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/frame/places_list.h"
 
+#include <algorithm>
+
 #include <QPainter>
 #include <QStyledItemDelegate>
 
@@ -66,7 +68,13 @@ void PlacesList::addPlace(const QString& title, const QString& keys) {
 }
 
 QSize PlacesList::sizeHint() const {
-  return {QFontMetrics(font()).averageCharWidth() * 21, 200};
+  QFont bold(font());
+  bold.setBold(true);
+  int longest = QFontMetrics(font()).averageCharWidth() * 15;
+  for (int row = 0; row < count(); ++row) {
+    longest = std::max(longest, QFontMetrics(bold).horizontalAdvance(item(row)->text()));
+  }
+  return {longest + space::wide + 3 * space::step, 200}; // with the figure of its key
 }
 
 } // namespace hangbook::desk

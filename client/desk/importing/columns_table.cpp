@@ -5,7 +5,9 @@
 
 #include <QComboBox>
 #include <QHeaderView>
+#include <QStyle>
 
+#include "desk/lists/flat_header.h"
 #include "desk/lists/list_page.h"
 
 namespace hangbook::desk {
@@ -45,8 +47,13 @@ ColumnsTable::ColumnsTable(QWidget* parent) : QTableWidget(0, 3, parent) {
   setObjectName(QStringLiteral("importColumns"));
   setAccessibleName(tr("Columns of the file and what they are read as"));
   setHorizontalHeaderLabels({tr("In the file"), tr("Holds"), tr("Is read as")});
+  const int margin = 1 + style()->pixelMetric(QStyle::PM_FocusFrameHMargin); // as left and right of a cell
+  setHorizontalHeader(new FlatHeader(this, 1, margin));
+  for (int column = theirs; column <= ours; ++column) {
+    horizontalHeaderItem(column)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  }
   verticalHeader()->hide();
-  verticalHeader()->setDefaultSectionSize(desk::rowHeight(font()) + 8);
+  verticalHeader()->setDefaultSectionSize(desk::rowHeight(font()) + 10);
   horizontalHeader()->setSectionResizeMode(theirs, QHeaderView::ResizeToContents);
   horizontalHeader()->setSectionResizeMode(holds, QHeaderView::Stretch);
   horizontalHeader()->setSectionResizeMode(ours, QHeaderView::Fixed);

@@ -39,7 +39,7 @@ QString countsInWords(const ImportLook& look) {
 
 ImportDialog::ImportDialog(Session& session, QWidget* parent)
     : QDialog(parent), session_(session), file_(new QLineEdit(this)),
-      browse_(new QPushButton(tr("&Browse …"), this)), kind_(new QComboBox(this)),
+      browse_(new QPushButton(tr("&Browse…"), this)), kind_(new QComboBox(this)),
       headingLine_(new QSpinBox(this)), dates_(new QLineEdit(this)), everywhere_(new QLineEdit(this)),
       by_(nameBox(QStringLiteral("importBy"), tr("Who takes it in"), namesOf(session.overview().people),
                   session.overview().atDesk, this)),
@@ -73,7 +73,7 @@ ImportDialog::ImportDialog(Session& session, QWidget* parent)
   all->addWidget(both, 1);
   all->addWidget(state_);
   all->addWidget(buttons);
-  resize(QFontMetrics(font()).averageCharWidth() * 140, QFontMetrics(font()).height() * 42);
+  resize(QFontMetrics(font()).averageCharWidth() * 180, QFontMetrics(font()).height() * 42);
 
   connect(buttons, &QDialogButtonBox::accepted, this, &ImportDialog::takeIn);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

@@ -29,13 +29,13 @@ Heading ImportLines::headingOf(ImportColumn column) const {
   case ImportColumn::line:
     return {.title = Words::tr("Line"), .figure = true, .characters = 6};
   case ImportColumn::what:
-    return {.title = Words::tr("Record"), .characters = 18, .wish = 26};
+    return {.title = Words::tr("Record"), .characters = 18, .wish = 24};
   case ImportColumn::column:
-    return {.title = Words::tr("Column"), .characters = 14, .wish = 20};
+    return {.title = Words::tr("Column"), .characters = 12, .wish = 18};
   case ImportColumn::stands:
-    return {.title = Words::tr("Stands / was read"), .characters = 18, .wish = 28};
+    return {.title = Words::tr("Stands / was read"), .characters = 16, .wish = 20};
   case ImportColumn::then:
-    return {.title = Words::tr("Becomes / is expected"), .characters = 20, .wish = 48};
+    return {.title = Words::tr("Becomes / is expected"), .characters = 20, .wish = 78};
   case ImportColumn::count:
     break;
   }

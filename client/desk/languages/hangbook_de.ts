@@ -55,6 +55,10 @@
 <context>
     <name>AskDialog</name>
     <message>
+        <source>…</source>
+        <translation>…</translation>
+    </message>
+    <message>
         <source>&amp;By</source>
         <translation>&amp;Von</translation>
     </message>
@@ -452,10 +456,6 @@
     <message>
         <source>Who chooses</source>
         <translation>Wer wählt</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Name</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -861,10 +861,6 @@
         <translation>Wo es am besten geprüft wird</translation>
     </message>
     <message>
-        <source>Calen&amp;dar file …</source>
-        <translation>Kalen&amp;derdatei …</translation>
-    </message>
-    <message>
         <source>What falls due within a year as a file that calendar programs read (iCalendar); a search leaves nothing out of it.</source>
         <translation>Was binnen eines Jahres fällig wird, als Datei, die Kalenderprogramme lesen (iCalendar); eine Suche lässt darin nichts weg.</translation>
     </message>
@@ -882,7 +878,7 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
     </message>
     <message>
         <source>Wherever it is best done</source>
-        <translation>Wo auch immer es am besten geschieht</translation>
+        <translation>Überall, wo es am besten ist</translation>
     </message>
     <message>
         <source>%1 overdue or never examined that this search leaves out.</source>
@@ -907,6 +903,10 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
     <message>
         <source>The examination was not recorded; what you typed is still there. Try again.</source>
         <translation>Die Prüfung wurde nicht festgehalten; was eingegeben wurde, steht noch da. Noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Calen&amp;dar file…</source>
+        <translation>Kalen&amp;derdatei…</translation>
     </message>
 </context>
 <context>
@@ -954,10 +954,6 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
     <message>
         <source>Result</source>
         <translation>Ergebnis</translation>
-    </message>
-    <message>
-        <source>choose …</source>
-        <translation>wählen …</translation>
     </message>
     <message>
         <source>Look for the certificate&apos;s file</source>
@@ -1014,6 +1010,10 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
     <message>
         <source>%1 is quarantined at once, and the shows that counted on it are named.</source>
         <translation>%1 wird sofort gesperrt, und die Shows, die damit rechneten, werden genannt.</translation>
+    </message>
+    <message>
+        <source>choose…</source>
+        <translation>wählen…</translation>
     </message>
 </context>
 <context>
@@ -1150,22 +1150,6 @@ Eine Zeile auswählen, das Ergebnis angeben und festhalten. Eine nicht bestanden
         <translation>Geräte</translation>
     </message>
     <message>
-        <source>St&amp;ate …</source>
-        <translation>&amp;Zustand …</translation>
-    </message>
-    <message>
-        <source>What happe&amp;ned …</source>
-        <translation>Was &amp;geschah …</translation>
-    </message>
-    <message>
-        <source>S&amp;plit …</source>
-        <translation>&amp;Teilen …</translation>
-    </message>
-    <message>
-        <source>&amp;Labels …</source>
-        <translation>Eti&amp;ketten …</translation>
-    </message>
-    <message>
         <source>No units yet. Import your gear list as a CSV file, or open the demo tour in a store of its own to see how one looks.</source>
         <translation>Noch kein Gerät. Die Geräteliste als CSV-Datei einlesen oder die Beispieltour in einem eigenen Bestand öffnen, um zu sehen, wie eine aussieht.</translation>
     </message>
@@ -1244,6 +1228,22 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     <message>
         <source>Nothing was recorded.</source>
         <translation>Nichts wurde festgehalten.</translation>
+    </message>
+    <message>
+        <source>St&amp;ate…</source>
+        <translation>&amp;Zustand…</translation>
+    </message>
+    <message>
+        <source>What happe&amp;ned…</source>
+        <translation>Was &amp;geschah…</translation>
+    </message>
+    <message>
+        <source>S&amp;plit…</source>
+        <translation>&amp;Teilen…</translation>
+    </message>
+    <message>
+        <source>&amp;Labels…</source>
+        <translation>Eti&amp;ketten…</translation>
     </message>
 </context>
 <context>
@@ -1444,10 +1444,6 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Kann frei bleiben</translation>
     </message>
     <message>
-        <source>…</source>
-        <translation>…</translation>
-    </message>
-    <message>
         <source>Look for the file</source>
         <translation>Die Datei suchen</translation>
     </message>
@@ -1474,10 +1470,6 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     <message>
         <source>&amp;Photograph</source>
         <translation>&amp;Foto</translation>
-    </message>
-    <message>
-        <source>&amp;By</source>
-        <translation>&amp;Von</translation>
     </message>
     <message>
         <source>Record it</source>
@@ -1653,10 +1645,6 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>%1: %2 neu, %3 geändert, %4 schon gleich</translation>
     </message>
     <message>
-        <source>&amp;Browse …</source>
-        <translation>&amp;Suchen …</translation>
-    </message>
-    <message>
         <source>Who takes it in</source>
         <translation>Wer sie einliest</translation>
     </message>
@@ -1780,6 +1768,10 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <source>Nothing of the file was kept.</source>
         <translation>Nichts aus der Datei wurde behalten.</translation>
     </message>
+    <message>
+        <source>&amp;Browse…</source>
+        <translation>&amp;Suchen…</translation>
+    </message>
 </context>
 <context>
     <name>KeysDialog</name>
@@ -1895,10 +1887,6 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <translation>Das PDF, das geschrieben wird</translation>
     </message>
     <message>
-        <source>…</source>
-        <translation>…</translation>
-    </message>
-    <message>
         <source>Choose the file</source>
         <translation>Die Datei wählen</translation>
     </message>
@@ -1922,6 +1910,18 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <source>Write it</source>
         <translation>Schreiben</translation>
     </message>
+    <message>
+        <source>none: the first sheet is whole</source>
+        <translation>keine: der erste Bogen ist ganz</translation>
+    </message>
+    <message>
+        <source> labels</source>
+        <translation> Etiketten</translation>
+    </message>
+    <message>
+        <source>Needed: its name</source>
+        <translation>Nötig: ihr Name</translation>
+    </message>
 </context>
 <context>
     <name>ListPage</name>
@@ -1931,7 +1931,7 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
     </message>
     <message>
         <source>Words to look for</source>
-        <translation>Wörter, nach denen gesucht wird</translation>
+        <translation>Suchwörter</translation>
     </message>
     <message>
         <source>1 row</source>
@@ -2269,7 +2269,7 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     </message>
     <message>
         <source>%1 options: %2 hold, %3 tight, %4 unproven, %5 fail · %6 settings decided</source>
-        <translation>%1 Möglichkeiten: %2 halten, %3 knapp, %4 unbelegt, %5 verletzt · %6 Einstellungen entschieden</translation>
+        <translation>%1 Möglichkeiten: %2 halten, %3 knapp, %4 unbelegt, %5 verletzt · %6 Einstellungen</translation>
     </message>
     <message>
         <source>No show with a hang is chosen. Enter a show with its hangs, or import a tour.</source>
@@ -2530,7 +2530,7 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
     </message>
     <message>
         <source>May be left out, such as -7.5°</source>
-        <translation>Kann frei bleiben, etwa -7.5°</translation>
+        <translation>Kann frei bleiben, etwa -7,5°</translation>
     </message>
     <message>
         <source>May be left out</source>
@@ -2667,7 +2667,7 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
     </message>
     <message>
         <source>Scan or type a serial</source>
-        <translation>Seriennummer scannen oder tippen</translation>
+        <translation>Scannen oder tippen</translation>
     </message>
     <message>
         <source>Answer to the last scan</source>
@@ -2794,7 +2794,7 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
     </message>
     <message>
         <source>&amp;By</source>
-        <translation>&amp;Von</translation>
+        <translation>D&amp;urch</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -3099,8 +3099,8 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>von Shows gebraucht</translation>
     </message>
     <message>
-        <source>%1 that are fit</source>
-        <translation>%1, die brauchbar sind</translation>
+        <source>%1, fit for use</source>
+        <translation>%1, brauchbar</translation>
     </message>
 </context>
 <context>
@@ -3287,6 +3287,10 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
     <message>
         <source>Print the sheets again, and sign the hold points again.</source>
         <translation>Die Blätter neu drucken und die Haltepunkte neu unterschreiben.</translation>
+    </message>
+    <message>
+        <source>What the hangs then are, in words</source>
+        <translation>Was die Hängungen dann sind, in Worten</translation>
     </message>
 </context>
 <context>
@@ -3658,10 +3662,6 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
         <translation>Das Gewählte zurücknehmen</translation>
     </message>
     <message>
-        <source>For %1 at %2 stands chosen: %3, by %4 on %5. Taken back, its gear is free again and its sheets are no longer made; it stays in the history and can be undone.</source>
-        <translation>Für %1 in %2 ist gewählt: %3, von %4 am %5. Zurückgenommen ist ihr Gerät wieder frei, und ihre Blätter werden nicht mehr gemacht; sie bleibt in der Geschichte und kann wiederhergestellt werden.</translation>
-    </message>
-    <message>
         <source>Take it back</source>
         <translation>Zurücknehmen</translation>
     </message>
@@ -3680,6 +3680,10 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
     <message>
         <source>Who takes it back</source>
         <translation>Wer sie zurücknimmt</translation>
+    </message>
+    <message>
+        <source>Chosen for %1 at %2: %3, by %4 on %5. Taken back, its gear is free again and its sheets are no longer made; it stays in the history and can be undone.</source>
+        <translation>Für %1 in %2 ist gewählt: %3, von %4 am %5. Zurückgenommen ist ihr Gerät wieder frei, und ihre Blätter werden nicht mehr gemacht; sie bleibt im Verlauf stehen und lässt sich rückgängig machen.</translation>
     </message>
 </context>
 <context>
@@ -3735,10 +3739,6 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
     <message>
         <source>%1, height</source>
         <translation>%1, Höhe</translation>
-    </message>
-    <message>
-        <source>%1, from datum to audience</source>
-        <translation>%1, vom Bezugspunkt zum Publikum</translation>
     </message>
     <message>
         <source>%1, to stage left</source>
@@ -4749,10 +4749,6 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <translation>Anteil des Publikums, der abgedeckt ist</translation>
     </message>
     <message>
-        <source>Beaten by</source>
-        <translation>Übertroffen von</translation>
-    </message>
-    <message>
         <source>No. of an option that is no worse in verdict, cover, mass, cabinets and hoists, steps of the build and greatest use of a limit, and better in one of them</source>
         <translation>Nr. einer Möglichkeit, die in Urteil, Abdeckung, Masse, Boxen und Kettenzügen, Schritten des Aufbaus und größter Auslastung nicht schlechter und in einem davon besser ist</translation>
     </message>
@@ -5143,10 +5139,6 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>Days since the stop before</source>
         <translation>Tage seit dem Halt davor</translation>
-    </message>
-    <message>
-        <source>Way</source>
-        <translation>Weg</translation>
     </message>
     <message>
         <source>The shortest way over the ground from the stop before; no road is shorter</source>
@@ -6071,6 +6063,22 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
     <message>
         <source>units by serial of %1 at %2</source>
         <translation>Einheiten nach Seriennummer von %1 in %2</translation>
+    </message>
+    <message>
+        <source>Behind</source>
+        <translation>Hinter</translation>
+    </message>
+    <message>
+        <source>Travel</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>%1, to the audience</source>
+        <translation>%1, zum Publikum</translation>
+    </message>
+    <message>
+        <source>%1 by then</source>
+        <translation>%1 bis dahin</translation>
     </message>
 </context>
 <context>

@@ -19,8 +19,13 @@ ColumnFitter::ColumnFitter(QTableView& table, const TableModel& model, int stret
   const int character = QFontMetrics(table.font()).averageCharWidth();
   for (int column = 0; column < model.columnCount(); ++column) {
     const Heading heading = model.heading(column);
-    least_.push_back(heading.characters * character + 2 * space::cell);
-    wished_.push_back(std::max(heading.wish, heading.characters) * character + 2 * space::cell);
+    // A heading is read whole, in whatever language.
+    const int title = QFontMetrics(table.font()).horizontalAdvance(heading.title) + 1;
+    const auto widthFor = [&](int characters) {
+      return std::max(characters * character, title) + 2 * space::cell;
+    };
+    least_.push_back(widthFor(heading.characters));
+    wished_.push_back(widthFor(std::max(heading.wish, heading.characters)));
   }
   table.viewport()->installEventFilter(this);
   fit();

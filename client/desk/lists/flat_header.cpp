@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/lists/flat_header.h"
 
+#include <algorithm>
+
 #include <QPainter>
 
 #include "desk/style/colours.h"
@@ -24,9 +26,41 @@ void drawArrow(QPainter& painter, const QRect& box, bool descending, const QColo
 
 } // namespace
 
-FlatHeader::FlatHeader(QWidget* parent) : QHeaderView(Qt::Horizontal, parent) {
+FlatHeader::FlatHeader(QWidget* parent, int lines, int margin)
+    : QHeaderView(Qt::Horizontal, parent), lines_(lines), margin_(margin) {
   setSectionsClickable(true);
   setHighlightSections(false);
+  if (lines_ > 1) {
+    setFixedHeight(lines_ * QFontMetrics(font()).height() + space::step);
+  }
+}
+
+QStringList FlatHeader::linesOf(int section) const {
+  const QString text = model()->headerData(section, orientation()).toString();
+  QStringList best{text};
+  const QFontMetrics metrics(font());
+  const auto widest = [&](const QStringList& lines) {
+    int width = 0;
+    for (const QString& each : lines) {
+      width = std::max(width, metrics.horizontalAdvance(each));
+    }
+    return width;
+  };
+  for (qsizetype at = text.indexOf(u' '); lines_ > 1 && at >= 0; at = text.indexOf(u' ', at + 1)) {
+    const QStringList broken{text.left(at), text.mid(at + 1)};
+    if (widest(broken) < widest(best)) {
+      best = broken;
+    }
+  }
+  return best;
+}
+
+int FlatHeader::leastWidth(int section) const {
+  int width = 0;
+  for (const QString& each : linesOf(section)) {
+    width = std::max(width, QFontMetrics(font()).horizontalAdvance(each));
+  }
+  return width + 2 * margin_ + 1;
 }
 
 void FlatHeader::paintSection(QPainter* painter, const QRect& box, int section) const {
@@ -37,7 +71,7 @@ void FlatHeader::paintSection(QPainter* painter, const QRect& box, int section) 
   painter->drawLine(box.topRight(), box.bottomRight());
   painter->setPen(colours.frame);
   painter->drawLine(box.bottomLeft(), box.bottomRight());
-  QRect inside = box.adjusted(space::cell, 0, -space::cell, 0);
+  QRect inside = box.adjusted(margin_, 0, -margin_, 0);
   const bool sorted = isSortIndicatorShown() && sortIndicatorSection() == section;
   const auto alignment =
       model()->headerData(section, orientation(), Qt::TextAlignmentRole).value<Qt::Alignment>();
@@ -51,9 +85,11 @@ void FlatHeader::paintSection(QPainter* painter, const QRect& box, int section) 
   }
   painter->setFont(font());
   painter->setPen(colours.text);
-  const QString text = model()->headerData(section, orientation()).toString();
-  painter->drawText(inside, static_cast<int>(alignment),
-                    QFontMetrics(font()).elidedText(text, Qt::ElideRight, inside.width()));
+  QStringList shown = linesOf(section);
+  for (QString& each : shown) {
+    each = QFontMetrics(font()).elidedText(each, Qt::ElideRight, inside.width());
+  }
+  painter->drawText(inside, static_cast<int>(alignment), shown.join(u'\n'));
   painter->restore();
 }
 

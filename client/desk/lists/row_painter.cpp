@@ -18,7 +18,9 @@ options::Verdict verdictAt(const QModelIndex& index) {
 
 void drawText(QPainter& painter, const QRect& box, const QModelIndex& index, const QFontMetrics& metrics) {
   const auto alignment = index.data(Qt::TextAlignmentRole).value<Qt::Alignment>();
-  const QString text = metrics.elidedText(index.data().toString(), Qt::ElideRight, box.width());
+  const QString text =
+      metrics.elidedText(index.data().toString(),
+                         index.data(endMattersRole).toBool() ? Qt::ElideMiddle : Qt::ElideRight, box.width());
   painter.drawText(box, static_cast<int>(alignment), text);
 }
 

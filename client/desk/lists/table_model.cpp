@@ -54,6 +54,8 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
     return here.verdict ? QVariant(static_cast<int>(*here.verdict)) : QVariant();
   case useRole:
     return here.usePercent ? QVariant(*here.usePercent) : QVariant();
+  case endMattersRole:
+    return here.endMatters;
   case Qt::FontRole:
     if (here.strong) {
       QFont font;

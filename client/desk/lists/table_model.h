@@ -17,6 +17,7 @@ enum Role {
   useRole,                  ///< double: share of a limit in %, where the cell is one
   figureRole,               ///< bool: stands right-aligned
   keyRole,                  ///< what the row is known by elsewhere
+  endMattersRole,           ///< bool: where there is no room, the middle is left out
 };
 
 /// One cell, as a value.
@@ -28,6 +29,7 @@ struct Cell {
   std::optional<double> usePercent{};
   QString toolTip{};
   bool strong = false;
+  bool endMatters = false; ///< as of names that begin alike: where there is no room, the middle is left out
 };
 
 /// One column's heading. `figure` columns stand right-aligned.

@@ -63,11 +63,11 @@ AdjustPanel::AdjustPanel(QWidget* parent)
   addField(tr("T&rim"), trim_);
   addField(tr("&Mark"), mark_);
   fields->addStretch(1);
-  fields->addWidget(back_);
   auto* outcome = new QHBoxLayout;
   outcome->setSpacing(space::small);
   outcome->addWidget(verdict_);
   outcome->addWidget(about_, 1);
+  outcome->addWidget(back_);
   outcome->addWidget(choose_);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);

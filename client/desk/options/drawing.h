@@ -45,6 +45,7 @@ struct Label {
   bool strong = false;
   int rank = 5;
   bool mayMove = false; ///< to the other side, where there is no room on this one
+  bool ofHang = false;  ///< left out where the hang is shown larger beside it
 };
 
 /// A measured distance with its end marks.

@@ -123,8 +123,13 @@ void Elevation::paintInto(QPainter& painter) const {
                      emptyText_);
   } else {
     const auto barText = units_ == UnitSystem::metric ? &metricBar : &customaryBar;
-    paintDrawing(painter, drawing_, scale_, rect(), colours, font(), barText);
-    if (const QRectF lens = lensBox(); !lens.isEmpty()) {
+    const QRectF lens = lensBox();
+    Drawing room = drawing_;
+    if (!lens.isEmpty()) {
+      std::erase_if(room.labels, [](const Label& each) { return each.ofHang; });
+    }
+    paintDrawing(painter, room, scale_, rect(), colours, font(), barText);
+    if (!lens.isEmpty()) {
       painter.fillRect(lens, colours.sheet);
       paintDrawing(painter, drawing_, fitted(drawing_.hang, lens.adjusted(4, 4, -4, -18)), lens, colours,
                    font(), barText);

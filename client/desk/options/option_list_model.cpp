@@ -41,7 +41,9 @@ QString windowText(double lowM, double highM, const Figures& figures) {
     const double from = std::ceil(low * steps - slack) / steps;
     const double to = std::floor(high * steps + slack) / steps;
     if (from <= to || digits == mostDigits) {
-      return figures.plain(from, digits) + QStringLiteral("–") + figures.plain(std::max(from, to), digits);
+      const QString lowest = figures.plain(from, digits);
+      const QString highest = figures.plain(std::max(from, to), digits);
+      return lowest == highest ? lowest : lowest + QStringLiteral("–") + highest;
     }
   }
 }
@@ -94,7 +96,7 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
   switch (column) {
   case OptionColumn::verdict:
     return {.title = Words::tr("Verdict"),
-            .characters = 13,
+            .characters = 12,
             .wish = 13,
             .toolTip = Words::tr("Sorted by it, the options stand in the chosen order: what holds first")};
   case OptionColumn::number:
@@ -104,19 +106,19 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
             .wish = 5,
             .toolTip = Words::tr("Place in the chosen order")};
   case OptionColumn::stack:
-    return {.title = Words::tr("Stack, from the bar down"), .characters = 18, .wish = 42};
+    return {.title = Words::tr("Stack, from the bar down"), .characters = 18, .wish = 46};
   case OptionColumn::bar:
     return {.title = Words::tr("Bar"), .characters = 7, .wish = 13};
   case OptionColumn::picks:
     return {.title = Words::tr("Picks"), .characters = 9, .wish = 10};
   case OptionColumn::hoist:
-    return {.title = Words::tr("Hoist"), .characters = 7, .wish = 16};
+    return {.title = Words::tr("Hoist"), .characters = 9, .wish = 17};
   case OptionColumn::points:
-    return {.title = Words::tr("Points"), .characters = 6, .wish = 9};
+    return {.title = Words::tr("Points"), .characters = 8, .wish = 11};
   case OptionColumn::trim:
     return {.title = Words::tr("Trim, %1").arg(QString::fromUtf8(unitOf<Length>(figures_.system()))),
             .figure = true,
-            .characters = 12,
+            .characters = 13,
             .wish = 13,
             .toolTip = Words::tr("Where the lowest edge may be for every rule to hold")};
   case OptionColumn::mark:
@@ -128,7 +130,7 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
   case OptionColumn::heaviest:
     return {.title = Words::tr("Point"),
             .figure = true,
-            .characters = 8,
+            .characters = 7,
             .wish = 8,
             .toolTip = Words::tr("Heaviest point in % of its limit")};
   case OptionColumn::cover:
@@ -138,10 +140,10 @@ Heading OptionListModel::headingOf(OptionColumn column) const {
             .wish = 7,
             .toolTip = Words::tr("Share of the audience that is covered")};
   case OptionColumn::beaten:
-    return {.title = Words::tr("Beaten by"),
+    return {.title = Words::tr("Behind"),
             .figure = true,
-            .characters = 10,
-            .wish = 10,
+            .characters = 7,
+            .wish = 8,
             .toolTip =
                 Words::tr("No. of an option that is no worse in verdict, cover, mass, cabinets and hoists, "
                           "steps of the build and greatest use of a limit, and better in one of them")};
@@ -159,7 +161,9 @@ Cell OptionListModel::trimOf(const options::Option& option) const {
   const options::TrimWindow& window = *option.trimWindow;
   return {.text = windowText(window.lowM, window.highM, figures_), // the unit stands in the heading
           .number = window.highM - window.lowM,
-          .toolTip = Words::tr("Not lower: %1. Not higher: %2.")
+          .toolTip = windowText(window.lowM, window.highM, figures_) + QLatin1Char(' ') +
+                     QString::fromUtf8(unitOf<Length>(figures_.system())) + QLatin1Char('\n') +
+                     Words::tr("Not lower: %1. Not higher: %2.")
                          .arg(ruleWords(window.lowSetBy), ruleWords(window.highSetBy))};
 }
 
@@ -189,13 +193,14 @@ Cell OptionListModel::cellOf(const OptionLine& line, OptionColumn column) const 
             .toolTip = line.stack,
             .strong = line.chosen};
   case OptionColumn::bar:
-    return {.text = option.key.bar, .toolTip = option.key.bar};
+    return {.text = option.key.bar, .toolTip = option.key.bar, .endMatters = true};
   case OptionColumn::picks:
     return {.text = wordOf(option.key.picks)};
   case OptionColumn::hoist:
-    return {.text = option.key.hoist, .toolTip = option.key.hoist};
+    return {.text = option.key.hoist, .toolTip = option.key.hoist, .endMatters = true};
   case OptionColumn::points:
-    return {.text = option.key.points.join(QStringLiteral(", "))};
+    return {.text = option.key.points.join(QStringLiteral(", ")),
+            .toolTip = option.key.points.join(QStringLiteral(", "))};
   case OptionColumn::trim:
     return trimOf(option);
   case OptionColumn::mark:

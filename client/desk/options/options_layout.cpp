@@ -140,7 +140,7 @@ void OptionsPlace::layOut() {
   above->addWidget(column({{adjust_, 0}, {views_, 1}}));
   above->setStretchFactor(0, 3);
   above->setStretchFactor(1, 2);
-  above->setSizes({6200, 3800});
+  above->setSizes({6400, 3600});
   auto* all = splitter(Qt::Vertical, QStringLiteral("optionsAll"));
   all->addWidget(above);
   all->addWidget(column({{ruleHead_, 0}, {lowerParts(), 1}}));

@@ -191,7 +191,11 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Scale& scale,
     painter.setFont(own);
     const QSizeF size(painter.fontMetrics().horizontalAdvance(each.text) + 2, painter.fontMetrics().height());
     for (const Side side : {each.side, Side::left, Side::right}) {
-      if (paintText(painter, labelBox(scale.toScreen(each.at), side, size), each.text, box, taken, colours)) {
+      const QRectF place = labelBox(scale.toScreen(each.at), side, size);
+      if (each.mayMove && side == Side::left && place.left() < box.left() && place.right() > box.left()) {
+        continue; // moved into the picture it would lie on what it names
+      }
+      if (paintText(painter, place, each.text, box, taken, colours)) {
         break;
       }
       if (!each.mayMove) {

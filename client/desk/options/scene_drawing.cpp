@@ -160,7 +160,8 @@ void addStack(Drawing& drawing, const Scene& scene, const Figures& figures) {
       drawing.labels.push_back({.at = {box.right(), box.center().y()},
                                 .text = figures.angle(each.aimDeg),
                                 .side = Side::right,
-                                .rank = 5});
+                                .rank = 5,
+                                .ofHang = true});
     }
   }
   if (scene.chain) {
@@ -169,7 +170,9 @@ void addStack(Drawing& drawing, const Scene& scene, const Figures& figures) {
                               .text = Words::tr("mark %1").arg(scene.chain->mark),
                               .side = Side::left,
                               .strong = true,
-                              .rank = 0});
+                              .rank = 0,
+                              .mayMove = true,
+                              .ofHang = true});
   }
   if (scene.pickLine.size() > 1) {
     drawing.shapes.push_back({Ink::gravity, line(scene.pickLine), false});

@@ -11,7 +11,7 @@ WithdrawDialog::WithdrawDialog(const options::Choice& choice, const QString& sta
                                const std::vector<people::Person>& people, const QString& atDesk,
                                QWidget* parent)
     : AskDialog(QStringLiteral("withdraw"), tr("Take back what is chosen"),
-                tr("For %1 at %2 stands chosen: %3, by %4 on %5. Taken back, its gear is free again and its "
+                tr("Chosen for %1 at %2: %3, by %4 on %5. Taken back, its gear is free again and its "
                    "sheets are no longer made; it stays in the history and can be undone.")
                     .arg(choice.hang, choice.show, stack, choice.by, dateText(choice.at.date())),
                 tr("Take it back"), parent),

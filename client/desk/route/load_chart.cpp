@@ -4,15 +4,16 @@
 #include <algorithm>
 #include <memory>
 
-#include <QBarCategoryAxis>
 #include <QBarSeries>
 #include <QBarSet>
+#include <QCategoryAxis>
 #include <QChart>
 #include <QEvent>
 #include <QValueAxis>
 
 #include "desk/style/charts.h"
 #include "desk/style/colours.h"
+#include "desk/style/scale.h"
 
 namespace hangbook::desk {
 namespace {
@@ -81,9 +82,49 @@ void LoadChart::changeEvent(QEvent* event) {
   }
 }
 
+void LoadChart::resizeEvent(QResizeEvent* event) {
+  QChartView::resizeEvent(event);
+  if (namedStep() != step_) {
+    draw();
+  }
+}
+
+std::span<const Stop> LoadChart::shown() const {
+  return stopsAround(stops_, around_);
+}
+
+int LoadChart::namedStep() const {
+  constexpr int axis = 60; // with its title and figures
+  const QFontMetrics metrics(fontFor(TextSize::note, font()));
+  int widest = 1;
+  for (const Stop& each : shown()) {
+    widest = std::max(widest, metrics.horizontalAdvance(each.show.name) + space::wide);
+  }
+  const int room = std::max(1, width() - axis);
+  return std::max(1, (static_cast<int>(shown().size()) * widest + room - 1) / room);
+}
+
+bool LoadChart::anyLoad() const {
+  return std::ranges::any_of(shown(), [](const Stop& each) { return each.heaviestKn.has_value(); });
+}
+
+/// Axes without anything on them would say nothing.
+void LoadChart::drawForeground(QPainter* painter, const QRectF& rect) {
+  QChartView::drawForeground(painter, rect);
+  if (!anyLoad()) {
+    painter->save();
+    painter->resetTransform();
+    painter->setFont(font());
+    painter->setPen(coloursOf(palette()).quiet);
+    painter->drawText(viewport()->rect(), Qt::AlignCenter, describeLoads(shown(), figures_));
+    painter->restore();
+  }
+}
+
 void LoadChart::draw() {
+  step_ = namedStep();
   const Colours& colours = coloursOf(palette());
-  const std::span<const Stop> shown = stopsAround(stops_, around_);
+  const std::span<const Stop> shown = this->shown();
   setAccessibleDescription(describeLoads(shown, figures_));
   emptyChart(*chart());
   chart()->setTitle(shown.size() == stops_.size()
@@ -92,12 +133,25 @@ void LoadChart::draw() {
                               .arg(shown.data() - stops_.data() + 1)
                               .arg(shown.data() - stops_.data() + static_cast<std::ptrdiff_t>(shown.size()))
                               .arg(stops_.size()));
+  if (!anyLoad()) {
+    dressChart(*this);
+    return;
+  }
   auto load = std::make_unique<QBarSet>(tr("heaviest point, at rest"));
   auto capacity = std::make_unique<QBarSet>(tr("what it may carry"));
-  QStringList names;
+  auto across = std::make_unique<QCategoryAxis>();
+  across->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
+  across->setRange(-0.5, static_cast<double>(shown.size()) - 0.5);
+  across->setStartValue(-0.5);
+  int place = 0;
   double most = 0.0;
   for (const Stop& each : shown) {
-    names << each.show.name;
+    if (place % step_ == 0) {
+      // An axis has each label once; two shows of a tour may have one name.
+      const bool again = across->categoriesLabels().contains(each.show.name);
+      across->append(again ? each.show.name + QString(place, QChar(0x200B)) : each.show.name, place);
+    }
+    ++place;
     const double carries = inUnitOf(each.heaviestKn.value_or(0.0), figures_);
     const double may = inUnitOf(each.heaviestCapacityKn.value_or(0.0), figures_);
     *load << carries;
@@ -113,18 +167,16 @@ void LoadChart::draw() {
   series->append(load.release());
   series->append(capacity.release());
   chart()->addSeries(series);
-  auto* across = new QBarCategoryAxis;
-  across->append(names);
   auto* up = new QValueAxis;
   up->setRange(0.0, std::max(most * 1.08, 1.0));
   up->setLabelFormat(QStringLiteral("%.0f"));
   up->setTitleText(QString::fromUtf8(unitOf<Force>(figures_.system())));
   up->applyNiceNumbers();
-  chart()->addAxis(across, Qt::AlignBottom);
-  chart()->addAxis(up, Qt::AlignLeft);
-  series->attachAxis(across);
-  series->attachAxis(up);
   across->setGridLineVisible(false);
+  chart()->addAxis(across.get(), Qt::AlignBottom);
+  chart()->addAxis(up, Qt::AlignLeft);
+  series->attachAxis(across.release()); // the chart has taken it
+  series->attachAxis(up);
   dressChart(*this);
 }
 

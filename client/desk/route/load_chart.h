@@ -22,13 +22,20 @@ public:
 
 protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void drawForeground(QPainter* painter, const QRectF& rect) override;
 
 private:
   void draw();
+  std::span<const Stop> shown() const;
+  bool anyLoad() const;
+  /// Every how manieth stop has its name under it, so that no two of them meet.
+  int namedStep() const;
 
   std::vector<Stop> stops_;
   Figures figures_;
   ShowKey around_;
+  int step_ = 1; ///< as drawn
 };
 
 /// So many stops stand beside each other with their names legible.

@@ -36,7 +36,7 @@ Heading RouteModel::headingOf(RouteColumn column) const {
             .characters = 9,
             .toolTip = Words::tr("Days since the stop before")};
   case RouteColumn::way:
-    return {.title = Words::tr("Way"),
+    return {.title = Words::tr("Travel"),
             .figure = true,
             .characters = 9,
             .toolTip =
@@ -49,7 +49,7 @@ Heading RouteModel::headingOf(RouteColumn column) const {
     return {.title = Words::tr("Town"), .characters = 13, .wish = 19};
   case RouteColumn::loadIn:
     return {.title = Words::tr("Load-in"),
-            .characters = 13,
+            .characters = 15,
             .wish = 15,
             .toolTip = Words::tr("By the venue's own clock")};
   case RouteColumn::verdict:
@@ -64,11 +64,11 @@ Heading RouteModel::headingOf(RouteColumn column) const {
   case RouteColumn::heaviest:
     return {.title = Words::tr("Heaviest"),
             .figure = true,
-            .characters = 14,
-            .wish = 17,
+            .characters = 10,
+            .wish = 11,
             .toolTip = Words::tr("Static load of the heaviest point of the chosen options")};
   case RouteColumn::stacks:
-    return {.title = Words::tr("Stacks"), .characters = 20, .wish = 61};
+    return {.title = Words::tr("Stacks"), .characters = 18, .wish = 61};
   case RouteColumn::count:
     break;
   }

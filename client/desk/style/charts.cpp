@@ -6,7 +6,6 @@
 #include <QChart>
 #include <QGraphicsLayout>
 #include <QLegend>
-#include <QLocale>
 
 #include "desk/style/colours.h"
 #include "desk/style/scale.h"
@@ -45,7 +44,7 @@ QAbstractAxis* monthAxis(const QDate& from, const QDate& to) {
   constexpr int roomDays = 12; // of half a name beside the edges
   for (QDate first(from.year(), from.month(), 1); first <= to; first = first.addMonths(1)) {
     if (first >= from.addDays(roomDays) && first.addDays(roomDays) <= to) {
-      axis->append(QLocale().toString(first, QStringLiteral("MMM yy")), chartDay(first));
+      axis->append(first.toString(QStringLiteral("yyyy-MM")), chartDay(first));
     }
   }
   return axis;

@@ -2,10 +2,10 @@
 #include "desk/style/theme.h"
 
 #include <QLocale>
-#include <QStyleFactory>
 #include <QToolTip>
 
 #include "desk/style/colours.h"
+#include "desk/style/outlined_style.h"
 
 namespace hangbook::desk {
 
@@ -14,7 +14,7 @@ Theme themeOf(const QApplication& application) {
 }
 
 void applyTheme(QApplication& application, Theme theme) {
-  application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  application.setStyle(new OutlinedStyle); // the application takes it
   const QPalette palette = paletteFrom(theme == Theme::dark ? darkColours() : lightColours());
   application.setPalette(palette);
   QToolTip::setPalette(palette);

@@ -240,6 +240,7 @@ void showFilled(OnDemo& on, const OneDialog& one) {
     one.fill();
     on.settle();
   }
+  QCoreApplication::processEvents(); // what was filled in asks for room by an event
 }
 
 } // namespace hangbook::testing

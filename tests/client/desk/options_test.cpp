@@ -81,6 +81,7 @@ BOOST_AUTO_TEST_CASE(a_trim_window_is_rounded_inwards) {
   BOOST_TEST(shown(7.171, 8.269) == "7.18–8.26");
   BOOST_TEST(shown(7.17, 8.26) == "7.17–8.26");
   BOOST_TEST(shown(7.1712, 7.1788) == "7.172–7.178");
+  BOOST_TEST(shown(5.5699, 5.5701) == "5.57"); // one trim needs no second telling
 }
 
 BOOST_AUTO_TEST_CASE(a_point_without_a_limit_is_never_shown_as_within_it) {

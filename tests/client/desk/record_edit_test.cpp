@@ -187,7 +187,7 @@ BOOST_AUTO_TEST_CASE(joints_and_counts_of_a_table_are_typed_saved_as_one_edit_an
   auto* counts = on.child<QTableWidget>("recordCountsTable");
   BOOST_TEST(counts->item(0, 3)->text().contains(QStringLiteral("no fewer than the least")),
              counts->item(0, 3)->text().toStdString());
-  BOOST_TEST(on.child<QLabel>("entrySays")->text().contains(QStringLiteral("Number in row 1, most")),
+  BOOST_TEST(on.child<QLabel>("entrySays")->text().contains(QStringLiteral("Number in row 1, Most")),
              on.child<QLabel>("entrySays")->text().toStdString());
   BOOST_TEST(!on.child<QPushButton>("entrySave")->isEnabled());
   on.cell("recordCountsTable", 0, 2, QStringLiteral("6"));

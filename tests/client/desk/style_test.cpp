@@ -4,11 +4,17 @@
 
 #include <array>
 
+#include <QApplication>
+#include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QImage>
+#include <QLineEdit>
 #include <QPainter>
+#include <QPushButton>
 
 #include "desk/style/colours.h"
 #include "desk/style/figures.h"
+#include "desk/style/theme.h"
 #include "desk/style/verdict_mark.h"
 
 using namespace hangbook;
@@ -91,6 +97,33 @@ BOOST_AUTO_TEST_CASE(figures_carry_their_unit_and_say_what_is_not_known) {
   BOOST_TEST(metric.inUnit(68.0, QStringLiteral("%")).toStdString() == "68 %");
   BOOST_TEST(metric.inUnit(2.0, {}).toStdString() == "2");
   BOOST_TEST(customary.inUnit(3.048, QStringLiteral("m")).toStdString() == "10.00 ft");
+}
+
+/// What takes input has an edge that stands out from the ground and from what it holds (3:1, as for any part
+/// of a control).
+BOOST_AUTO_TEST_CASE(fields_and_buttons_have_an_edge_in_both_palettes) {
+  for (const Theme theme : {Theme::light, Theme::dark}) {
+    applyTheme(*qApp, theme);
+    QWidget sheet;
+    QLineEdit line(&sheet);
+    QComboBox box(&sheet);
+    QComboBox names(&sheet);
+    names.setEditable(true);
+    QDoubleSpinBox figure(&sheet);
+    QPushButton button(QStringLiteral("Save"), &sheet);
+    for (QWidget* each : std::initializer_list<QWidget*>{&line, &box, &names, &figure, &button}) {
+      each->setFixedSize(120, 24);
+      const QImage image = each->grab().toImage();
+      const QColor ground = qApp->palette().color(QPalette::Window);
+      double best = 0.0;
+      for (int x = 0; x < 3; ++x) {
+        best = std::max(best, contrast(image.pixelColor(x, image.height() / 2), ground));
+      }
+      BOOST_TEST(best >= 3.0, each->metaObject()->className()
+                                  << " in " << static_cast<int>(theme) << ": " << best);
+    }
+  }
+  applyTheme(*qApp, Theme::light);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
