@@ -75,10 +75,10 @@ Heading DueModel::headingOf(DueColumn column) const {
   case DueColumn::type:
     return {.title = Words::tr("Type"), .characters = 17, .wish = 24};
   case DueColumn::rule:
-    return {.title = Words::tr("Examination"), .characters = 15, .wish = 28};
+    return {.title = Words::tr("Examination"), .characters = 17, .wish = 28};
   case DueColumn::best:
     return {.title = Words::tr("Best examined"),
-            .characters = 19,
+            .characters = 22,
             .wish = 32,
             .toolTip =
                 Words::tr("Where the fewest units are away and the interval is used up: the last days at the "
@@ -86,7 +86,7 @@ Heading DueModel::headingOf(DueColumn column) const {
   case DueColumn::last:
     return {.title = Words::tr("Last done"), .characters = 12, .wish = 13};
   case DueColumn::place:
-    return {.title = Words::tr("Is at"), .characters = 14, .wish = 24};
+    return {.title = Words::tr("Is at"), .characters = 15, .wish = 24};
   case DueColumn::count:
     break;
   }

@@ -93,7 +93,7 @@ ExaminationsPlace::ExaminationsPlace(Session& session, QWidget* parent)
   both->addWidget(form_);
   both->setStretchFactor(0, 1);
   both->setStretchFactor(1, 0);
-  form_->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 42);
+  form_->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * 36);
   setContent(both);
   session_.keepUp(this, [this] { showFacts(); });
   connect(page_, &ListPage::currentRowChanged, this, [this] { showSubject(); });
