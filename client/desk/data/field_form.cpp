@@ -65,22 +65,6 @@ void FieldForm::setFaults(const std::vector<exchange::FieldFault>& faults) {
     wrong_[i]->setVisible(!here.isEmpty());
     edits_[i]->setAccessibleDescription(here.isEmpty() ? fields_[i].hint : here);
   }
-  fitHeight();
-}
-
-/// A scroll area asks for the least height without asking for which width: lines that wrap would be cut off.
-void FieldForm::fitHeight() {
-  layout()->activate();
-  const int needed = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
-                                                   : layout()->totalMinimumSize().height();
-  if (needed != minimumHeight()) {
-    setMinimumHeight(needed);
-  }
-}
-
-void FieldForm::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fitHeight();
 }
 
 QWidget* scrolled(FieldForm* form, QWidget* parent) {

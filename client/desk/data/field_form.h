@@ -28,12 +28,7 @@ public:
 Q_SIGNALS:
   void changed();
 
-protected:
-  void resizeEvent(QResizeEvent* event) override;
-
 private:
-  void fitHeight();
-
   std::vector<FormField> fields_;
   std::vector<QLineEdit*> edits_;
   std::vector<QLabel*> wrong_; ///< one for each field

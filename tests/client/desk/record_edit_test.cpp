@@ -279,17 +279,35 @@ BOOST_AUTO_TEST_CASE(what_is_named_stays_and_says_by_what_and_the_rest_can_go_an
   BOOST_TEST(there());
 }
 
-BOOST_AUTO_TEST_CASE(a_fault_of_two_lines_is_seen_whole) {
+BOOST_AUTO_TEST_CASE(faults_of_several_lines_are_seen_whole) {
   OnRecords on;
   auto* dialog = on.open(bass);
-  dialog->resize(620, 500);
-  on.type("record_outline", QStringLiteral("0 0; 0.7 0; 0.7 and a half of a metre back and down"));
-  QCoreApplication::processEvents();
-  auto* wrong = on.child<QLabel>("record_outline_wrong");
-  BOOST_TEST(wrong->isVisible());
-  BOOST_TEST(wrong->heightForWidth(wrong->width()) > QFontMetrics(wrong->font()).height() * 3 / 2);
-  BOOST_TEST(wrong->height() >= wrong->heightForWidth(wrong->width()));
-  // Fields under it keep their height too.
+  const auto wrong = [&on](const char* field) {
+    return on.child<QLabel>((QByteArray(field) + "_wrong").constData());
+  };
+  const std::vector<const char*> fields{"record_outline", "record_mass",      "record_centre_of_gravity",
+                                        "record_width",   "record_chain_eye", "record_pins"};
+  for (const char* field : fields) {
+    on.type(field, QStringLiteral("nobody wrote down what this figure is, nor in which unit it would be"));
+  }
+  for (const int width : {620, 1200, 480}) { // wider: fewer lines; and narrow again
+    dialog->resize(width, 500);
+    on.settle();
+    QCoreApplication::processEvents();
+    bool several = false;
+    for (const char* field : fields) {
+      BOOST_TEST_CONTEXT(field << " at " << width) {
+        const QLabel& label = *wrong(field);
+        BOOST_TEST(label.isVisible());
+        BOOST_TEST(label.height() >= label.heightForWidth(label.width()));
+        several = several || label.height() > QFontMetrics(label.font()).height() * 3 / 2;
+        // The field itself keeps its height too.
+        const auto* edit = on.child<QLineEdit>(field);
+        BOOST_TEST(edit->height() >= edit->minimumSizeHint().height());
+      }
+    }
+    BOOST_TEST((several || width == 1200));
+  }
   auto* last = on.child<QLineEdit>("record_source_date");
   BOOST_TEST(last->height() >= last->minimumSizeHint().height());
   QTest::keyClick(dialog, Qt::Key_Escape);
