@@ -103,7 +103,7 @@ void PrintButton::print(const QString& kind) {
 void PrintButton::preview(const reports::Sheet& sheet, reports::SheetCode code) {
   code.checksum = reports::checksumOf(sheet);
   auto* dialog = new SheetPreview(
-      sheet,
+      session_, sheet,
       {QStringLiteral(HANGBOOK_VERSION), QDateTime::currentDateTimeUtc(), code.checksum,
        reports::textOf(code)},
       code.units == UnitSystem::usCustomary ? reports::Paper::letter : reports::Paper::a4, this);

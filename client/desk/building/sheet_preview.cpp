@@ -7,6 +7,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMessageBox>
+#include <QPageSize>
 #include <QPushButton>
 #include <QSaveFile>
 #include <QScrollArea>
@@ -17,10 +18,16 @@
 #include "quantity/error.h"
 
 namespace hangbook::desk {
+namespace {
 
-SheetPreview::SheetPreview(reports::Sheet sheet, reports::Stamp stamp, reports::Paper paper, QWidget* parent)
-    : QDialog(parent), sheet_(std::move(sheet)), stamp_(std::move(stamp)), papers_(new QComboBox(this)),
-      scroll_(new QScrollArea(this)) {
+constexpr int dots = 96; // an inch
+
+} // namespace
+
+SheetPreview::SheetPreview(Session& session, reports::Sheet sheet, reports::Stamp stamp, reports::Paper paper,
+                           QWidget* parent)
+    : QDialog(parent), session_(session), sheet_(std::move(sheet)), stamp_(std::move(stamp)),
+      papers_(new QComboBox(this)), scroll_(new QScrollArea(this)) {
   setObjectName(QStringLiteral("sheetPreview"));
   setWindowTitle(QStringLiteral("%1 – %2").arg(sheet_.title, sheet_.show));
   papers_->setObjectName(QStringLiteral("sheetPaper"));
@@ -40,10 +47,13 @@ SheetPreview::SheetPreview(reports::Sheet sheet, reports::Stamp stamp, reports::
   all->addLayout(choose);
   all->addWidget(scroll_, 1);
   all->addWidget(buttons);
-  showPages();
   const int bars = style()->pixelMetric(QStyle::PM_ScrollBarExtent) + 4 * space::wide; // and the margins
-  resize(scroll_->widget()->sizeHint().width() + bars, 900);
-  connect(papers_, &QComboBox::currentIndexChanged, this, &SheetPreview::showPages);
+  resize(QPageSize(QPageSize::Letter).sizePixels(dots).width() + bars, 900);
+  auto* wait = new QLabel(tr("Drawing the pages…"));
+  wait->setAlignment(Qt::AlignCenter);
+  scroll_->setWidget(wait);
+  drawPages();
+  connect(papers_, &QComboBox::currentIndexChanged, this, &SheetPreview::drawPages);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(buttons->button(QDialogButtonBox::Save), &QPushButton::clicked, this, &SheetPreview::askWhere);
 }
@@ -52,19 +62,35 @@ reports::Paper SheetPreview::paper() const {
   return static_cast<reports::Paper>(papers_->currentData().toInt());
 }
 
-void SheetPreview::showPages() {
-  auto* pages = new QWidget;
-  auto* column = new QVBoxLayout(pages);
+void SheetPreview::drawPages() {
+  if (drawing_) {
+    drawing_->cancel();
+  }
+  drawing_ = session_.work().start(
+      this,
+      [sheet = sheet_, stamp = stamp_, paper = paper()](Watch&) {
+        return reports::picturesOf(sheet, stamp, paper, dots);
+      },
+      [this](const std::vector<QImage>& pages) { showPages(pages); },
+      [this](const std::exception_ptr& what) {
+        Q_EMIT session_.trouble(
+            wordsFor(what, tr("The sheet is not shown. Nothing has changed; try again.")));
+      });
+}
+
+void SheetPreview::showPages(const std::vector<QImage>& pages) {
+  auto* all = new QWidget;
+  auto* column = new QVBoxLayout(all);
   column->setSpacing(space::wide);
   int number = 0;
-  for (const QImage& page : reports::picturesOf(sheet_, stamp_, paper(), 96)) {
-    auto* label = new QLabel(pages);
+  for (const QImage& page : pages) {
+    auto* label = new QLabel(all);
     label->setPixmap(QPixmap::fromImage(page));
     label->setFrameShape(QFrame::Box);
     label->setAccessibleName(tr("Page %1 of %2").arg(++number).arg(sheet_.title));
     column->addWidget(label, 0, Qt::AlignHCenter);
   }
-  scroll_->setWidget(pages); // the pages before go with it
+  scroll_->setWidget(all); // the pages before go with it
 }
 
 void SheetPreview::askWhere() {

@@ -154,7 +154,7 @@ private:
                                   {}};
     const auto sheet =
         fromStore(on_, [code](Source& source) { return dynamic_cast<SheetSource&>(source).sheet(code); });
-    add<SheetPreview>("sheet", {}, sheet,
+    add<SheetPreview>("sheet", {}, on_.window.session(), sheet,
                       reports::Stamp{QStringLiteral("0"), QDateTime(facts_.today, QTime(8, 0), Qt::UTC),
                                      reports::checksumOf(sheet), reports::textOf(code)},
                       reports::Paper::a4);

@@ -2,6 +2,7 @@
 // The window on a real store: the demo tour, a search, a choice and a record, and the same store read anew.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <memory>
 
 #include <QAction>
@@ -12,6 +13,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSpinBox>
 #include <QTabWidget>
 #include <QTableView>
@@ -111,7 +113,10 @@ BOOST_AUTO_TEST_CASE(demo_search_choice_record_and_read_anew) {
       on.settle();
       const std::unique_ptr<SheetPreview> preview(on.child<SheetPreview>("sheetPreview"));
       BOOST_TEST(preview->isVisible());
-      BOOST_TEST(!preview->findChildren<QLabel*>().empty());
+      const auto pages =
+          preview->findChild<QScrollArea*>(QStringLiteral("sheetPages"))->findChildren<QLabel*>();
+      BOOST_TEST_REQUIRE(!pages.empty());
+      BOOST_TEST(std::ranges::all_of(pages, [](const QLabel* page) { return page->pixmap().width() > 700; }));
       const auto kept = [&](const QString& ending) {
         const QString name = folder.filePath(QString::fromLatin1(kind) + ending);
         preview->save(name);
