@@ -29,8 +29,8 @@ struct Shape {
       closing; ///< of each joint above the chain's eye: moment of a chain's pull of 1 N, nose down
   std::optional<HangingSpan> opened;
   std::vector<StepWithin> steps;
-  double restPanDeg = 0.0; ///< that the steps were worked out for
-  double restActuatorDeg = 0.0;
+  double restPanDeg{}; ///< that the steps were worked out for
+  double restActuatorDeg{};
 
   Shape(const Hang& hang, const Doubts& doubts, bool open, Span pivotDeg);
 
@@ -77,8 +77,8 @@ struct Within {
   const Hang& hang;
   const Doubts& doubts;
   const Statics& nominal;
-  std::size_t held = 0;
-  bool pivotHeld = false;
+  std::size_t held{};
+  bool pivotHeld{};
   const Shape* shape = nullptr;
   UpSpan up;
   Span tension; ///< that the chain may have

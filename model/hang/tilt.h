@@ -12,10 +12,10 @@ namespace hangbook::hang {
 /// In head coordinates the centre stands at still + share · Rz(pan) · Ry(a) · g, with g the centre of what
 /// hangs from the tilt axis, in frame coordinates.
 struct TiltCurve {
-  Vec2 still;         ///< what the head and the place of the tilt axis add, the same at every angle
-  double share = 1.0; ///< of the total mass that hangs from the tilt axis
-  Vec2 centre;        ///< g
-  double panCosine = 1.0;
+  Vec2 still;     ///< what the head and the place of the tilt axis add, the same at every angle
+  double share{}; ///< of the total mass that hangs from the tilt axis
+  Vec2 centre;    ///< g
+  double panCosine{};
   double panSine{};
 
   TiltCurve(const SidePair& pair, const Assembly& assembly, double panDeg);

@@ -43,7 +43,7 @@ struct CoverEdges {
 struct AudienceBlock {
   std::size_t first{};
   std::size_t count{};
-  std::size_t seats = 1;
+  std::size_t seats{};
   bool swept{};
 };
 

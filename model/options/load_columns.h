@@ -20,12 +20,12 @@ struct LoadColumns {
   };
   /// As set, with the left hoist higher, with the right one higher.
   std::array<std::array<Pick, 2>, 3> stands;
-  std::size_t picks = 0;
+  std::size_t picks{};
   std::vector<double> weight; ///< everything below the hooks
   double gearHeavier = 1.0;
   std::vector<double> build;   ///< unproven where the loads of a step are not known, else holds
   std::vector<double> bounded; ///< unproven where what the doubts may come to is not bounded, else holds
-  bool sidePair = false;       ///< else the picks stand as set alone
+  bool sidePair{};             ///< else the picks stand as set alone
   /// Else the settings differ in more than their loads, or what an uneven pair takes is not known, and this
   /// is of no use.
   bool alike = true;

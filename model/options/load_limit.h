@@ -11,7 +11,7 @@ namespace hangbook::options {
 struct LoadLimit {
   double tightFrom = std::numeric_limits<double>::infinity();
   double failsAbove = std::numeric_limits<double>::infinity();
-  bool known = false; ///< else every load is unproven
+  bool known{}; ///< else every load is unproven
 
   LoadLimit() = default;
   /// NaN: not known.

@@ -38,7 +38,7 @@ private:
 
   const Case& option_;
   const LoadColumns& columns_;
-  bool usable_ = false;
+  bool usable_{};
   double body_ = notKnown;
   double chain_ = notKnown;
   double rigging_ = notKnown;

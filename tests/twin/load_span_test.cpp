@@ -205,6 +205,26 @@ Snapshot sparseShow(std::uint64_t seed) {
   return show;
 }
 
+/// A fore-aft pair whose points stand as far apart as its picks do at some tilt: level on the way up they
+/// stand farther apart, and the chains lean more than the house lets them as set.
+Snapshot foreAftShow(std::uint64_t seed) {
+  Snapshot show = testing::randomShow(seed);
+  std::mt19937_64 engine(seed);
+  catalogue::BarType& bar = show.catalogue.bars.front();
+  catalogue::PickArrangement pair = bar.arrangements.front();
+  pair.picks = catalogue::Picks::foreAftPair;
+  pair.spacing.reset();
+  pair.front = catalogue::Position{metres(0.4), metres(0.0)};
+  pair.rear = catalogue::Position{metres(-0.6), metres(0.0)};
+  bar.arrangements = {pair};
+  for (std::size_t i = 0; i < show.venue.points.size(); ++i) {
+    venue::Point& point = show.venue.points[i];
+    point.y = metres(9.0);
+    point.x = metres(i == 0 ? 0.98 + 0.001 * static_cast<double>(engine() % 30) : i == 1 ? 0.0 : 3.0);
+  }
+  return show;
+}
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(load_span)
@@ -227,6 +247,24 @@ BOOST_AUTO_TEST_CASE(bounds_a_load_rule_between_plumb_and_the_most_lean_allowed)
   for (const long each : seen.verdicts) {
     BOOST_TEST(each > 50);
   }
+}
+
+BOOST_AUTO_TEST_CASE(bounds_nothing_where_a_level_pair_may_lean_more) {
+  Seen seen;
+  std::mt19937_64 engine(13);
+  for (std::uint64_t seed = 2001; seed <= 2100; ++seed) {
+    int left = 2;
+    overOptions(foreAftShow(seed), [&](const Case& option, const std::vector<Settled>& settings) {
+      if (settings.empty() || option.points.size() != 2 || left == 0) {
+        return;
+      }
+      --left;
+      compareLeaning(metExactly(option, settings[engine() % settings.size()], engine), settings, engine,
+                     seen);
+      seen.compared += levelOff(option) != 0.0 ? 1 : 0;
+    });
+  }
+  BOOST_TEST(seen.compared > 50);
 }
 
 BOOST_AUTO_TEST_CASE(says_what_the_rules_say_of_each_setting) {

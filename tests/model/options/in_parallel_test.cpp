@@ -2,7 +2,10 @@
 #include <boost/test/unit_test.hpp>
 
 #include <atomic>
+#include <mutex>
+#include <set>
 #include <stdexcept>
+#include <thread>
 #include <vector>
 
 #include "options/in_parallel.h"
@@ -30,6 +33,24 @@ BOOST_AUTO_TEST_CASE(every_job_is_done_once_whatever_the_number_of_threads) {
       BOOST_TEST(last == count);
     }
   }
+}
+
+BOOST_AUTO_TEST_CASE(no_more_threads_than_asked_for_take_part) {
+  const auto crewOf = [](int threads) {
+    std::mutex mutex;
+    std::set<std::thread::id> crew;
+    inParallel(
+        40, threads,
+        [&](std::size_t) {
+          const std::lock_guard lock(mutex);
+          crew.insert(std::this_thread::get_id());
+        },
+        [](std::size_t) {});
+    return crew;
+  };
+  BOOST_TEST((crewOf(1) == std::set{std::this_thread::get_id()}));
+  BOOST_TEST(crewOf(2).size() <= 2U);
+  BOOST_TEST(!crewOf(3).contains(std::this_thread::get_id())); // that one tells how far it is
 }
 
 BOOST_AUTO_TEST_CASE(the_lowest_job_that_failed_is_told_of) {
