@@ -166,11 +166,9 @@ std::vector<Span> CarriedWithin::swungSpans(BuildMoment moment) const {
 }
 
 void CarriedWithin::steps(const Statics& nominal, const BuildWorst& stated) {
-  if (steps_ && restPanDeg_ == stated.restPanDeg && restActuatorDeg_ == stated.restActuatorDeg) {
+  if (steps_) { // how it is assembled is the bar's own, whatever it is set to
     return;
   }
-  restPanDeg_ = stated.restPanDeg;
-  restActuatorDeg_ = stated.restActuatorDeg;
   steps_ = CarriedWorst::begun(hang_.stack.size());
   const auto add = [&](BuildMoment moment) {
     if (const std::optional<CarriedMost> most = stepAt(moment, nominal, stated)) {
@@ -186,7 +184,7 @@ void CarriedWithin::steps(const Statics& nominal, const BuildWorst& stated) {
     }
   }
   atRest_ = hang_;
-  atRest_->set.panDeg = restPanDeg_;
+  atRest_->set.panDeg = stated.restPanDeg;
 }
 
 std::vector<UpSpan> CarriedWithin::waysUp(const Shape& shape, bool closed, const Statics& nominal,

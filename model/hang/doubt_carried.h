@@ -33,8 +33,6 @@ private:
   const Hang& hang_;
   const Doubts& doubts_;
   std::optional<CarriedWorst> steps_;
-  double restPanDeg_{}; ///< that they were worked out for
-  double restActuatorDeg_{};
   std::optional<Hang> atRest_; ///< the whole hang, panned as it is assembled
 };
 

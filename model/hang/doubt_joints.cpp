@@ -195,10 +195,8 @@ HangingShape Shape::forBuild(const Hang& hang, const Doubts& doubts, const Build
         hangingSpan(hang, doubts, placeWithin(hang, doubts, jointSpans(hang.stack, true, heldPivotDeg(hang))),
                     hang.stack.size());
   }
-  if (steps.empty() || restPanDeg != stated.restPanDeg || restActuatorDeg != stated.restActuatorDeg) {
+  if (steps.empty()) { // how it is assembled is the bar's own, whatever it is set to
     steps = stepsWithin(hang, doubts, stated, heldPivotDeg(hang));
-    restPanDeg = stated.restPanDeg;
-    restActuatorDeg = stated.restActuatorDeg;
   }
   return {placed, hanging, *opened, steps};
 }

@@ -29,8 +29,6 @@ struct Shape {
       closing; ///< of each joint above the chain's eye: moment of a chain's pull of 1 N, nose down
   std::optional<HangingSpan> opened;
   std::vector<StepWithin> steps;
-  double restPanDeg{}; ///< that the steps were worked out for
-  double restActuatorDeg{};
 
   Shape(const Hang& hang, const Doubts& doubts, bool open, Span pivotDeg);
 

@@ -87,7 +87,7 @@ Eigen::VectorXd ShapeEnergy::chainSlope() const {
 
 Eigen::MatrixXd ShapeEnergy::chainCurvature() const {
   Eigen::MatrixXd result = Eigen::MatrixXd::Zero(count(), count());
-  if (!assembly_.line || !(assembly_.line->straight > lengthSlack)) {
+  if (!(assembly_.line->straight > lengthSlack)) {
     return result;
   }
   const ChainLine& line = *assembly_.line;

@@ -125,7 +125,8 @@ void close(std::vector<Line>& lines, RandomHangs& by, int number) {
   const Statics before = solve(hang);
   const Turn back = turnBy(-toRadians(before.tiltDeg));
   auto& single = std::get<SinglePick>(hang.bar.picks);
-  single.pick = single.pick + back({before.cg.x, before.cg.z}) + Vec2{0.0, by.between(0.001, 0.08)};
+  single.pick = single.pick + back({before.cg.x, before.cg.z}) +
+                Vec2{0.0, by.between(0.0005, number % 2 == 0 ? 0.01 : 0.08)};
   all(lines, named("close", number), hang, doubtsOf(hang, by, 1.0));
 }
 

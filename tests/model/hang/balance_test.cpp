@@ -137,6 +137,7 @@ BOOST_AUTO_TEST_CASE(a_centre_on_the_pick_line_has_no_elevation) {
   const hang::TiltCurve curve(pair, assembly, 10.0);
   BOOST_TEST(curve.elevationDeg(hang::turnBy(0.3)) == 0.0);
   BOOST_TEST(curve.miss(hang::turnBy(0.3), 0.2) == 0.0);
+  BOOST_TEST(curve.missSlope(hang::turnBy(0.3), 0.2) == 0.0);
 }
 
 BOOST_AUTO_TEST_CASE(a_centre_of_gravity_on_the_pick_line_settles_nowhere) {

@@ -7,6 +7,7 @@
 #include <thread>
 #include <vector>
 
+#include "hang/check.h"
 #include "hang/layout.h"
 #include "hang/solve.h"
 #include "quantity/error.h"
@@ -168,6 +169,19 @@ BOOST_AUTO_TEST_CASE(a_stepwise_solver_gives_the_same_as_one_call) {
     BOOST_TEST(reused.side->actuatorDeg == once.side->actuatorDeg);
   }
   BOOST_CHECK_THROW(solver.useMark(500), Error);
+  const auto trouble = [&solver](int mark) {
+    try {
+      solver.useMark(mark);
+    } catch (const Error& error) {
+      return error.trouble();
+    }
+    BOOST_FAIL("that mark was taken");
+    return Trouble::badInput;
+  };
+  BOOST_TEST((trouble(0) == Trouble::badInput));
+  BOOST_TEST((trouble(hang::mostMark + 1) == Trouble::badInput));
+  BOOST_TEST((trouble(1) == Trouble::notPossible)); // a chain, but too short
+  BOOST_TEST((trouble(hang::mostMark) == Trouble::notPossible));
   solver.useMark(37);
   BOOST_TEST(solver.at(hang.set).mass == 250.0);
 }

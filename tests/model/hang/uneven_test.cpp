@@ -49,6 +49,21 @@ BOOST_AUTO_TEST_CASE(aSidePairRolledByHand) {
   BOOST_TEST(!hang::unevenBy(sideBar(1.0), statics, 0.9).has_value());
 }
 
+/// With its centre above the picks a hang would have to turn over to shift load the usual way: no rise is
+/// told that gives another share than the one asked for.
+BOOST_AUTO_TEST_CASE(aCentreAboveThePicksGivesNoRise) {
+  hang::Bar bar;
+  bar.picks = hang::ForeAftPair{{0.0, 0.0}, {-1.0, 0.0}};
+  hang::Statics statics;
+  statics.mass = 100.0;
+  statics.cg = {-0.5, 0.0, 1.0};
+  BOOST_TEST(!hang::riseForShare(bar, statics, 0.6).has_value());
+  BOOST_TEST(!hang::riseForShare(bar, statics, 0.4).has_value());
+  statics.cg.z = -1.0; // below them: turned until the front one has 0.6, the sine is 0.1/√1.01
+  BOOST_TEST(hang::riseForShare(bar, statics, 0.6).value() == 0.1 / std::sqrt(1.01),
+             boost::test_tools::tolerance(1e-12));
+}
+
 /// A fore-aft-pair whose front pick runs up hangs at another tilt: the statics at that tilt say the same.
 BOOST_AUTO_TEST_CASE(aForeAftPairAtTheTiltThatFollows) {
   testing::RandomHangs random(404);
