@@ -28,9 +28,7 @@ QString figure(double value, int digits, const char* unit) {
 }
 
 QString wordsFor(const Change& change, const Option& option) {
-  const auto cabinet = [&option](int number) {
-    return number >= 1 && number <= option.key.stack.size() ? option.key.stack[number - 1] : QString();
-  };
+  const auto cabinet = [&option](int number) { return option.key.stack.value(number - 1); };
   const auto pick = [&option](std::size_t number) { return option.pickLoads[number].name; };
   const double amount = change.amount;
   switch (change.kind) {

@@ -188,7 +188,7 @@ hang::SidePush WindForce::greatestBelow(double above, hang::Vec2 forward) const 
   std::vector<Pair> sorted = pairs_;
   for (Pair& pair : sorted) {
     pair.moment -= above * pair.push;
-    if (pair.y < 0.0 || (pair.y == 0.0 && pair.x < 0.0)) {
+    if (pair.y < 0.0) {
       pair.x = -pair.x;
       pair.y = -pair.y;
     }
