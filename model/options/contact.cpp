@@ -59,7 +59,8 @@ Use evaluate(const Case& option, const Settled* settled, double) {
     }
     const hang::JointStatics& joint = settled->statics.joints[i];
     if (const std::optional<double> push = leastPush(*settled, joint)) {
-      if (least.which < 0 || least.why == stopHolds || !(*push / 1000.0 >= least.value)) {
+      // One that is not known stays the one that is told.
+      if (least.which < 0 || least.why == stopHolds || std::isnan(*push) || *push / 1000.0 < least.value) {
         least.value = *push / 1000.0;
         least.limit = 0.0;
         least.which = static_cast<int>(i);

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which seated joint the rule speaks of, by figures put in by hand.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+
+#include "options/weight_limits.h"
+#include "print.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+
+namespace {
+
+/// Three seated joints, each pressed with 900 N.
+struct Seats {
+  Case option;
+  Settled settled;
+  catalogue::Join seated;
+  catalogue::Join pinned;
+
+  Seats() {
+    seated.kind = catalogue::JointKind::seated;
+    pinned.kind = catalogue::JointKind::pinned;
+    option.joins = {&seated, &seated, &seated};
+    auto limits = std::make_shared<WeightLimits>();
+    limits->openMost.value = 0.5;
+    option.weight = limits;
+    settled.statics.joints.resize(3);
+    for (hang::JointStatics& each : settled.statics.joints) {
+      each.contact = 900.0;
+    }
+  }
+  hang::JointStatics& joint(std::size_t number) { return settled.statics.joints[number]; }
+  Use use() const { return contactRule.evaluate(option, &settled, 8.0); }
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(contact_rule)
+
+BOOST_AUTO_TEST_CASE(the_least_pressed_joint_is_told) {
+  BOOST_TEST(Seats().use().which == 0); // of like ones the uppermost
+  for (const std::size_t least : {0U, 1U, 2U}) {
+    Seats seats;
+    seats.joint(least).contact = 300.0;
+    BOOST_TEST(seats.use().which == static_cast<int>(least));
+    BOOST_TEST(seats.use().value == 0.3);
+    BOOST_TEST(seats.use().verdict == Verdict::holds);
+    seats.joint(least).contact = -1.0;
+    BOOST_TEST(seats.use().verdict == Verdict::fails);
+    seats.joint(least).contact = std::nan("");
+    BOOST_TEST(seats.use().verdict == Verdict::unproven);
+  }
+}
+
+/// A joint on its stop is pressed by nothing: another is told where there is one.
+BOOST_AUTO_TEST_CASE(a_joint_on_its_stop_counts_only_where_none_is_pressed) {
+  for (const std::size_t pressed : {0U, 1U, 2U}) {
+    Seats seats;
+    for (std::size_t i = 0; i < 3; ++i) {
+      if (i != pressed) {
+        seats.joint(i).contact.reset();
+        seats.joint(i).stop = 100.0;
+      }
+    }
+    BOOST_TEST(seats.use().which == static_cast<int>(pressed));
+    BOOST_TEST(seats.use().value == 0.9);
+    seats.joint(pressed).contact.reset();
+    BOOST_TEST(seats.use().which == 0);
+    BOOST_TEST(std::isnan(seats.use().value));
+    BOOST_TEST(seats.use().verdict == Verdict::holds);
+  }
+}
+
+/// A taut chain may carry anything up to the other end: the lesser push counts. A slack one carries nothing.
+BOOST_AUTO_TEST_CASE(a_taut_chain_counts_at_both_ends) {
+  Seats seats;
+  seats.settled.statics.chain = hang::ChainStatics{};
+  seats.joint(1).end = hang::JointEnd{200.0, std::nullopt, {}, {}};
+  BOOST_TEST(seats.use().which == 1);
+  BOOST_TEST(seats.use().value == 0.2);
+  seats.joint(1).end->contact = 950.0;
+  BOOST_TEST(seats.use().value == 0.9);
+  seats.joint(1).end->contact.reset();
+  BOOST_TEST(seats.use().value == 0.9);
+  seats.joint(1).end->contact = 200.0;
+  seats.settled.statics.chain->slack = 0.001;
+  BOOST_TEST(seats.use().value == 0.9);
+}
+
+BOOST_AUTO_TEST_CASE(the_joint_that_opens_farthest_is_told_before_all) {
+  Seats seats;
+  seats.joint(1).openDeg = 0.3;
+  BOOST_TEST(seats.use().which == 1);
+  BOOST_TEST(seats.use().value == 0.3);
+  BOOST_TEST(seats.use().verdict == Verdict::holds);
+  seats.joint(2).openDeg = 0.6;
+  BOOST_TEST(seats.use().which == 2);
+  BOOST_TEST(seats.use().verdict == Verdict::fails);
+  seats.joint(0).openDeg = 0.2;
+  BOOST_TEST(seats.use().which == 2);
+}
+
+BOOST_AUTO_TEST_CASE(without_a_seated_joint_it_does_not_apply) {
+  Seats seats;
+  seats.option.joins = {&seats.pinned, &seats.pinned, &seats.pinned};
+  BOOST_TEST(!seats.use().applies);
+  seats.option.joins = {&seats.pinned, &seats.seated, &seats.pinned};
+  BOOST_TEST(seats.use().applies);
+  BOOST_TEST(seats.use().which == 1);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
