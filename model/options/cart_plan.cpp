@@ -28,7 +28,7 @@ void weigh(const catalogue::Catalogue& catalogue, PlannedCart& planned) {
 /// A cart and the place in the stack of the first cabinet that is taken from it.
 struct Ranked {
   PlannedCart cart;
-  int first = 0;
+  int first{};
 };
 
 } // namespace

@@ -89,8 +89,7 @@ double CoverFold::mostPercent(const Case& option) {
 }
 
 double CoverFold::percentAt(const Case& option, double trimM) {
-  const double percent = at(option, trimM).value;
-  return std::isnan(percent) ? 0.0 : percent;
+  return at(option, trimM).value;
 }
 
 Use CoverFold::at(const Case& option, double trimM) {

@@ -26,7 +26,7 @@ public:
 
   /// As `coverStretches`.
   const std::vector<TrimRange>& stretches(const Case& option);
-  /// Per cent; 0 where it is not known.
+  /// Per cent; NaN where it is not known.
   double percentAt(const Case& option, double trimM);
   /// Per cent at the trim that covers most; 0 where it is not known.
   double mostPercent(const Case& option);

@@ -5,6 +5,7 @@
 
 #include "kept/kept.h"
 #include "kept/unlike_show.h"
+#include "options/cart_plan.h"
 #include "options/demand.h"
 #include "options/doubts.h"
 #include "options/hung_places.h"
@@ -99,6 +100,27 @@ void hung(Line& line, const Snapshot& show, Chance& by) {
   }
 }
 
+/// Of one to three hangs, whose cabinets share what carts are left with room.
+void onCarts(Line& line, Snapshot show, Chance& by) {
+  for (catalogue::CartType& cart : show.catalogue.carts) {
+    cart.most = by.oneIn(9) ? std::nullopt : std::optional(by.oneOf(5));
+  }
+  std::vector<HangStack> hangs;
+  for (int number = by.oneOf(3); number >= 0; --number) {
+    QStringList stack;
+    for (int place = 3 + by.oneOf(8); place > 0; --place) {
+      stack += by.oneIn(20) ? QStringLiteral("none") : oneOf(show.catalogue.cabinets, by).name;
+    }
+    hangs.push_back({QStringLiteral("hang %1").arg(number), stack});
+  }
+  for (const PlannedCart& cart : planCarts(show.catalogue, hangs)) {
+    word(line, cart.cart + cart.cabinet + cart.hangs.join(u'+'));
+    line.number(cart.number);
+    line.number(cart.gross ? std::optional(inKilograms(*cart.gross)) : std::nullopt);
+    line.number(cart.floor ? std::optional(inMetres(*cart.floor)) : std::nullopt);
+  }
+}
+
 void add(Line& line, const KnownMass& known) {
   line.number(known.stated);
   line.number(known.lighter);
@@ -155,6 +177,9 @@ BOOST_AUTO_TEST_CASE(what_the_fleet_gives_comes_out_as_kept) {
       add(masses, known.whole);
     }
     lines.push_back(masses);
+    Line carts(name + " carts");
+    onCarts(carts, show, by);
+    lines.push_back(carts);
   }
   compareWithKept(lines, "fleet.txt");
 }
