@@ -161,19 +161,34 @@ void AskDialog::check() {
   accept_->setEnabled(ready_ && filled && (by_ == nullptr || !by().isEmpty()));
 }
 
-int AskDialog::neededHeight() const {
-  return layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
-                                       : layout()->totalSizeHint().height();
+/// A layout asks a sentence that wraps for its height in a width of its own choice, and takes from it where
+/// room is short: so each is told how high it must be in the width that it has.
+void AskDialog::fitWords() {
+  for (QLabel* each : findChildren<QLabel*>()) {
+    if (each->wordWrap()) {
+      each->setFixedHeight(std::max(0, each->heightForWidth(each->width())));
+    }
+  }
+  layout()->activate(); // now, or for a moment they lie under what follows
 }
 
-/// A dialog asks for its height without asking for which width: sentences that wrap would leave a gap, or be
-/// cut off.
 bool AskDialog::event(QEvent* event) {
   const bool done = QDialog::event(event);
-  if (event->type() == QEvent::Show) {
-    resize(width(), neededHeight());
-  } else if (event->type() == QEvent::LayoutRequest && isVisible() && height() < neededHeight()) {
-    resize(width(), neededHeight());
+  switch (event->type()) {
+  case QEvent::Show:
+    layout()->activate();
+    fitWords();
+    resize(width(), layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                                  : layout()->totalSizeHint().height());
+    break;
+  case QEvent::Resize:
+  case QEvent::LayoutRequest:
+    if (isVisible()) { // before that nothing has its width yet
+      fitWords();
+    }
+    break;
+  default:
+    break;
   }
   return done;
 }

@@ -64,7 +64,7 @@ private:
   QLabel* wrapped(const QString& words, TextSize size);
   void addRow(const QString& label, QWidget* buddy, QWidget* row);
   void check();
-  int neededHeight() const;
+  void fitWords();
 
   QString prefix_;
   QVBoxLayout* above_;

@@ -330,6 +330,25 @@ BOOST_AUTO_TEST_CASE(every_part_is_reached_and_left_by_keyboard) {
   on.gone();
 }
 
+BOOST_AUTO_TEST_CASE(what_is_wrong_is_in_sight_however_wide_the_columns_are) {
+  OnVenue on;
+  auto* dialog = on.open();
+  for (const int width : {1600, 1240, 900}) {
+    dialog->resize(width, 660);
+    for (int part = 0; part < 5; ++part) {
+      on.part(part);
+      const auto* cells = on.child<QTabWidget>("venueParts")->currentWidget()->findChild<QTableWidget*>();
+      BOOST_TEST_REQUIRE(cells != nullptr);
+      const int last = cells->columnCount() - 1;
+      const int right = cells->columnViewportPosition(last) + cells->columnWidth(last);
+      BOOST_TEST(right <= cells->viewport()->width(), "part " << part << " at " << width);
+      BOOST_TEST(cells->columnWidth(last) >= QFontMetrics(cells->font()).averageCharWidth() * 30);
+    }
+  }
+  on.child<QPushButton>("venueCancel")->click();
+  on.gone();
+}
+
 BOOST_AUTO_TEST_CASE(a_venue_without_points_says_how_to_begin) {
   Opened opened;
   venue::Venue bare;

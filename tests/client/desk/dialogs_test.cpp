@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pictures of every dialog, in both palettes and both languages, to be opened and judged:
-// HANGBOOK_PICTURES=FOLDER build/tests/desk_test --run_test=dialog_pictures
+// Every dialog is read whole in both languages; and pictures of each, in both palettes too, to be judged:
+// HANGBOOK_PICTURES=FOLDER build/tests/desk_test --run_test=dialogs
 #include <QApplication>
+#include <QLabel>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QTabWidget>
 #include <QTimer>
 
@@ -43,7 +45,7 @@ void keepBox(Window& window, const char* action, const QString& name) {
 
 } // namespace
 
-BOOST_AUTO_TEST_SUITE(dialog_pictures)
+BOOST_AUTO_TEST_SUITE(dialogs)
 
 BOOST_AUTO_TEST_CASE(of_every_dialog_light_dark_and_in_german) {
   const QString folder = qEnvironmentVariable("HANGBOOK_PICTURES");
@@ -70,6 +72,40 @@ BOOST_AUTO_TEST_CASE(of_every_dialog_light_dark_and_in_german) {
   speak(*qApp, QStringLiteral("en"));
   QLocale::setDefault(before);
   applyTheme(*qApp, Theme::light);
+}
+
+/// Sentences are not cut off, no letter to be underlined stands there as a sign, and no word is wider than
+/// its button: in the language with the longer words too.
+BOOST_AUTO_TEST_CASE(what_is_said_is_read_whole_in_every_dialog) {
+  const QLocale before;
+  for (const QString& code : languages()) {
+    speak(*qApp, code);
+    OnDemo on;
+    for (const OneDialog& each : everyDialog(on)) {
+      showFilled(on, each);
+      for (const QLabel* label : each.dialog->findChildren<QLabel*>()) {
+        const std::string says = label->text().left(60).toStdString();
+        BOOST_TEST_CONTEXT(code.toStdString() << ", " << each.name.toStdString() << ": " << says) {
+          if (label->isVisible() && label->wordWrap()) {
+            BOOST_TEST(label->height() >= label->heightForWidth(label->width()));
+            for (const QWidget* other : each.dialog->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+              BOOST_TEST((other == label || label->parent() != each.dialog.get() || !other->isVisible() ||
+                          !other->geometry().intersects(label->geometry())),
+                         "lies under " << other->objectName().toStdString());
+            }
+          }
+          BOOST_TEST((label->buddy() != nullptr || !label->text().contains(u'&')));
+        }
+      }
+      for (const QPushButton* button : each.dialog->findChildren<QPushButton*>()) {
+        const int text = button->fontMetrics().horizontalAdvance(QString(button->text()).remove(u'&'));
+        BOOST_TEST((!button->isVisible() || button->width() >= text),
+                   each.name.toStdString() << ": " << button->text().toStdString());
+      }
+    }
+  }
+  speak(*qApp, QStringLiteral("en"));
+  QLocale::setDefault(before);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
