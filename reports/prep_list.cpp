@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <map>
 
+#include "options/cart_plan.h"
 #include "options/demand.h"
 #include "options/gear_needs.h"
 #include "options/house_figures.h"
@@ -65,6 +66,7 @@ Table cartsTable(const ShowAsIs& show, const Figures& figures) {
                    {QStringLiteral("Rides on it"), 2.4, false},
                    {QStringLiteral("For hang"), 1.6, false},
                    {QStringLiteral("Gross"), 1.1, true}};
+  const catalogue::Catalogue counted = options::withCountedMasses(show.snapshot); // as the loads have them
   int number = 0;
   for (const build::CartRide& ride : show.plan.carts) {
     int riding = 0;
@@ -72,8 +74,8 @@ Table cartsTable(const ShowAsIs& show, const Figures& figures) {
       riding += static_cast<int>(column.size());
     }
     std::optional<double> gross;
-    const auto* cart = catalogue::find(show.snapshot.catalogue.carts, ride.type);
-    const auto* cabinet = catalogue::find(show.snapshot.catalogue.cabinets, ride.cabinet);
+    const auto* cart = catalogue::find(counted.carts, ride.type);
+    const auto* cabinet = catalogue::find(counted.cabinets, ride.cabinet);
     if (cart != nullptr && cart->mass && cabinet != nullptr && cabinet->mass) {
       gross = inKilograms(*cart->mass) + riding * inKilograms(*cabinet->mass);
     }

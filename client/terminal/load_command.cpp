@@ -7,6 +7,7 @@
 #include "quantity/text.h"
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
+#include "store/snapshot_store.h"
 #include "store/warehouse_store.h"
 #include "terminal/answers.h"
 #include "terminal/commands.h"
@@ -174,7 +175,8 @@ Ending run(const Given& given, Context& context) {
     const calendar::Show show = findShow(*store, given);
     stacks = stacksOf(*store, show);
     if (!given.has("--truck")) {
-      return planFor(options::planCarts(store::loadCatalogue(*store), stacks), show, context);
+      const auto snapshot = store::loadSnapshot(*store, show.tour, show.name, today(context));
+      return planFor(options::planCarts(options::withCountedMasses(snapshot), stacks), show, context);
     }
   }
   QList<QStringList> order;

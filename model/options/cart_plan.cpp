@@ -2,7 +2,11 @@
 #include "options/cart_plan.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
+
+#include "options/doubts.h"
+#include "options/house_figures.h"
 
 namespace hangbook::options {
 namespace {
@@ -32,6 +36,16 @@ struct Ranked {
 };
 
 } // namespace
+
+catalogue::Catalogue withCountedMasses(const Snapshot& snapshot) {
+  const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+  catalogue::Catalogue counted = snapshot.catalogue;
+  for (catalogue::CabinetType& each : counted.cabinets) {
+    const double mass = massOfType(snapshot, house, each).stated;
+    each.mass = std::isfinite(mass) ? std::optional(kilograms(mass)) : std::nullopt;
+  }
+  return counted;
+}
 
 std::vector<PlannedCart> planCarts(const catalogue::Catalogue& catalogue,
                                    const std::vector<HangStack>& hangs) {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "catalogue/catalogue.h"
+#include "options/snapshot.h"
 
 /// Which cabinets ride on which cart, in the order in which the carts are needed under the hangs.
 namespace hangbook::options {
@@ -22,6 +23,10 @@ struct PlannedCart {
   std::optional<Mass> gross; ///< nullopt: a mass is not known
   std::optional<Length> floor;
 };
+
+/// The makers' data with each cabinet at the mass that the loads count: as the crew weighed one that may hang
+/// at the show where that is heavier, or where all are weighed (`massOfType`); none where that is not known.
+catalogue::Catalogue withCountedMasses(const Snapshot&);
 
 /// Each hang takes its cabinets from the bar down on whole carts; what is left over of a type, over all
 /// hangs, rides together on as few more as can be: an odd number a side shares one cart. The carts come in

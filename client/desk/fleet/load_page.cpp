@@ -207,9 +207,35 @@ std::vector<options::HangStack> LoadPage::stacks() const {
   return stacks;
 }
 
+/// Makers' data with the stacks' cabinets as heavy as the loads count them for the show.
+catalogue::Catalogue LoadPage::counted(const std::vector<options::HangStack>& stacks) const {
+  const Overview& all = session_.overview();
+  const QStringList key = shows_->currentData().toStringList();
+  options::Snapshot snapshot;
+  snapshot.catalogue = all.catalogue;
+  if (const calendar::Show* show = findShow(all, {key.value(0), key.value(1)})) {
+    snapshot.show = *show;
+    if (const venue::Venue* hall = findVenue(all, show->venue)) {
+      snapshot.venue = *hall;
+    }
+    const auto tour = std::ranges::find(all.tours, show->tour, &calendar::Tour::name);
+    snapshot.tour = tour == all.tours.end() ? calendar::Tour() : *tour;
+  }
+  QSet<QString> types;
+  for (const options::HangStack& each : stacks) {
+    types.unite(QSet<QString>(each.stack.begin(), each.stack.end()));
+  }
+  for (const QString& type : types) {
+    for (const std::size_t i : all.sums.cabinets.value(type)) {
+      snapshot.units.push_back(all.units[i]);
+    }
+  }
+  return options::withCountedMasses(snapshot);
+}
+
 void LoadPage::showCarts() {
   const auto stacks = this->stacks();
-  auto carts = options::planCarts(session_.overview().catalogue, stacks);
+  auto carts = options::planCarts(counted(stacks), stacks);
   if (shows_->count() == 0) {
     cartsSay_->setText(tr("No shows yet. Import them as a CSV file."));
   } else if (carts.empty()) {
@@ -231,8 +257,9 @@ void LoadPage::showTruck() {
   const auto place = std::ranges::find(all.places, name, &fleet::NamedPlace::name);
   const fleet::NamedPlace* truck = place == all.places.end() ? nullptr : &*place;
   std::vector<fleet::Unit> inside;
-  std::ranges::copy_if(all.units, std::back_inserter(inside),
-                       [&](const fleet::Unit& unit) { return !name.isEmpty() && unit.place == name; });
+  for (const std::size_t i : all.sums.at.value(name)) {
+    inside.push_back(all.units[i]);
+  }
   QList<QStringList> order;
   for (const options::HangStack& each : stacks()) {
     order << each.stack;

@@ -30,6 +30,7 @@ private:
   void showTruck();
   /// Of the show that is set: the stack of each hang with a choice.
   std::vector<options::HangStack> stacks() const;
+  catalogue::Catalogue counted(const std::vector<options::HangStack>& stacks) const;
 
   Session& session_;
   CartPlanModel carts_;

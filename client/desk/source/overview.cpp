@@ -30,7 +30,14 @@ UnitSums sumsOf(const std::vector<fleet::Unit>& units) {
   UnitSums sums;
   QSet<QString> places;
   QSet<QString> held;
-  for (const fleet::Unit& unit : units) {
+  for (std::size_t i = 0; i < units.size(); ++i) {
+    const fleet::Unit& unit = units[i];
+    if (!unit.place.isEmpty()) {
+      sums.at[unit.place].push_back(i);
+    }
+    if (unit.kind == fleet::UnitKind::cabinet) {
+      sums.cabinets[unit.type].push_back(i);
+    }
     const bool away = unit.state == fleet::UnitState::away;
     if (!unit.place.isEmpty()) {
       places.insert(unit.place);

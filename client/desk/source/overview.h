@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <QDate>
+#include <QHash>
 #include <QStringList>
 
 #include "calendar/cabling.h"
@@ -32,7 +33,9 @@ struct UnitSums {
   QStringList held{};   ///< the first of those that hold a unit which is not away
   QStringList carts{};  ///< serials of carts that were not written off, in natural order
   int away = 0;
-  int notToBeUsed = 0; ///< quarantined or in repair
+  int notToBeUsed = 0;                                 ///< quarantined or in repair
+  QHash<QString, std::vector<std::size_t>> at{};       ///< by place: where its units stand among all
+  QHash<QString, std::vector<std::size_t>> cabinets{}; ///< by type: the same of cabinets
 };
 
 UnitSums sumsOf(const std::vector<fleet::Unit>& units);

@@ -67,4 +67,32 @@ BOOST_AUTO_TEST_CASE(three_odd_hangs_share_as_few_as_can_be) {
   BOOST_TEST(carts[1].number == 1);
 }
 
+BOOST_AUTO_TEST_CASE(a_cart_weighs_what_the_loads_count) {
+  Snapshot snapshot;
+  snapshot.catalogue = pairCarts();
+  const auto gross = [&snapshot] {
+    const auto carts = planCarts(withCountedMasses(snapshot), {{QStringLiteral("left"), {bass, bass}}});
+    BOOST_REQUIRE(carts.size() == 1U);
+    return carts[0].gross ? inKilograms(*carts[0].gross) : -1.0;
+  };
+  BOOST_TEST(gross() == 20 + 2 * 92); // nobody weighed one
+  fleet::Unit unit;
+  unit.kind = fleet::UnitKind::cabinet;
+  unit.type = bass;
+  unit.serial = QStringLiteral("B1");
+  unit.weighed = kilograms(95);
+  snapshot.units = {unit};
+  unit.serial = QStringLiteral("B2");
+  unit.weighed.reset();
+  snapshot.units.push_back(unit);
+  BOOST_TEST(gross() == 20 + 2 * 95); // heavier than the maker says: either may ride
+  snapshot.units[0].weighed = kilograms(90);
+  BOOST_TEST(gross() == 20 + 2 * 92); // lighter: the maker's until all are weighed
+  snapshot.units[1].weighed = kilograms(91);
+  BOOST_TEST(gross() == 20 + 2 * 91);
+  snapshot.units[1].weighed.reset();
+  snapshot.catalogue.cabinets[0].mass.reset();
+  BOOST_TEST(gross() == -1.0); // not known stays so
+}
+
 BOOST_AUTO_TEST_SUITE_END()
