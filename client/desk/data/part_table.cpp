@@ -122,8 +122,11 @@ void PartTable::fitFaults() {
   }
   const int least = QFontMetrics(font()).averageCharWidth() * 30;
   const int room = table_->viewport()->width() - others;
-  table_->setColumnWidth(last, std::max(room, least));
   header_->moveSection(header_->visualIndex(last), room < least ? std::min(1, last) : last);
+  header_->setStretchLastSection(room >= least);
+  if (room < least) {
+    table_->setColumnWidth(last, least);
+  }
 }
 
 bool PartTable::eventFilter(QObject* watched, QEvent* event) {

@@ -65,7 +65,7 @@ Heading DueModel::headingOf(DueColumn column) const {
     return {.title = Words::tr("State"), .characters = 16, .wish = 17};
   case DueColumn::due:
     return {.title = Words::tr("Stands until"),
-            .characters = 15,
+            .characters = 14,
             .wish = 15,
             .toolTip = Words::tr("The last day on which the last examination stands")};
   case DueColumn::days:
@@ -78,7 +78,7 @@ Heading DueModel::headingOf(DueColumn column) const {
     return {.title = Words::tr("Examination"), .characters = 17, .wish = 28};
   case DueColumn::best:
     return {.title = Words::tr("Best examined"),
-            .characters = 22,
+            .characters = 20,
             .wish = 32,
             .toolTip =
                 Words::tr("Where the fewest units are away and the interval is used up: the last days at the "
@@ -86,7 +86,7 @@ Heading DueModel::headingOf(DueColumn column) const {
   case DueColumn::last:
     return {.title = Words::tr("Last done"), .characters = 12, .wish = 13};
   case DueColumn::place:
-    return {.title = Words::tr("Is at"), .characters = 15, .wish = 24};
+    return {.title = Words::tr("Is at"), .characters = 14, .wish = 24};
   case DueColumn::count:
     break;
   }

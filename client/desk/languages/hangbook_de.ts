@@ -1972,6 +1972,10 @@ Scannen: einstellen, was ein Scan tut, und scannen. Wo die Tastatur gerade ist, 
         <source>what it may carry</source>
         <translation>was er tragen darf</translation>
     </message>
+    <message>
+        <source>Stops %1 to %2 of %3</source>
+        <translation>Halte %1 bis %2 von %3</translation>
+    </message>
 </context>
 <context>
     <name>LoadPage</name>
@@ -2946,6 +2950,14 @@ Konflikte sagt in Worten, was von heute an nicht zusammengeht, und nennt einen A
     <message>
         <source>It was not written. %1</source>
         <translation>Es wurde nicht geschrieben. %1</translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation>Die Seiten werden gezeichnet …</translation>
+    </message>
+    <message>
+        <source>The sheet is not shown. Nothing has changed; try again.</source>
+        <translation>Das Blatt wird nicht gezeigt. Nichts hat sich geändert; bitte noch einmal versuchen.</translation>
     </message>
 </context>
 <context>
