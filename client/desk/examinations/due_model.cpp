@@ -71,9 +71,9 @@ Heading DueModel::headingOf(DueColumn column) const {
   case DueColumn::days:
     return {.title = Words::tr("Days"), .figure = true, .characters = 5, .wish = 7};
   case DueColumn::serial:
-    return {.title = Words::tr("Serial"), .characters = 11, .wish = 13};
+    return {.title = Words::tr("Serial"), .characters = 13};
   case DueColumn::type:
-    return {.title = Words::tr("Type"), .characters = 17, .wish = 24};
+    return {.title = Words::tr("Type"), .characters = 15, .wish = 24};
   case DueColumn::rule:
     return {.title = Words::tr("Examination"), .characters = 17, .wish = 28};
   case DueColumn::best:
@@ -139,9 +139,9 @@ Cell DueModel::shown(const calendar::Planned& line, DueColumn column) const {
     return {.text = QString::number(days), .number = static_cast<double>(days)};
   }
   case DueColumn::serial:
-    return {.text = line.due.serial, .strong = true};
+    return {.text = line.due.serial, .strong = true, .endMatters = true};
   case DueColumn::type:
-    return {.text = line.due.type};
+    return {.text = line.due.type, .toolTip = line.due.type, .endMatters = true};
   case DueColumn::rule:
     return {.text = line.due.rule, .toolTip = line.due.rule};
   case DueColumn::last:

@@ -47,7 +47,7 @@ void FleetModel::setFigures(const Figures& figures) {
 Heading FleetModel::headingOf(FleetColumn column) const {
   switch (column) {
   case FleetColumn::serial:
-    return {.title = Words::tr("Serial"), .characters = 12, .wish = 14};
+    return {.title = Words::tr("Serial"), .characters = 13, .wish = 14};
   case FleetColumn::kind:
     return {.title = Words::tr("Kind"), .characters = 10};
   case FleetColumn::type:
@@ -110,7 +110,7 @@ Cell FleetModel::cellOf(const FleetLine& line, FleetColumn column) const {
   const fleet::Unit& unit = *line.unit;
   switch (column) {
   case FleetColumn::serial:
-    return {.text = unit.serial, .strong = true};
+    return {.text = unit.serial, .strong = true, .endMatters = true};
   case FleetColumn::kind:
     return {.text = texts_.kinds.value(unit.kind)};
   case FleetColumn::type:

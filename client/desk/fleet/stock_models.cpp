@@ -85,7 +85,7 @@ Heading StockModel::headingOf(StockColumn column) const {
 Cell StockModel::cellOf(const options::TypeOnDay& line, StockColumn column) const {
   switch (column) {
   case StockColumn::type:
-    return {.text = line.type, .strong = true};
+    return {.text = line.type, .toolTip = line.type, .strong = true, .endMatters = true};
   case StockColumn::kind:
     return {.text = wordOf(line.kind)};
   case StockColumn::owned:

@@ -3,6 +3,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QCoreApplication>
 
 #include "desk/data/record_models.h"
@@ -210,6 +211,17 @@ BOOST_AUTO_TEST_CASE(an_empty_list_says_why) {
   page.proxy().setWords(QStringLiteral("xyzzy"));
   BOOST_TEST(!empty->isHidden());
   BOOST_TEST(empty->property("text").toString().toStdString() == "none fits");
+}
+
+/// A serial is what a thing is known by: of a house with 100,000 of them it is read whole in the smallest
+/// window.
+BOOST_AUTO_TEST_CASE(a_serial_is_read_whole) {
+  QFont bold(QApplication::font());
+  bold.setBold(true);
+  const int needed = QFontMetrics(bold).horizontalAdvance(QStringLiteral("SN-000281"));
+  const int character = QFontMetrics(QApplication::font()).averageCharWidth();
+  BOOST_TEST(FleetModel().heading(static_cast<int>(FleetColumn::serial)).characters * character >= needed);
+  BOOST_TEST(DueModel().heading(static_cast<int>(DueColumn::serial)).characters * character >= needed);
 }
 
 BOOST_AUTO_TEST_SUITE_END()
