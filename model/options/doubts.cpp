@@ -133,8 +133,8 @@ KnownMass counted(const QString& name, const Stated& maker, const OnTheScale& sc
                                         "weighed (%3: %4)")
                              .arg(name, kilogramsOf(stated), whenWeighed(*scale.heaviest), kilogramsOf(most));
     // std::max would lose a scale's doubt that is not known.
-    high = scale.all || heavy > high ? heavy : high + 0.0 * heavy;
-    low = scale.all || light < low ? light : low + 0.0 * light;
+    high = scale.all || heavy > high || std::isnan(heavy) ? heavy : high;
+    low = scale.all || light < low || std::isnan(light) ? light : low;
     known.stated = stated;
     known.source = scale.all ? doubt.source : known.source + QStringLiteral("; ") + doubt.source;
   }
