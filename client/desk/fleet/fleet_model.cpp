@@ -51,7 +51,7 @@ Heading FleetModel::headingOf(FleetColumn column) const {
   case FleetColumn::kind:
     return {.title = Words::tr("Kind"), .characters = 10};
   case FleetColumn::type:
-    return {.title = Words::tr("Type"), .characters = 20, .wish = 26};
+    return {.title = Words::tr("Type"), .characters = 18, .wish = 26};
   case FleetColumn::state:
     return {.title = Words::tr("State"), .characters = 15, .wish = 16};
   case FleetColumn::place:
@@ -118,7 +118,7 @@ Cell FleetModel::cellOf(const FleetLine& line, FleetColumn column) const {
   case FleetColumn::state:
     return stateOf(unit);
   case FleetColumn::place:
-    return {.text = unit.place, .missing = unit.place.isEmpty()};
+    return {.text = unit.place, .missing = unit.place.isEmpty(), .toolTip = unit.place, .endMatters = true};
   case FleetColumn::cart:
     if (unit.cart.isEmpty()) {
       return {.text = QStringLiteral("–"), .missing = true};
