@@ -34,7 +34,9 @@ std::vector<calendar::Planned> dueLines(const Overview& overview) {
 }
 
 Overview workedOut(Overview overview) {
-  overview.due = dueLines(overview);
+  if (overview.due.empty()) {
+    overview.due = dueLines(overview);
+  }
   overview.soonest = soonestOf(overview);
   overview.visits = calendar::visits(overview.due);
   overview.sums = sumsOf(overview.units);

@@ -9,7 +9,8 @@ namespace hangbook::desk {
 /// to call.
 std::vector<calendar::Planned> dueLines(const Overview& overview);
 
-/// With everything filled in that follows from the rest: `due` and what is made of it, `sums`.
+/// With everything filled in that follows from the rest: `due`, where it is empty, what is made of it,
+/// `sums`.
 Overview workedOut(Overview overview);
 
 } // namespace hangbook::desk
