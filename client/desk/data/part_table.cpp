@@ -26,7 +26,7 @@ PartTable::PartTable(const QString& name, const QString& says, const QString& ad
     : QWidget(parent), fields_(std::move(fields)), table_(new QTableWidget(this)),
       header_(new FlatHeader(table_, 2, 1 + table_->style()->pixelMetric(QStyle::PM_FocusFrameHMargin))),
       add_(new QPushButton(add, this)), remove_(new QPushButton(tr("&Remove the selected one"), this)),
-      note_(new QLabel(this)) {
+      note_(new QLabel(this)), empty_(new QLabel(tr("No rows yet."), table_->viewport())) {
   setObjectName(name);
   table_->setObjectName(name + QStringLiteral("Table"));
   table_->setAccessibleName(says);
@@ -71,6 +71,8 @@ PartTable::PartTable(const QString& name, const QString& says, const QString& ad
   note_->setWordWrap(true);
   note_->setFont(fontFor(TextSize::note, font()));
   note_->hide();
+  empty_->setAlignment(Qt::AlignCenter);
+  empty_->setForegroundRole(QPalette::PlaceholderText);
   table_->viewport()->installEventFilter(this);
   connect(add_, &QPushButton::clicked, this, &PartTable::addRow);
   connect(remove_, &QPushButton::clicked, this, &PartTable::removeRow);
@@ -132,8 +134,13 @@ void PartTable::fitFaults() {
 bool PartTable::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize && watched == table_->viewport()) {
     fitFaults();
+    empty_->resize(table_->viewport()->size());
   }
   return QWidget::eventFilter(watched, event);
+}
+
+void PartTable::tellEmpty() {
+  empty_->setVisible(table_->rowCount() == 0);
 }
 
 void PartTable::setRows(const std::vector<QStringList>& rows) {
@@ -143,6 +150,7 @@ void PartTable::setRows(const std::vector<QStringList>& rows) {
     putRow(row, rows[static_cast<std::size_t>(row)]);
   }
   filling_ = false;
+  tellEmpty();
   fitColumns();
   if (!rows.empty()) {
     table_->setCurrentCell(0, 0);
@@ -202,6 +210,7 @@ void PartTable::addRow() {
   table_->insertRow(row);
   putRow(row, {});
   filling_ = false;
+  tellEmpty();
   Q_EMIT changed();
   table_->setFocus();
   table_->setCurrentCell(row, 0);
@@ -214,6 +223,7 @@ void PartTable::removeRow() {
     return;
   }
   table_->removeRow(row);
+  tellEmpty();
   if (table_->rowCount() > 0) {
     table_->setCurrentCell(std::min(row, table_->rowCount() - 1), 0);
   }

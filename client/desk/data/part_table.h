@@ -47,6 +47,7 @@ private:
   void fitColumns();
   void fitFaults();
   void putRow(int row, const QStringList& texts);
+  void tellEmpty();
 
   std::vector<FormField> fields_;
   QTableWidget* table_;
@@ -54,6 +55,7 @@ private:
   QPushButton* add_;
   QPushButton* remove_;
   QLabel* note_;
+  QLabel* empty_; ///< over the table where it has no row
   bool filling_ = false;
 };
 

@@ -48,7 +48,8 @@ RecordDialog::RecordDialog(Session& session, const exchange::RecordName& record,
                    : tr("A figure may be typed with its unit: 92 kg, 203 lb, 310 mm. Empty means not known, "
                         "and leaves the rules that need it unproven."));
   picture_->setVisible(hasPlaces);
-  resize(1100, 660);
+  const int fieldsAlone = form_->sizeHint().height() + 200; // with what stands under them
+  resize(hasPlaces || !parts_.empty() ? QSize(1100, 660) : QSize(640, std::min(660, fieldsAlone)));
   connect(form_, &FieldForm::changed, this, [this] { check(); });
   for (std::size_t i = 0; i < tables_.size(); ++i) {
     tables_[i]->setRows(first_.parts[i]);

@@ -31,6 +31,28 @@ void addOutline(TypeDrawing& drawing, const std::vector<catalogue::Position>& ou
   }
 }
 
+/// Where a name stands beside its mark: towards the middle, where there is more room; where something stands
+/// there already on the other side, or a line higher or lower.
+QRectF boxBeside(const QPointF& place, double wide, const std::vector<QRectF>& taken, double middle) {
+  constexpr double high = 16;
+  constexpr double gap = 12;
+  const bool toLeft = place.x() > middle;
+  const double left = place.x() - gap - wide;
+  const double right = place.x() + gap;
+  const double inwards = toLeft ? left : right;
+  const double outwards = toLeft ? right : left;
+  const double level = place.y() - high / 2;
+  const QRectF first(inwards, level, wide, high);
+  for (const QPointF& corner : {first.topLeft(), QPointF(inwards, level - high),
+                                QPointF(inwards, level + high), QPointF(outwards, level)}) {
+    const QRectF box(corner, first.size());
+    if (std::ranges::none_of(taken, [&box](const QRectF& each) { return each.intersects(box); })) {
+      return box;
+    }
+  }
+  return first;
+}
+
 } // namespace
 
 TypeDrawing drawingOf(const catalogue::CabinetType& type) {
@@ -117,6 +139,10 @@ void TypePicture::paintEvent(QPaintEvent* /*event*/) {
   painter.setPen(QPen(colours.text, 2));
   painter.setBrush(colours.raised);
   painter.drawPolygon(outline);
+  std::vector<QRectF> named; // and the marks themselves, which no name may cover
+  for (const TypeMark& each : drawing_.marks) {
+    named.emplace_back(on(each.place) - QPointF(11, 11), QSizeF(22, 22));
+  }
   for (const TypeMark& each : drawing_.marks) {
     const QPointF place = on(each.place);
     const bool centre = each.shape == Shape::centre;
@@ -131,12 +157,11 @@ void TypePicture::paintEvent(QPaintEvent* /*event*/) {
       painter.drawLine(place - QPointF(11, 0), place + QPointF(11, 0));
       painter.drawLine(place - QPointF(0, 11), place + QPointF(0, 11));
     }
-    // The name goes to the side that has more room.
-    const bool toLeft = place.x() > width() / 2.0;
-    const QRectF box(toLeft ? place.x() - 214 : place.x() + 14, place.y() - 9, 200, 18);
-    const int align = static_cast<int>(Qt::AlignVCenter | (toLeft ? Qt::AlignRight : Qt::AlignLeft));
-    painter.fillRect(painter.boundingRect(box, align, each.name), colours.raised); // no line through the name
-    painter.drawText(box, align, each.name);
+    const QRectF box =
+        boxBeside(place, painter.fontMetrics().horizontalAdvance(each.name) + 2, named, width() / 2.0);
+    named.push_back(box);
+    painter.fillRect(box, colours.raised); // no line through the name
+    painter.drawText(box, Qt::AlignCenter, each.name);
   }
 }
 

@@ -2330,6 +2330,10 @@ Darunter: die Regeln; was genügen würde, wo sie verletzt sind, oder was zuerst
         <source>&amp;Remove the selected one</source>
         <translation>Den ausgewählten Eintrag &amp;entfernen</translation>
     </message>
+    <message>
+        <source>No rows yet.</source>
+        <translation>Noch keine Zeilen.</translation>
+    </message>
 </context>
 <context>
     <name>PlacesList</name>

@@ -51,7 +51,10 @@ RoutePlace::RoutePlace(Session& session, QWidget* parent)
   connect(check_, &CheckPanel::optionsWanted, this, &RoutePlace::optionsWanted);
   connect(clashes_, &ClashPanel::optionsWanted, this, &RoutePlace::optionsWanted);
   connect(page_, &ListPage::currentRowChanged, this, &RoutePlace::followStop);
-  connect(&session_, &Session::showChanged, this, &RoutePlace::followStop);
+  connect(&session_, &Session::showChanged, this, [this] {
+    page_->select(keyOf(session_.show()));
+    followStop();
+  });
   showFacts();
 }
 

@@ -11,6 +11,7 @@
 #include "desk/fleet/fleet_model.h"
 #include "desk/lists/list_page.h"
 #include "desk/lists/natural.h"
+#include "desk/options/option_list_model.h"
 #include "desk/route/load_chart.h"
 #include "desk/route/route_model.h"
 #include "desk/source/due_lines.h"
@@ -119,6 +120,25 @@ BOOST_AUTO_TEST_CASE(route_shows_the_worst_of_what_was_chosen) {
   BOOST_TEST(column(model, static_cast<int>(RouteColumn::way)) == "–|7 mi");
   model.setFigures(Figures());
   BOOST_TEST(column(model, static_cast<int>(RouteColumn::way)) == "–|11 km");
+}
+
+BOOST_AUTO_TEST_CASE(a_window_of_trim_is_told_inside_its_ends) {
+  const Figures metric;
+  BOOST_TEST(windowText(5.671, 5.714, metric).toStdString() == "5.68–5.71");
+  BOOST_TEST(windowText(5.57, 5.57, metric).toStdString() == "5.57");
+  BOOST_TEST(windowText(5.5711, 5.5744, metric).toStdString() == "5.572"); // no hundredth lies in it
+  const Figures customary(UnitSystem::usCustomary, metric.names());
+  BOOST_TEST(windowText(4.695, 5.517, customary).toStdString() == "15.5–18.1");
+  for (int i = 0; i < 400; ++i) {
+    const double low = 3.0 + 0.01237 * i;
+    const double high = low + 0.0007 * (i % 40) + 0.0002;
+    for (const auto& [figures, unit] : {std::pair{metric, 1.0}, std::pair{customary, 0.3048}}) {
+      for (const QString& each : windowText(low, high, figures).split(QStringLiteral("–"))) {
+        BOOST_TEST(each.toDouble() * unit >= low - 1e-6);
+        BOOST_TEST(each.toDouble() * unit <= high + 1e-6);
+      }
+    }
+  }
 }
 
 BOOST_AUTO_TEST_CASE(a_long_tour_is_drawn_around_the_stop_that_is_looked_at) {
