@@ -2,6 +2,7 @@
 #include "actions/import_undo.h"
 
 #include <algorithm>
+#include <type_traits>
 
 #include "actions/edit_record.h"
 #include "actions/edit_venue.h"
@@ -12,7 +13,9 @@
 #include "store/catalogue_store.h"
 #include "store/choice_store.h"
 #include "store/fleet_store.h"
+#include "store/gate_store.h"
 #include "store/people_store.h"
+#include "store/reading_store.h"
 #include "store/venue_store.h"
 #include "store/warehouse_store.h"
 
@@ -52,11 +55,19 @@ void forward(Work work) {
       "place", [](auto& data) -> auto& { return data.places; });
   work(
       "venue", [](auto& data) -> auto& { return data.venues; });
+  work(
+      "tour", [](auto& data) -> auto& { return data.tours; });
+  work(
+      "show", [](auto& data) -> auto& { return data.shows; });
 }
 
 /// The other way round.
 template <class Work>
 void backward(Work work) {
+  work(
+      "show", [](auto& data) -> auto& { return data.shows; });
+  work(
+      "tour", [](auto& data) -> auto& { return data.tours; });
   work(
       "venue", [](auto& data) -> auto& { return data.venues; });
   work(
@@ -97,6 +108,9 @@ QString keyOf(const catalogue::Socket& socket) {
 QString keyOf(const catalogue::LoomEnd& end) {
   return QStringLiteral("%1, %2").arg(end.loom, end.name);
 }
+QString keyOf(const calendar::Show& show) {
+  return QStringLiteral("%1, %2").arg(show.tour, show.name);
+}
 
 template <class Record>
 const Record* same(const std::vector<Record>& list, const Record& wanted) {
@@ -114,6 +128,8 @@ Data plansOf(store::Store& store) {
     data.examinationRules = store::loadExaminationRules(store);
     data.places = store::loadPlaces(store);
     data.venues = store::loadVenues(store);
+    data.tours = store::loadTours(store);
+    data.shows = store::loadShows(store);
     return data;
   });
 }
@@ -157,6 +173,70 @@ void plugsMayMiss(const Data& data, const QString& sort, const QString& key) {
   }
 }
 
+/// What is planned or recorded for a show, a phrase each; of one of its hangs where `hang` names it.
+QStringList whatIsOf(store::Store& store, const Data& data, const calendar::Show& show,
+                     const QString& hang = {}) {
+  const auto ofIt = [&](const auto& each) {
+    return each.tour == show.tour && each.show == show.name && (hang.isEmpty() || each.hang == hang);
+  };
+  QStringList names;
+  const auto say = [&](const auto& all, const QString& what) {
+    if (std::ranges::any_of(all, ofIt)) {
+      names << what;
+    }
+  };
+  say(store::loadChoices(store, show.tour, show.name), QStringLiteral("what is chosen for it"));
+  say(data.cabling.plugs, QStringLiteral("its plugs"));
+  say(data.hung, QStringLiteral("which units hang in it"));
+  say(data.marks, QStringLiteral("marks used there"));
+  say(store::loadGatesOf(store, show.tour, show.name), QStringLiteral("signed hold points"));
+  say(store::loadReadingsOf(store, show.tour, show.name), QStringLiteral("readings of load cells"));
+  return names;
+}
+
+[[noreturn]] void refuseNamed(const QStringList& names, const QString& place) {
+  refuse(
+      QStringLiteral("it cannot be taken out while it is named by %1").arg(names.join(QStringLiteral(", "))),
+      place);
+}
+
+/// A show that stays may lose a hang: nothing may have been planned or recorded for that hang.
+void hangsMayGo(store::Store& store, const Data& now, const ImportedAs& wanted) {
+  for (const calendar::Show& show : now.shows) {
+    const calendar::Show* then = same(wanted.stands.shows, show);
+    if (then == nullptr) {
+      continue;
+    }
+    for (const calendar::Hang& hang : show.hangs) {
+      if (std::ranges::find(then->hangs, hang.name, &calendar::Hang::name) != then->hangs.end()) {
+        continue;
+      }
+      if (const QStringList names = whatIsOf(store, everything(store), show, hang.name); !names.isEmpty()) {
+        refuseNamed(names, QStringLiteral("hang “%1” of show “%2”").arg(hang.name, show.name));
+      }
+    }
+  }
+}
+
+/// What names a record of any sort.
+template <class Record>
+QStringList namesOf(store::Store& store, const QString& sort, const Record& record, const Data& left,
+                    const std::vector<options::Choice>& choices) {
+  if constexpr (std::is_same_v<Record, calendar::Show>) {
+    return whatIsOf(store, left, record);
+  } else if constexpr (std::is_same_v<Record, calendar::Tour>) {
+    QStringList names;
+    for (const calendar::Show& show : left.shows) {
+      if (show.tour == record.name) {
+        names << QStringLiteral("show “%1”").arg(show.name);
+      }
+    }
+    return names;
+  } else {
+    return whatNames({exchange::Kind::types, sort, keyOf(record)}, left, choices);
+  }
+}
+
 void nothingNames(store::Store& store, const ImportedAs& wanted) {
   const Data left = without(everything(store), wanted);
   std::vector<options::Choice> choices;
@@ -172,11 +252,9 @@ void nothingNames(store::Store& store, const ImportedAs& wanted) {
         continue;
       }
       plugsMayMiss(left, sort, keyOf(each));
-      const QStringList names = whatNames({exchange::Kind::types, sort, keyOf(each)}, left, choices);
+      const QStringList names = namesOf(store, sort, each, left, choices);
       if (!names.isEmpty()) {
-        refuse(QStringLiteral("it cannot be taken out while it is named by %1")
-                   .arg(names.join(QStringLiteral(", "))),
-               QStringLiteral("%1 “%2”").arg(sort, keyOf(each)));
+        refuseNamed(names, QStringLiteral("%1 “%2”").arg(sort, keyOf(each)));
       }
     }
   });
@@ -194,7 +272,7 @@ bool takesNothingOut(const ImportedAs& wanted) {
 bool isPlanAlone(const exchange::Changes& changes) {
   return std::ranges::all_of(std::array{&changes.added, &changes.changed}, [](const Data* data) {
     return data->units.empty() && data->examinations.empty() && data->marks.empty() && data->chosen.empty() &&
-           data->hung.empty() && data->tours.empty() && data->shows.empty() && data->cabling.plugs.empty();
+           data->hung.empty() && data->cabling.plugs.empty();
   });
 }
 
@@ -231,6 +309,7 @@ void restoreImported(store::Store& store, const ImportedAs& wanted, const QStrin
     if (!takesNothingOut(wanted)) {
       nothingNames(store, wanted);
     }
+    hangsMayGo(store, now, wanted);
     withDeed(store, by, {"restore import", wanted.file}, [&](const QString&) {
       const std::vector<calendar::Show> shows = store::loadShows(store);
       for (const venue::Venue& each : wanted.stands.venues) {

@@ -8,6 +8,7 @@
 #include "actions/plan_edit.h"
 #include "actions/plans.h"
 #include "quantity/error.h"
+#include "store/mark_store.h"
 #include "support/sample_house.h"
 
 using namespace hangbook;
@@ -24,6 +25,12 @@ const QByteArray halls = "record,name,time zone,low steel,venue,x,y,z\n"
                          "venue,Gannet Hall,Europe/London,7.5,,,,\n"
                          "venue,Curlew Hall,Europe/London,8,,,,\n"
                          "point,C1,,,Curlew Hall,1,2,9\n";
+
+const QByteArray winter = "record,tour,name,act,venue,from,to,load-in,load-out,away from,away to,show\n"
+                          "tour,,Winter,Sedge,,,,,,,,\n"
+                          "show,Winter,Curlew,,Gannet Hall,2027-05-01,2027-05-02,2027-05-01 08:00,2027-05-02 "
+                          "23:00,2027-04-30,2027-05-03,\n"
+                          "hang,Winter,centre,,,,,,,,,Curlew\n";
 
 } // namespace
 
@@ -115,7 +122,55 @@ BOOST_DATA_TEST_CASE(a_type_that_came_in_with_its_table_goes_with_it, bothEngine
   BOOST_TEST((store::loadCatalogue(*house.store) == before));
 }
 
-BOOST_DATA_TEST_CASE(facts_units_and_shows_are_not_gone_back_behind, bothEngines, engine) {
+BOOST_DATA_TEST_CASE(a_show_that_was_moved_moves_back_and_a_new_one_goes_with_its_tour, bothEngines, engine) {
+  House house(engine);
+  const auto shows = [&] { return store::loadShows(*house.store); };
+  const std::vector<calendar::Show> before = shows();
+  BOOST_TEST_REQUIRE(before.size() == 1u);
+  const actions::PlanEdit edit = house.imported(Kind::shows, winter);
+  BOOST_TEST(shows().size() == 2u);
+  BOOST_TEST(store::loadTours(*house.store).size() == 2u);
+  const actions::PlanEdit back = actions::undo(*house.store, edit, today);
+  BOOST_TEST_REQUIRE(shows().size() == 1u);
+  BOOST_TEST((unstored(shows().front()) == unstored(before.front())));
+  BOOST_TEST(store::loadTours(*house.store).size() == 1u);
+  actions::undo(*house.store, back, today); // done again
+  BOOST_TEST(shows().size() == 2u);
+}
+
+BOOST_DATA_TEST_CASE(a_show_for_which_something_is_planned_stays, bothEngines, engine) {
+  House house(engine);
+  const actions::PlanEdit edit = house.imported(Kind::shows, winter);
+  marks::MarkUsed mark = sampleMark();
+  mark.tour = QStringLiteral("Winter");
+  mark.show = QStringLiteral("Curlew");
+  mark.hang = QStringLiteral("centre");
+  store::append(*house.store, mark);
+  const QString says = house.refusal(edit);
+  BOOST_TEST(says.contains(QStringLiteral("show “Winter, Curlew”")), says.toStdString());
+  BOOST_TEST(says.contains(QStringLiteral("marks used there")), says.toStdString());
+  BOOST_TEST(store::loadShows(*house.store).size() == 2u);
+}
+
+BOOST_DATA_TEST_CASE(a_hang_that_came_in_stays_where_something_is_recorded_for_it, bothEngines, engine) {
+  House house(engine);
+  house.imported(Kind::shows, winter);
+  const actions::PlanEdit edit = house.imported(Kind::shows, winter + "hang,Winter,side,,,,,,,,,Curlew\n");
+  const auto hangs = [&] {
+    return store::loadShow(*house.store, QStringLiteral("Winter"), QStringLiteral("Curlew"))->hangs.size();
+  };
+  BOOST_TEST(hangs() == 2u);
+  marks::MarkUsed mark = sampleMark();
+  mark.tour = QStringLiteral("Winter");
+  mark.show = QStringLiteral("Curlew");
+  mark.hang = QStringLiteral("side");
+  store::append(*house.store, mark);
+  const QString says = house.refusal(edit);
+  BOOST_TEST(says.contains(QStringLiteral("hang “side” of show “Curlew”")), says.toStdString());
+  BOOST_TEST(hangs() == 2u);
+}
+
+BOOST_DATA_TEST_CASE(facts_and_units_are_not_gone_back_behind, bothEngines, engine) {
   House house(engine);
   const auto units =
       actions::importNoted(*house.store, Kind::units, QStringLiteral("fleet.csv"),
