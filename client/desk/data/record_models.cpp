@@ -51,7 +51,7 @@ Cell RecordModel::cellOf(const RecordLine& line, RecordColumn column) const {
   case RecordColumn::kind:
     return {.text = wordOf(line.kind), .number = static_cast<double>(line.kind)};
   case RecordColumn::name:
-    return {.text = line.name, .strong = true};
+    return {.text = line.name, .strong = true, .endMatters = true};
   case RecordColumn::belongsTo:
     return {.text = line.belongsTo};
   case RecordColumn::unknown: {

@@ -6096,6 +6096,18 @@ Freie Software unter der GNU General Public License, Version 3 oder jeder späte
         <source>%1 by then</source>
         <translation>%1 bis dahin</translation>
     </message>
+    <message>
+        <source>trim</source>
+        <translation>Trimmhöhe</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>carts</source>
+        <translation>Wagen</translation>
+    </message>
 </context>
 <context>
     <name>WorkLine</name>

@@ -35,8 +35,7 @@ QString windowText(double lowM, double highM, const Figures& figures) {
   const double metresPerUnit = metric ? 1.0 : metresPerFoot;
   const double low = lowM / metresPerUnit;
   const double high = highM / metresPerUnit;
-  const int usual = metric ? 2 : 1;
-  for (int digits = usual;; ++digits) {
+  for (int digits = metric ? 2 : 1;; ++digits) {
     const double steps = std::pow(10.0, digits);
     const double slack = 1e-7; // a bound that stands on a step but for its last bits stays on it
     const double from = std::ceil(low * steps - slack) / steps;
@@ -44,8 +43,7 @@ QString windowText(double lowM, double highM, const Figures& figures) {
     if (from <= to || digits == mostDigits) {
       const QString lowest = figures.plain(from, digits);
       const QString highest = figures.plain(std::max(from, to), digits);
-      // One that is narrower than a usual step has room for a single trim of any use.
-      return lowest == highest || digits > usual ? lowest : lowest + QStringLiteral("–") + highest;
+      return lowest == highest ? lowest : lowest + QStringLiteral("–") + highest;
     }
   }
 }

@@ -187,11 +187,18 @@ void addStack(Drawing& drawing, const Scene& scene, const Figures& figures) {
   }
 }
 
+/// As the window says it; the scene's own names are those of its JSON.
+QString wordOf(const options::SceneDimension& dimension) {
+  return dimension.name == QLatin1String("trim")       ? Words::tr("trim")
+         : dimension.name == QLatin1String("headroom") ? Words::tr("headroom")
+                                                       : dimension.name;
+}
+
 void addDimensions(Drawing& drawing, const Scene& scene, const Figures& figures) {
   for (const options::SceneDimension& each : scene.dimensions) {
     drawing.dimensions.push_back({.from = at(each.from),
                                   .to = at(each.to),
-                                  .text = each.name + QLatin1Char(' ') + figures.length(each.metres)});
+                                  .text = wordOf(each) + QLatin1Char(' ') + figures.length(each.metres)});
   }
 }
 
@@ -215,7 +222,7 @@ QString describe(const Scene& scene, const Figures& figures) {
               .arg(scene.hang)
               .arg(scene.cabinets.size());
   for (const options::SceneDimension& each : scene.dimensions) {
-    says << Words::tr("%1: %2.").arg(each.name, figures.length(each.metres));
+    says << Words::tr("%1: %2.").arg(wordOf(each), figures.length(each.metres));
   }
   if (scene.chain) {
     says << Words::tr("Chain at mark %1.").arg(scene.chain->mark);

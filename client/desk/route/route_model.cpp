@@ -92,9 +92,9 @@ Cell RouteModel::cellOf(const Stop& stop, RouteColumn column) const {
     }
     return {.text = figures_.way(*stop.wayM), .number = *stop.wayM};
   case RouteColumn::show:
-    return {.text = stop.show.name, .strong = true};
+    return {.text = stop.show.name, .strong = true, .endMatters = true};
   case RouteColumn::venue:
-    return {.text = stop.show.venue};
+    return {.text = stop.show.venue, .endMatters = true};
   case RouteColumn::town:
     return {.text = stop.town};
   case RouteColumn::loadIn:

@@ -5,6 +5,7 @@
 #include <QLocale>
 
 #include "catalogue/both_units.h"
+#include "desk/words/words.h"
 
 namespace hangbook::desk {
 namespace {
@@ -77,7 +78,10 @@ QString Figures::inUnit(std::optional<double> value, const QString& unit) const 
   }
   const bool whole = *value == static_cast<double>(qRound64(*value));
   const QString number = plain(value, whole ? 0 : 2);
-  return unit.isEmpty() ? number : number + QLatin1Char(' ') + unit;
+  const QString word = unit == QLatin1String("units")   ? Words::tr("units")
+                       : unit == QLatin1String("carts") ? Words::tr("carts")
+                                                        : unit;
+  return unit.isEmpty() ? number : number + QLatin1Char(' ') + word;
 }
 
 QString Figures::sentence(const QString& metric) const {
