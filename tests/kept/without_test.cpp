@@ -285,11 +285,14 @@ std::vector<Without> rooms() {
 std::vector<const Option*> someOf(const std::vector<Option>& all) {
   std::vector<const Option*> some;
   for (const Option& option : all) {
+    if (!option.setting || some.size() == 3) {
+      continue;
+    }
     const bool another = std::ranges::none_of(some, [&](const Option* one) {
       return one->key.picks == option.key.picks &&
              one->setting->mark.has_value() == option.setting->mark.has_value();
     });
-    if (option.setting && another && some.size() < 3) {
+    if (another) {
       some.push_back(&option);
     }
   }
