@@ -7,8 +7,8 @@
 #include "exchange/import.h"
 
 /// Going back behind an import. What a file said of makers' data, connections, people, examination rules,
-/// places, venues, tours and shows can be taken back: what was new goes, what was other becomes what it was. A
-/// file that brought facts (examinations, marks), units (whose moves are facts), plugs or choices stays.
+/// places, venues, tours and shows can be taken back: what was new goes, what was other becomes what it was.
+/// A file that brought facts (examinations, marks), units (whose moves are facts), plugs or choices stays.
 namespace hangbook::actions {
 
 /// The records that a file touched, as they stand at one moment.
