@@ -55,6 +55,7 @@ Connection::Connection(Place place, std::chrono::milliseconds wait)
 }
 
 void Connection::open() {
+  ++openings_;
   database_.setConnectOptions(connectOptions(place_, wait_));
   if (engine() == Engine::sqlite) {
     database_.setDatabaseName(place_.file);

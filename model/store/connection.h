@@ -59,6 +59,9 @@ public:
   void refuseWriting(const QString& why) { neverWritten_ = why; }
   const QString& neverWritten() const { return neverWritten_; }
 
+  /// How often a link was opened: what the engine counts begins anew with each.
+  int openings() const { return openings_; }
+
   /// The engine's own handle, for its backup; SQLite only.
   sqlite3* handle() const;
 
@@ -80,6 +83,7 @@ private:
   QSqlDatabase database_;
   QHash<QString, std::shared_ptr<Prepared>> statements_;
   Qt::HANDLE thread_;
+  int openings_ = 0;
   bool lost_ = false;
   std::shared_ptr<Presence> presence_; ///< SQLite only
 };

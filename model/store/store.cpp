@@ -73,15 +73,16 @@ QString Store::moment() {
   if (phase_ == Phase::none) {
     return {};
   }
+  const QString link = QString::number(connection_->openings()) + u'/';
   if (engine() == Engine::postgresql) { // which transactions are seen: any that ends changes it
     return phase_ == Phase::writing
                ? QString()
-               : one(QStringLiteral("SELECT pg_current_snapshot()::text AS seen"))->text("seen");
+               : link + one(QStringLiteral("SELECT pg_current_snapshot()::text AS seen"))->text("seen");
   }
   // What others committed, as this transaction sees it, and every row that was ever written from here.
-  const QVariant others = one(QStringLiteral("PRAGMA data_version"))->integer("data_version");
-  const QVariant own = one(QStringLiteral("SELECT total_changes() AS own"))->integer("own");
-  return others.toString() + u'/' + own.toString();
+  const qint64 others = one(QStringLiteral("PRAGMA data_version"))->integer("data_version");
+  const qint64 own = one(QStringLiteral("SELECT total_changes() AS own"))->integer("own");
+  return link + QString::number(others) + u'/' + QString::number(own);
 }
 
 std::optional<Row> Store::one(const QString& sql, const Bindings& bindings) {
