@@ -11,6 +11,7 @@
 #include "hang/gust.h"
 #include "hang/solve.h"
 #include "kept/hang_lines.h"
+#include "kept/random_doubts.h"
 #include "support/random_hang.h"
 
 using namespace hangbook;
@@ -18,23 +19,6 @@ using namespace hangbook::hang;
 using namespace hangbook::testing;
 
 namespace {
-
-PieceDoubt doubtOf(RandomHangs& by, double scale) {
-  return {scale * by.between(0.0, 1.0), scale * by.between(0.0, 2.0), 0.01 * scale * by.between(0.0, 1.0),
-          0.002 * scale * by.between(0.0, 1.0)};
-}
-
-Doubts doubtsOf(const Hang& hang, RandomHangs& by, double scale) {
-  Doubts doubts{doubtOf(by, scale),
-                doubtOf(by, scale),
-                {},
-                1e-4 * by.between(0.0, scale),
-                2e-4 * by.between(0.0, scale)};
-  for (std::size_t i = 0; i < hang.stack.size(); ++i) {
-    doubts.stack.push_back(doubtOf(by, scale));
-  }
-  return doubts;
-}
 
 /// Of every fourth weight shuts most joints; some joints open, some hangs are not panned or are level.
 void vary(Hang& hang, RandomHangs& by, int number) {

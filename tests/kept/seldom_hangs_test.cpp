@@ -9,6 +9,7 @@
 #include "hang/bridle.h"
 #include "hang/solve.h"
 #include "kept/hang_lines.h"
+#include "kept/random_doubts.h"
 #include "support/random_hang.h"
 
 using namespace hangbook;
@@ -19,23 +20,6 @@ namespace {
 
 std::string named(const char* what, int number) {
   return std::string(what) + ' ' + std::to_string(number);
-}
-
-PieceDoubt doubtOf(RandomHangs& by, double scale) {
-  return {scale * by.between(0.0, 1.0), scale * by.between(0.0, 2.0), 0.01 * scale * by.between(0.0, 1.0),
-          0.002 * scale * by.between(0.0, 1.0)};
-}
-
-Doubts doubtsOf(const Hang& hang, RandomHangs& by, double scale) {
-  Doubts doubts{doubtOf(by, scale),
-                doubtOf(by, scale),
-                {},
-                1e-4 * by.between(0.0, scale),
-                2e-4 * by.between(0.0, scale)};
-  for (std::size_t i = 0; i < hang.stack.size(); ++i) {
-    doubts.stack.push_back(doubtOf(by, scale));
-  }
-  return doubts;
 }
 
 void all(std::vector<Line>& lines, const std::string& name, const Hang& hang, const Doubts& doubts) {

@@ -2,12 +2,44 @@
 #pragma once
 
 #include <algorithm>
+#include <optional>
 
 #include "hang/gust.h"
+#include "hang/solve.h"
 #include "outside/body_balance.h"
+#include "support/random_hang.h"
 
 /// What is told of a hang that is pushed, against every body's force and moment equations.
 namespace hangbook::testing {
+
+/// Not panned, its seats free to open; of every other one each centre ahead of its pin, so that its weight
+/// shuts the joint.
+inline void readyToBePushed(hang::Hang& hang, int number, RandomHangs& random) {
+  hang.set.panDeg = 0.0;
+  for (hang::Element& element : hang.stack) {
+    if (number % 2 == 1) {
+      element.cg.x = random.between(0.0, 0.3);
+    }
+    if (auto* seated = std::get_if<hang::Seated>(&element.joint)) {
+      seated->openToDeg = 10.0;
+    }
+  }
+}
+
+/// Its statics where it stands as it is put together.
+inline std::optional<hang::Statics> asPutTogether(const hang::Hang& hang) {
+  try {
+    hang::Statics statics = hang::solve(hang);
+    const bool shut = std::all_of(statics.joints.begin(), statics.joints.end(),
+                                  [](const auto& joint) { return joint.contact.value_or(0.0) > -1e-6; });
+    if (shut && (!statics.chain || statics.chain->tension >= 0.0)) {
+      return statics;
+    }
+  } catch (const Error& error) {
+    BOOST_TEST_REQUIRE((error.trouble() == Trouble::notPossible));
+  }
+  return std::nullopt;
+}
 
 struct Nearest {
   double contact = 1e300; ///< how far the least contact stays above what is told, N
