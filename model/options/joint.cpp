@@ -199,7 +199,9 @@ double rearOf(const Settled& settled, const Use& use) {
   return (contact ? joint.contact : joint.stop).value_or(notKnown);
 }
 
-/// When on the way; else the same joint part at the other end of the envelope.
+/// When on the way; else the same joint part at the other end of the envelope, where that is another figure:
+/// with all that the chain may carry and with nothing of it, or, where no chain helps, as what is in doubt
+/// has it.
 QString envelopeWords(const Case& option, const Settled& settled, const Use& use) {
   const auto element = static_cast<std::size_t>(use.which / parts);
   const int part = partOf(use);
@@ -211,13 +213,22 @@ QString envelopeWords(const Case& option, const Settled& settled, const Use& use
   if (!joint.end) {
     return {};
   }
+  double here = 0.0;
   double other = 0.0;
-  if (part == contactPart) {
-    other = (end ? joint.contact : joint.end->contact).value_or(0.0);
-  } else if (part == stopPart) {
-    other = (end ? joint.stop : joint.end->stop).value_or(0.0);
+  if (part == contactPart || part == stopPart) {
+    here = rearOf(settled, use);
+    other = (part == contactPart ? (end ? joint.contact : joint.end->contact)
+                                 : (end ? joint.stop : joint.end->stop))
+                .value_or(0.0);
   } else {
+    here = pinOf(option, settled, element, static_cast<std::size_t>(part), end).force;
     other = pinOf(option, settled, element, static_cast<std::size_t>(part), !end).force;
+  }
+  if (here == other || std::isnan(here)) {
+    return {};
+  }
+  if (!settled.statics.chain || static_cast<int>(element) >= option.held) {
+    return QStringLiteral(" (between %1 and that, by what is in doubt)").arg(inKn(other));
   }
   return end ? QStringLiteral(" (with the chain at the most that it may carry, %1; else %2)")
                    .arg(inKn(settled.statics.chain->most), inKn(other))

@@ -111,7 +111,7 @@ void within(Line& line, const Hang& hang, const Doubts& doubts, HangShapes& shap
   add(line, within.up);
   testing::add(line, within.tension);
   add(line, picksWithin(hang, doubts, shape.hanging, hang.set.panDeg, actuator, nominal.tiltDeg));
-  line.word(within.mayBeTaut() ? "may be taut" : "slack");
+  line.word(hang.chain && within.mayBeTaut() ? "may be taut" : "slack");
   Statics worst;
   for (std::size_t i = 0; i < hang.stack.size(); ++i) {
     testing::add(line, within.gravity(i));

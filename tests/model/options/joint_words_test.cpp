@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the rule says of a joint whose figure lies between two ends, by figures put in by hand.
+#include <boost/test/unit_test.hpp>
+
+#include <memory>
+#include <string>
+
+#include "options/weight_limits.h"
+#include "print.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+
+namespace {
+
+/// One seated joint, pressed with 900 N, or 1200 N at the other end.
+struct Seat {
+  Case option;
+  Settled settled;
+  catalogue::Join seated;
+  catalogue::CabinetType cabinet;
+  catalogue::StackingTable table;
+  Snapshot snapshot;
+
+  Seat() {
+    seated.kind = catalogue::JointKind::seated;
+    seated.contactLimit = kilonewtons(20);
+    seated.stopLimit = kilonewtons(20);
+    seated.pinLimit = kilonewtons(20);
+    seated.sideShare = 0.5;
+    cabinet.width = metres(1.0);
+    option.joins = {&seated};
+    option.cabinets = {&cabinet};
+    option.table = &table;
+    option.snapshot = &snapshot;
+    auto limits = std::make_shared<WeightLimits>();
+    limits->dynamic.value = 1.0;
+    limits->liftShare.value = 1.0;
+    limits->accessory.value = 1.0;
+    option.weight = limits;
+    hang::JointStatics joint;
+    joint.pinCount = 1;
+    joint.contact = 900.0;
+    joint.end = hang::JointEnd{1200.0, std::nullopt, {}, {}};
+    settled.statics.joints = {joint};
+  }
+  hang::JointStatics& joint() { return settled.statics.joints.front(); }
+  std::string words() const {
+    return jointRule.explain(option, &settled, 8.0, jointRule.evaluate(option, &settled, 8.0))
+        .text.toStdString();
+  }
+};
+
+bool says(const std::string& text, const std::string& words) {
+  return text.find(words) != std::string::npos;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(joint_words)
+
+/// No chain hangs there: none may be told of, nor a figure of it.
+BOOST_AUTO_TEST_CASE(without_a_chain_what_is_in_doubt_leaves_the_two_ends) {
+  const std::string text = Seat().words();
+  BOOST_TEST(says(text, "pushes 1.20 kN (between 0.90 kN and that, by what is in doubt);"), text);
+  BOOST_TEST(!says(text, "chain"), text);
+}
+
+BOOST_AUTO_TEST_CASE(a_joint_below_what_the_chain_holds_is_not_helped_by_it) {
+  Seat seat;
+  seat.settled.statics.chain = hang::ChainStatics{};
+  seat.settled.statics.chain->most = 700.0;
+  BOOST_TEST(!says(seat.words(), "chain"), seat.words());
+  seat.option.held = 1;
+  BOOST_TEST(says(seat.words(),
+                  "pushes 1.20 kN (with the chain at the most that it may carry, 0.70 kN; else 0.90 kN);"),
+             seat.words());
+  seat.joint().contact = 1300.0;
+  BOOST_TEST(
+      says(seat.words(),
+           "pushes 1.30 kN (with no more help from the chain than is sure; with 0.70 kN from it, 1.20 kN);"),
+      seat.words());
+}
+
+BOOST_AUTO_TEST_CASE(ends_that_are_alike_are_not_told) {
+  Seat seat;
+  seat.joint().contact = 1200.0;
+  BOOST_TEST(says(seat.words(), "pushes 1.20 kN;"), seat.words());
+  seat.joint().stop = 1500.0;
+  seat.joint().end->stop = 1500.0;
+  BOOST_TEST(says(seat.words(), "carries 1.50 kN;"), seat.words());
+  seat.joint().end->stop = 1600.0;
+  BOOST_TEST(says(seat.words(), "carries 1.60 kN (between 1.50 kN and that, by what is in doubt);"),
+             seat.words());
+  seat.joint().end.reset();
+  BOOST_TEST(says(seat.words(), "carries 1.50 kN;"), seat.words());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
