@@ -81,7 +81,7 @@ struct Worst {
 
   /// What is more on the way than as set.
   void addBuilt(std::size_t element) {
-    if (element >= settled.build.carried.joints.size()) {
+    if (settled.build.carried.joints.empty()) {
       return;
     }
     constexpr double more = 1.0 + 1e-9;
@@ -133,8 +133,11 @@ QString pinName(const Case& option, const Settled& settled, std::size_t element,
     const auto self = static_cast<std::size_t>(pin);
     const double ahead = inMetres(pins[self].x) - inMetres(pins[1 - self].x);
     const double higher = inMetres(pins[self].z) - inMetres(pins[1 - self].z);
-    name = ahead != 0.0 ? (ahead > 0.0 ? QStringLiteral("front pin") : QStringLiteral("rear pin"))
-                        : (higher > 0.0 ? QStringLiteral("upper pin") : QStringLiteral("lower pin"));
+    if (ahead != 0.0) {
+      name = std::signbit(ahead) ? QStringLiteral("rear pin") : QStringLiteral("front pin");
+    } else {
+      name = std::signbit(higher) ? QStringLiteral("lower pin") : QStringLiteral("upper pin");
+    }
   }
   if (join.kind != catalogue::JointKind::pivot && join.angles.size() > 1) {
     name += QStringLiteral(" (hole at %1)").arg(inDeg(joint.angleDeg - joint.openDeg));

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "options/air.h"
 #include "options/cover.h"
@@ -23,19 +24,13 @@ public:
 
   /// The seat of a row that is nearest to the hang's line. `first`: of the row.
   std::size_t nearestSeat(std::size_t first, std::size_t seats) const {
-    std::size_t best = first;
-    double least = std::numeric_limits<double>::infinity();
-    for (std::size_t i = first; i < first + seats; ++i) {
-      const AudiencePosition& at = audience_.positions[i];
+    const auto row = std::span(audience_.positions).subspan(first, seats);
+    const auto nearest = std::ranges::min_element(row, {}, [this](const AudiencePosition& at) {
       const double dx = at.x - placement_.origin.x;
       const double dy = at.yFrom - placement_.origin.y;
-      const double off = std::abs(bearing_.x * dy - bearing_.y * dx);
-      if (seats > 1 && off < least) {
-        least = off;
-        best = i;
-      }
-    }
-    return best;
+      return std::abs(bearing_.x * dy - bearing_.y * dx);
+    });
+    return first + static_cast<std::size_t>(nearest - row.begin());
   }
 
   LevelRow row(std::size_t section, bool last, const std::optional<LevelAir>& air) const {
@@ -134,9 +129,7 @@ std::optional<LevelTable> levelOf(const Case& option, const Settled& settled, do
     }
   }
   if (table.air) {
-    const auto [near, far] =
-        std::minmax_element(table.rows.begin(), table.rows.end(),
-                            [](const LevelRow& a, const LevelRow& b) { return a.distanceM < b.distanceM; });
+    const auto [near, far] = std::ranges::minmax_element(table.rows, {}, &LevelRow::distanceM);
     table.frontToBackDb.emplace();
     for (std::size_t i = 0; i < octaveBands.size(); ++i) {
       (*table.frontToBackDb)[i] = far->lossDb(i) - near->lossDb(i);

@@ -24,10 +24,6 @@ std::vector<double> endsOf(const std::vector<double>& column) {
   return {*least * (1.0 - roundingAtMost), *most * (1.0 + roundingAtMost)};
 }
 
-bool isLoaded(double load, double build) {
-  return load > 0.0 && std::isfinite(load) && std::isfinite(build);
-}
-
 void resize(LoadColumns::Pick& pick, std::size_t size) {
   pick.load.assign(size, notKnown);
   pick.most.assign(size, notKnown);
@@ -51,18 +47,12 @@ LoadColumns::LoadColumns(const Case& option, std::span<const Settled> settings)
   }
   for (std::size_t i = 0; i < settings.size(); ++i) {
     const Settled& settled = settings[i];
-    alike = alike && settled.statics.pickCount == picks && settled.gearHeavier == gearHeavier &&
-            isSidePair(settled) == sidePair;
-    if (!alike) {
-      return;
-    }
     weight[i] = weightBelow(settled);
     build[i] = settled.build.unknown ? unproven : 0.0;
     bounded[i] = settled.doubt == nullptr || settled.doubt->worst.bounded ? 0.0 : unproven;
     for (std::size_t pick = 0; pick < picks; ++pick) {
-      // Figures that do not follow are left to the rules themselves.
-      alike = alike && std::isfinite(pickLoad(settled, pick)) && std::isfinite(settled.build.most[pick]);
-      loaded = loaded && isLoaded(pickLoad(settled, pick), settled.build.most[pick]);
+      followsAndLifts(pickLoad(settled, pick));
+      follows(settled.build.most[pick]);
       stands[0].at(pick).load[i] = pickLoad(settled, pick);
       stands[0].at(pick).most[i] = mostOf(settled.build.most[pick], pickLoad(settled, pick));
     }
@@ -77,12 +67,24 @@ LoadColumns::LoadColumns(const Case& option, std::span<const Settled> settings)
     for (std::size_t higher = 0; higher < 2; ++higher) {
       for (std::size_t pick = 0; pick < 2; ++pick) {
         const double load = loads->at(higher).at(pick);
-        alike = alike && std::isfinite(load);
-        loaded = loaded && load > 0.0;
+        followsAndLifts(load);
         stands.at(1 + higher).at(pick).load[i] = load;
         stands.at(1 + higher).at(pick).most[i] = mostOf(std::max(settled.build.most[pick], load), load);
       }
     }
+  }
+}
+
+void LoadColumns::follows(double load) {
+  if (!std::isfinite(load)) {
+    alike = false;
+  }
+}
+
+void LoadColumns::followsAndLifts(double load) {
+  follows(load);
+  if (!(load > 0.0)) {
+    loaded = false;
   }
 }
 

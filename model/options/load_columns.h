@@ -26,12 +26,13 @@ struct LoadColumns {
   std::vector<double> build;   ///< unproven where the loads of a step are not known, else holds
   std::vector<double> bounded; ///< unproven where what the doubts may come to is not bounded, else holds
   bool sidePair{};             ///< else the picks stand as set alone
-  /// Else the settings differ in more than their loads, or what an uneven pair takes is not known, and this
-  /// is of no use.
+  /// Else a load of them, or what an uneven pair takes, does not follow, and this is of no use: figures that
+  /// do not follow are left to the rules themselves.
   bool alike = true;
   bool loaded = true; ///< every pick, however it stands, at every setting
 
-  /// `option`: for what it says of the rig and the house; its hoist and points play no part.
+  /// `option`: for what it says of the rig and the house; its hoist and points play no part. The settings are
+  /// all of this rig, so that they differ in their loads alone.
   LoadColumns(const Case& option, std::span<const Settled> settings);
   std::size_t size() const { return weight.size(); }
 
@@ -43,6 +44,8 @@ struct LoadColumns {
 
 private:
   LoadColumns() = default;
+  void follows(double load);
+  void followsAndLifts(double load);
 };
 
 /// Loads of a side pair's picks with one hoist higher by the house's difference: with the left one, with the

@@ -132,9 +132,11 @@ private:
         alone.statics.joints[other].contact.reset();
         alone.statics.joints[other].stop.reset();
         alone.statics.joints[other].end.reset();
-        if (other < alone.build.carried.joints.size()) {
-          alone.build.carried.joints[other] = {};
-        }
+      }
+    }
+    for (std::size_t other = 0; other < alone.build.carried.joints.size(); ++other) {
+      if (other != number) {
+        alone.build.carried.joints[other] = {};
       }
     }
     rule("joint", QStringLiteral("joint of %1").arg(option_.cabinets[number]->name),

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "options/loads.h"
 
+#include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "hang/vec2.h"
 #include "options/placement.h"
@@ -17,6 +19,12 @@ double useOf(const Use& use) {
   return std::abs(use.limit) > 0.0 ? use.value / use.limit : use.value;
 }
 
+/// How far each chain stands off plumb: half of what points and picks are apart more or less than each other.
+double offPlumb(const Case& option, double picksApart) {
+  const double off = 0.5 * std::abs(option.weight->spacing - picksApart);
+  return off < plumbSlack ? 0.0 : off;
+}
+
 } // namespace
 
 double pickSpacing(const Settled& settled) {
@@ -28,8 +36,7 @@ double chainOff(const Case& option, const Settled& settled) {
   if (settled.layout.picks.size() < 2) {
     return 0.0;
   }
-  const double off = 0.5 * std::abs(option.weight->spacing - pickSpacing(settled));
-  return off < plumbSlack ? 0.0 : off;
+  return offPlumb(option, pickSpacing(settled));
 }
 
 double leanDeg(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
@@ -49,8 +56,8 @@ double leanFactor(double off, double above) {
   if (std::isnan(above)) {
     return notKnown;
   }
-  const double slope = off / above;
-  return above > 0.0 ? std::sqrt(1.0 + slope * slope) : std::numeric_limits<double>::infinity();
+  const double slope = off / above; // as steep as can be where nothing is above
+  return std::signbit(above) ? std::numeric_limits<double>::infinity() : std::sqrt(1.0 + slope * slope);
 }
 
 double pickForce(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
@@ -69,8 +76,7 @@ double levelOff(const Case& option) {
     return 0.0;
   }
   const double apart = std::abs(inMetres(picks.front->x) - inMetres(picks.rear->x));
-  const double off = 0.5 * std::abs(option.weight->spacing - apart);
-  return off < plumbSlack ? 0.0 : off;
+  return offPlumb(option, apart);
 }
 
 double pointAtRest(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
@@ -97,7 +103,7 @@ Use boundedOver(const Settled& settled, Use use) {
 
 Use worseOf(const Use& one, const Use& other) {
   if (one.verdict != other.verdict) {
-    return one.verdict > other.verdict ? one : other;
+    return std::ranges::max(one, other, {}, &Use::verdict);
   }
   const double first = useOf(one);
   const double second = useOf(other);

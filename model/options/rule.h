@@ -135,6 +135,9 @@ std::shared_ptr<const GearNeeds> gearNeeds(const Case&);
 /// Upper limit on a load: equal is tight, 90 % or more is tight, beyond fails, NaN on either side is
 /// unproven.
 Verdict againstLoadLimit(double value, double limit);
+/// A room to spare against the margin inside which it is tight: none to spare is tight, below 0 fails, a
+/// figure that is not known is unproven (but what is short stays short, whatever the margin).
+Verdict bySlack(double slack, double margin);
 /// Upper or lower limit on a length or angle, with a margin in its own unit inside which it is tight.
 Verdict againstUpperLimit(double value, double limit, double margin);
 Verdict againstLowerLimit(double value, double limit, double margin);

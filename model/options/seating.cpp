@@ -45,7 +45,7 @@ std::optional<SweptSection::Seat> SweptSection::seatAt(Plan place) const {
   const double side = along(from, left());
   Seat seat{out, side / width};
   if (radius != 0.0) {
-    const double sign = radius > 0.0 ? 1.0 : -1.0;
+    const double sign = std::copysign(1.0, radius);
     const double angle = std::atan2(sign * side, sign * (out + radius));
     seat = {sign * std::hypot(out + radius, side) - radius, angle * radius / width};
   }
@@ -74,7 +74,7 @@ double SweptSection::partNearest(double behind, Plan origin, Plan bearing) const
     parts[3] = partOf(middle + around);
     parts[4] = partOf(middle - around);
   }
-  double best = 0.0;
+  double best{};
   double least = std::numeric_limits<double>::infinity();
   for (const double part : parts) {
     if (!(std::abs(part) <= 0.5)) {

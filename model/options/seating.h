@@ -11,7 +11,7 @@ namespace hangbook::options {
 
 struct SweptSection {
   Plan front;      ///< middle of the front line
-  Plan rear{1, 0}; ///< unit vector from there to the rear
+  Plan rear;       ///< unit vector from there to the rear
   double width{};  ///< along the front line
   double radius{}; ///< 0: straight; above 0 its centre lies before the line, below 0 behind it
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "options/sentence.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace hangbook::options {
@@ -45,18 +46,8 @@ QString makerSource(const QString& name, const catalogue::Source& source) {
   return withSource(QStringLiteral("maker's data for %1").arg(name), source);
 }
 
-Verdict bySlack(double slack, double margin) {
-  if (slack < 0.0) {
-    return Verdict::fails;
-  }
-  if (std::isnan(slack) || std::isnan(margin)) {
-    return Verdict::unproven;
-  }
-  return slack == 0.0 || slack < margin ? Verdict::tight : Verdict::holds;
-}
-
 Verdict worse(Verdict one, Verdict other) {
-  return one > other ? one : other;
+  return std::max(one, other);
 }
 
 Finding findingFor(const char* rule, const Use& use, const char* unit) {

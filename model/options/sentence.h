@@ -15,10 +15,6 @@ QString venueSource(const venue::Venue& venue);
 /// A maker's record: "maker's data for X (leaflet 4, page 2)".
 QString makerSource(const QString& name, const catalogue::Source& source);
 
-/// A room to spare against the margin inside which it is tight: none to spare is tight, below 0 fails, a
-/// figure that is not known is unproven (but what is short stays short, whatever the margin).
-Verdict bySlack(double slack, double margin);
-
 /// The worse of two.
 Verdict worse(Verdict one, Verdict other);
 

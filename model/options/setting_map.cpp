@@ -53,7 +53,7 @@ public:
   /// The first and the last step between which a trim may stand. Below and above a rule that is linear in
   /// the trim fails.
   std::optional<std::pair<long, long>> steps() const {
-    if (ofRig_.verdict == Verdict::fails || !(window_.low <= window_.high)) {
+    if (ofRig_.verdict == Verdict::fails || !window_.open()) {
       return std::nullopt;
     }
     const double low = std::isfinite(window_.low)    ? window_.low
@@ -88,7 +88,7 @@ public:
     if (ofRig_.verdict == Verdict::fails) {
       rules << QString::fromLatin1(ofRig_.rule);
     }
-    if (!(window_.low <= window_.high)) {
+    if (!window_.open()) {
       rules << QString::fromLatin1(window_.lowSetBy) << QString::fromLatin1(window_.highSetBy);
     }
     return rules;

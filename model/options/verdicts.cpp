@@ -5,23 +5,16 @@
 #include "options/tight_share.h"
 
 namespace hangbook::options {
-namespace {
 
-/// `slack`: how far the value is inside its limit.
-Verdict bySpare(double slack, double margin) {
-  if (std::isnan(slack)) {
-    return Verdict::unproven;
-  }
+Verdict bySlack(double slack, double margin) {
   if (slack < 0.0) {
     return Verdict::fails;
   }
-  if (std::isnan(margin)) {
+  if (std::isnan(slack) || std::isnan(margin)) {
     return Verdict::unproven;
   }
   return slack == 0.0 || slack < margin ? Verdict::tight : Verdict::holds;
 }
-
-} // namespace
 
 Verdict againstLoadLimit(double value, double limit) {
   if (std::isnan(value) || std::isnan(limit)) {
@@ -34,11 +27,11 @@ Verdict againstLoadLimit(double value, double limit) {
 }
 
 Verdict againstUpperLimit(double value, double limit, double margin) {
-  return value == limit ? Verdict::tight : bySpare(limit - value, margin);
+  return value == limit ? Verdict::tight : bySlack(limit - value, margin);
 }
 
 Verdict againstLowerLimit(double value, double limit, double margin) {
-  return value == limit ? Verdict::tight : bySpare(value - limit, margin);
+  return value == limit ? Verdict::tight : bySlack(value - limit, margin);
 }
 
 } // namespace hangbook::options

@@ -45,11 +45,11 @@ QString wordsFor(const Change& change, const Option& option) {
     return QStringLiteral("the chain at %1 holds %2 links %3 its mark (snagged, or hung in the wrong link)")
         .arg(cabinet(change.element))
         .arg(std::abs(amount))
-        .arg(amount < 0.0 ? QStringLiteral("short of") : QStringLiteral("beyond"));
+        .arg(std::signbit(amount) ? QStringLiteral("short of") : QStringLiteral("beyond"));
   case ChangeKind::uneven:
     return QStringLiteral("unlike trims: the %1 pick %2 %3 than set, against the %4 one")
         .arg(pick(0), figure(std::abs(amount), 3, "m"),
-             amount < 0.0 ? QStringLiteral("lower") : QStringLiteral("higher"), pick(1));
+             std::signbit(amount) ? QStringLiteral("lower") : QStringLiteral("higher"), pick(1));
   case ChangeKind::pull:
     return amount < 0.0
                ? QStringLiteral("something holds up %1 at the %2 pick (a hoist's chain or cable snagged "
@@ -60,10 +60,10 @@ QString wordsFor(const Change& change, const Option& option) {
                      .arg(figure(amount / 1000.0, 2, "kN"),
                           pick(static_cast<std::size_t>(change.element) - 1));
   case ChangeKind::barMass:
-    return amount < 0.0 ? QStringLiteral("%1 less on the bar than counted (cable, hardware)")
-                              .arg(figure(-amount, 1, "kg"))
-                        : QStringLiteral("%1 on the bar not counted (cable, hardware, water)")
-                              .arg(figure(amount, 1, "kg"));
+    return std::signbit(amount) ? QStringLiteral("%1 less on the bar than counted (cable, hardware)")
+                                      .arg(figure(-amount, 1, "kg"))
+                                : QStringLiteral("%1 on the bar not counted (cable, hardware, water)")
+                                      .arg(figure(amount, 1, "kg"));
   case ChangeKind::heavier:
     return QStringLiteral("every cabinet weighs %1 times the maker's figure").arg(amount, 0, 'f', 3);
   case ChangeKind::panned:

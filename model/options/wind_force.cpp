@@ -134,8 +134,7 @@ std::vector<WindForce::Stretch> WindForce::stretches() const {
     const double edge = hang::toDegrees(std::atan2(pair.x, -pair.y));
     all.push_back({edge < 0.0 ? edge + 180.0 : edge, 0.0, 0.0, 0.0, 0.0});
   }
-  std::sort(all.begin(), all.end(),
-            [](const Stretch& one, const Stretch& other) { return one.fromDeg < other.fromDeg; });
+  std::ranges::sort(all, {}, &Stretch::fromDeg);
   for (std::size_t i = 0; i < all.size(); ++i) {
     const double to = i + 1 < all.size() ? all[i + 1].fromDeg : all.front().fromDeg + 180.0;
     const hang::Turn middle = hang::turnBy(hang::toRadians(0.5 * (all[i].fromDeg + to)));

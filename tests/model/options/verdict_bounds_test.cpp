@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Verdicts, factors and floors exactly at their bounds, and a last digit beyond. Figures by hand.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+#include <limits>
+#include <memory>
+#include <numbers>
+
+#include "options/carriers.h"
+#include "options/judge_case.h"
+#include "options/loads.h"
+#include "options/placement.h"
+#include "options/ranking.h"
+#include "options/seating.h"
+#include "options/sentence.h"
+#include "options/weight_limits.h"
+#include "print.h"
+#include "room_fixture.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::Room;
+
+namespace {
+
+double justAbove(double value) {
+  return std::nextafter(value, std::numeric_limits<double>::infinity());
+}
+double justBelow(double value) {
+  return std::nextafter(value, -std::numeric_limits<double>::infinity());
+}
+constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(verdict_bounds)
+
+BOOST_AUTO_TEST_CASE(what_is_to_spare_against_its_margin) {
+  BOOST_TEST(bySlack(1.0, 1.0) == Verdict::holds);
+  BOOST_TEST(bySlack(justBelow(1.0), 1.0) == Verdict::tight);
+  BOOST_TEST(bySlack(0.0, 1.0) == Verdict::tight);
+  BOOST_TEST(bySlack(0.0, 0.0) == Verdict::tight);
+  BOOST_TEST(bySlack(justAbove(0.0), 0.0) == Verdict::holds);
+  BOOST_TEST(bySlack(justBelow(0.0), 1.0) == Verdict::fails);
+  BOOST_TEST(bySlack(-1.0, unknown) == Verdict::fails);
+  BOOST_TEST(bySlack(1.0, unknown) == Verdict::unproven);
+  BOOST_TEST(bySlack(unknown, 1.0) == Verdict::unproven);
+}
+
+BOOST_AUTO_TEST_CASE(a_figure_against_its_limit) {
+  BOOST_TEST(againstUpperLimit(9.0, 10.0, 1.0) == Verdict::holds);
+  BOOST_TEST(againstUpperLimit(justAbove(9.0), 10.0, 1.0) == Verdict::tight);
+  BOOST_TEST(againstUpperLimit(10.0, 10.0, 1.0) == Verdict::tight);
+  BOOST_TEST(againstUpperLimit(justAbove(10.0), 10.0, 1.0) == Verdict::fails);
+  BOOST_TEST(againstLowerLimit(11.0, 10.0, 1.0) == Verdict::holds);
+  BOOST_TEST(againstLowerLimit(justBelow(11.0), 10.0, 1.0) == Verdict::tight);
+  BOOST_TEST(againstLowerLimit(10.0, 10.0, 1.0) == Verdict::tight);
+  BOOST_TEST(againstLowerLimit(justBelow(10.0), 10.0, 1.0) == Verdict::fails);
+  BOOST_TEST(againstLoadLimit(9.0, 10.0) == Verdict::tight);
+  BOOST_TEST(againstLoadLimit(justBelow(9.0), 10.0) == Verdict::holds);
+  BOOST_TEST(againstLoadLimit(10.0, 10.0) == Verdict::tight);
+  BOOST_TEST(againstLoadLimit(justAbove(10.0), 10.0) == Verdict::fails);
+}
+
+BOOST_AUTO_TEST_CASE(a_window_of_one_trim_is_open) {
+  BOOST_TEST((Window{8.0, 8.0}.open()));
+  BOOST_TEST((!Window{justAbove(8.0), 8.0}.open()));
+  BOOST_TEST((!Window{unknown, 8.0}.open()));
+  BOOST_TEST(middleOf({8.0, 8.0}) == 8.0);
+  BOOST_TEST(middleOf({8.0, 8.002}) == 8.0); // a whole step that stands at the window's end
+  BOOST_TEST(middleOf({7.998, 8.0}) == 8.0);
+}
+
+/// The slope of a chain: Pythagoras, and upright nothing.
+BOOST_AUTO_TEST_CASE(a_chain_that_leans_pulls_more) {
+  BOOST_TEST(leanFactor(3.0, 4.0) == 1.25);
+  BOOST_TEST(std::isinf(leanFactor(3.0, 0.0)));
+  BOOST_TEST(std::isinf(leanFactor(3.0, -4.0))); // the hang would stand above its point
+  BOOST_TEST(std::isnan(leanFactor(3.0, unknown)));
+}
+
+BOOST_AUTO_TEST_CASE(of_two_uses_the_worse) {
+  const Use holds{.verdict = Verdict::holds, .value = 9.0, .limit = 10.0};
+  const Use tight{.verdict = Verdict::tight, .value = 1.0, .limit = 10.0};
+  BOOST_TEST(worseOf(holds, tight).value == 1.0);
+  BOOST_TEST(worseOf(tight, holds).value == 1.0);
+  Use more = holds;
+  more.value = 9.5;
+  BOOST_TEST(worseOf(holds, more).value == 9.5);
+  BOOST_TEST(worseOf(more, holds).value == 9.5);
+}
+
+/// Other hangs and other departments load a zone on the basis that its capacity is stated on.
+BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
+  Room room;
+  findCarriers({}, room.option);
+  const auto stated = weightLimits(room.option);
+  const auto loadOf = [&](catalogue::Basis basis, double hangsAtRest, double hangsDynamic, double others) {
+    WeightLimits limits = *stated;
+    limits.dynamic.value = 1.5;
+    limits.spacing = 1.0; // points as far apart as the picks
+    limits.hoistBody = 500.0;
+    limits.hoistChain = 300.0;
+    limits.rigging = 200.0;
+    ZoneLoad zone;
+    zone.capacity = 90000.0;
+    zone.times = {1, 1};
+    zone.basis = basis;
+    zone.otherHangsAtRest = hangsAtRest;
+    zone.otherHangsDynamic = hangsDynamic;
+    zone.others = others;
+    limits.zones = {zone};
+    limits.zonesUnknown.clear();
+    limits.pointsHaveSource = true;
+    Case option = room.option;
+    option.weight = std::make_shared<WeightLimits>(limits);
+    return zoneLoadRule.evaluate(option, &room.settled, 8.0).value;
+  };
+  const double own = loadOf(catalogue::Basis::atRest, 0.0, 0.0, 0.0);
+  BOOST_TEST_REQUIRE(own > 1.0);
+  const auto close = boost::test_tools::tolerance(1e-12);
+  BOOST_TEST(loadOf(catalogue::Basis::atRest, 2000.0, 0.0, 0.0) == own + 2.0, close);
+  BOOST_TEST(loadOf(catalogue::Basis::atRest, 2000.0, 3000.0, 700.0) == own + 2.7, close);
+  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 0.0, 0.0, 0.0) == 1.5 * own, close);
+  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 2000.0, 3000.0, 700.0) == 1.5 * own + 3.7, close);
+}
+
+/// A floor counts from its section's first line to its last, and from its one side to the other, both
+/// included.
+BOOST_AUTO_TEST_CASE(a_flat_floor_ends_at_its_edges) {
+  Room room;
+  venue::Section stage;
+  stage.name = QStringLiteral("riser");
+  stage.profile = {{metres(2.0), metres(1.0)}, {metres(4.0), metres(2.0)}};
+  stage.yFrom = metres(-3.0);
+  stage.yTo = metres(3.0);
+  room.venue().sections = {stage};
+  const auto floorAt = [&](double x, double y) { return floorBeneath(room.venue(), {x, y}); };
+  BOOST_TEST(floorAt(2.0, 0.0) == 1.0);
+  BOOST_TEST(floorAt(justBelow(2.0), 0.0) == 0.0);
+  BOOST_TEST(floorAt(3.0, 0.0) == 1.5);
+  BOOST_TEST(floorAt(4.0, 0.0) == 2.0);
+  BOOST_TEST(floorAt(justAbove(4.0), 0.0) == 0.0);
+  BOOST_TEST(floorAt(3.0, -3.0) == 1.5);
+  BOOST_TEST(floorAt(3.0, justBelow(-3.0)) == 0.0);
+  BOOST_TEST(floorAt(3.0, 3.0) == 1.5);
+  BOOST_TEST(floorAt(3.0, justAbove(3.0)) == 0.0);
+  room.venue().sections[0].profile.push_back({metres(4.0), metres(9.0)}); // an upright face is no floor
+  BOOST_TEST(floorAt(3.0, 0.0) == 1.5);
+  BOOST_TEST(floorAt(4.0, 0.0) == 2.0);
+}
+
+/// A front line goes round its centre once at most, and no row may lie on the centre or beyond it.
+BOOST_AUTO_TEST_CASE(rows_round_a_centre_stay_on_their_side_of_it) {
+  const auto possible = [](double width, double radius, double first, double last) {
+    return SweptSection{{}, {1.0, 0.0}, width, radius}.possible(first, last);
+  };
+  BOOST_TEST(possible(4.0, 0.0, 0.0, 9.0));
+  BOOST_TEST(!possible(0.0, 0.0, 0.0, 9.0));
+  const double around = 2.0 * std::numbers::pi * 5.0;
+  BOOST_TEST(possible(around, 5.0, 0.0, 9.0));
+  BOOST_TEST(!possible(justAbove(around), 5.0, 0.0, 9.0));
+  BOOST_TEST(possible(4.0, 5.0, justAbove(-5.0), 9.0));
+  BOOST_TEST(!possible(4.0, 5.0, -5.0, 9.0));
+  BOOST_TEST(possible(4.0, -5.0, 0.0, justBelow(5.0)));
+  BOOST_TEST(!possible(4.0, -5.0, 0.0, 5.0));
+}
+
+BOOST_AUTO_TEST_CASE(a_row_ends_at_half_its_width) {
+  const SweptSection straight{{10.0, 2.0}, {1.0, 0.0}, 8.0, 0.0};
+  BOOST_TEST(straight.seatAt({13.0, 6.0})->part == 0.5);
+  BOOST_TEST(straight.seatAt({13.0, 6.0})->behind == 3.0);
+  BOOST_TEST(straight.seatAt({13.0, -2.0})->part == -0.5);
+  BOOST_TEST(!straight.seatAt({13.0, 6.0 + 1e-9}));
+  BOOST_TEST(!straight.seatAt({13.0, -2.0 - 1e-9}));
+}
+
+/// The hang's forward edge stands over a riser that its middle does not reach: that floor is the nearer one.
+BOOST_AUTO_TEST_CASE(the_highest_floor_below_any_corner_counts) {
+  Room room;
+  room.venue().sections.clear();
+  room.refresh();
+  const Use before = room.use(lowestEdgeRule);
+  const Placement placement = placementOf(room.option, room.settled.layout);
+  double front = placement.origin.x;
+  for (const hang::PlacedElement& element : room.settled.layout.elements) {
+    for (const hang::Vec3& corner : element.outline) {
+      front = std::max(front, placement.placeOf(corner).x);
+    }
+  }
+  BOOST_TEST_REQUIRE(front > placement.origin.x + 0.01);
+  venue::Section riser;
+  riser.name = QStringLiteral("riser");
+  riser.profile = {{metres(front - 0.01), metres(1.25)}, {metres(front + 5.0), metres(1.25)}};
+  room.venue().sections = {riser};
+  room.refresh();
+  const Use after = room.use(lowestEdgeRule);
+  BOOST_TEST(before.value - before.limit - (after.value - after.limit) == 1.25,
+             boost::test_tools::tolerance(1e-9));
+}
+
+BOOST_AUTO_TEST_CASE(every_part_that_differs_is_a_change) {
+  OptionKey one;
+  one.stack = QStringList{"bass"};
+  OptionKey other = one;
+  other.hoist = QStringLiteral("other");
+  BOOST_TEST(changesBetween(one, other) == 1);
+  other.bar = QStringLiteral("other");
+  BOOST_TEST(changesBetween(one, other) == 2);
+  other.picks = one.picks == catalogue::Picks::single ? catalogue::Picks::sidePair : catalogue::Picks::single;
+  BOOST_TEST(changesBetween(one, other) == 3);
+}
+
+/// Nothing is a figure too: a hoist that weighs nothing, a limit of nothing. Below it is a slip.
+BOOST_AUTO_TEST_CASE(nothing_is_a_figure_and_less_is_a_slip) {
+  const auto bodyOf = [](double kg) {
+    Room room;
+    room.hoist().bodyMass = kilograms(kg);
+    room.refresh();
+    return weightLimits(room.option)->hoistBody;
+  };
+  BOOST_TEST(bodyOf(0.0) == 0.0);
+  BOOST_TEST(std::isnan(bodyOf(-1e-9)));
+  BOOST_TEST(bodyOf(10.0) == 98.0665, boost::test_tools::tolerance(1e-12)); // standard gravity, ISO 80000-3
+}
+
+/// EN 1991-3, hoisting class HC2: 1.10 + 0.34 of the speed in m/s. Standing still is a speed, backwards is
+/// none.
+BOOST_AUTO_TEST_CASE(the_factor_of_a_hoist_begins_at_no_speed) {
+  Room room;
+  const auto factorAt = [&room](double speed) {
+    room.hoist().hoistingClass = catalogue::HoistingClass::hc2;
+    room.hoist().speed = metresPerSecond(speed);
+    room.refresh();
+    return weightLimits(room.option)->dynamic.value;
+  };
+  BOOST_TEST(factorAt(0.0) == 1.10);
+  BOOST_TEST(factorAt(0.1) == 1.134, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(std::isnan(factorAt(-0.1)));
+}
+
+/// A house may state the hoist's own factor: then it is the house that says so.
+BOOST_AUTO_TEST_CASE(a_house_that_states_the_same_factor_is_the_source) {
+  Room room;
+  room.hoist().hoistingClass = catalogue::HoistingClass::hc2;
+  room.hoist().speed = metresPerSecond(0.0);
+  room.refresh();
+  BOOST_TEST(weightLimits(room.option)->dynamic.source.contains(QStringLiteral("EN 1991-3")));
+  room.houseSays("dynamic-factor", 1.10);
+  room.refresh();
+  BOOST_TEST(weightLimits(room.option)->dynamic.value == 1.10);
+  BOOST_TEST(!weightLimits(room.option)->dynamic.source.contains(QStringLiteral("EN 1991-3")));
+}
+
+BOOST_AUTO_TEST_SUITE_END()
