@@ -89,6 +89,30 @@ BOOST_AUTO_TEST_CASE(every_link_is_listed_from_the_point_down) {
   }
 }
 
+/// Hardware that the makers' data do not hold is listed, and unproven; nor is its mass known to what is above.
+BOOST_AUTO_TEST_CASE(hardware_that_nobody_describes_is_listed) {
+  const Option option =
+      chosen().with([](Snapshot& s) { s.show.hangs[0].rigging[1] = QStringLiteral("strop of the house"); });
+  const PathLink strop = linksOf(option, QStringLiteral("rigging"))[1];
+  BOOST_TEST(strop.link.contains(QStringLiteral("strop of the house")));
+  BOOST_TEST(std::isnan(strop.loadKn));
+  BOOST_TEST(!strop.limitKn.has_value());
+  BOOST_TEST((strop.verdict == Verdict::unproven));
+}
+
+/// What a secondary steel would catch, as its rule says it.
+BOOST_AUTO_TEST_CASE(a_secondary_steel_carries_what_it_would_catch) {
+  const Option option = chosen().option;
+  const Finding hardware = of(option, "hardware");
+  double most = 0.0;
+  for (const PathLink& link : linksOf(option, QStringLiteral("secondary"))) {
+    BOOST_TEST(link.loadKn > 0.0);
+    BOOST_TEST(*link.usePercent == 100.0 * link.loadKn / *link.limitKn, near(1e-9));
+    most = std::max(most, *link.usePercent);
+  }
+  BOOST_TEST(most <= *hardware.usePercent * (1.0 + 1e-9));
+}
+
 /// The sheet and the rules must not disagree: of each kind the worst link is what its rule tells.
 BOOST_AUTO_TEST_CASE(the_worst_link_of_a_kind_is_its_rules_finding) {
   const std::vector<std::function<void(Snapshot&)>> changes{

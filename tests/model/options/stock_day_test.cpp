@@ -155,6 +155,21 @@ BOOST_AUTO_TEST_CASE(half_stated_days_are_open_at_that_end) {
   BOOST_TEST(on(march(4), stock, to).wanted == 0);
 }
 
+/// A show of which a day is not stated takes gear, and is itself not judged: when it would be short is not
+/// known.
+BOOST_AUTO_TEST_CASE(only_a_show_with_both_its_days_is_told_to_be_short) {
+  const Stock stock = stockOf({unit("a")});
+  const auto shortWith = [&](QDate from, QDate to) {
+    return options::shortagesOf(stock, {wants("one", from, to, 3)}).size();
+  };
+  BOOST_TEST(shortWith(march(3), march(5)) == 1U);
+  BOOST_TEST(shortWith(march(3), march(3)) == 1U);
+  BOOST_TEST(shortWith(march(3), {}) == 0U);
+  BOOST_TEST(shortWith({}, march(5)) == 0U);
+  BOOST_TEST(shortWith({}, {}) == 0U);
+  BOOST_TEST(shortWith(march(5), march(3)) == 0U);
+}
+
 BOOST_AUTO_TEST_CASE(what_is_short_names_its_worst_day_and_what_would_help) {
   // Six of which one is kept back and one more falls due after the 10th.
   Stock stock = stockOf({unit("a"), unit("b"), unit("c"), unit("d", UnitState::inRepair)});

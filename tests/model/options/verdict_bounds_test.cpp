@@ -2,6 +2,7 @@
 // Verdicts, factors and floors exactly at their bounds, and a last digit beyond. Figures by hand.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <memory>
@@ -9,11 +10,14 @@
 
 #include "options/carriers.h"
 #include "options/judge_case.h"
+#include "options/load_columns.h"
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/ranking.h"
+#include "options/search.h"
 #include "options/seating.h"
 #include "options/sentence.h"
+#include "options/side_by_side.h"
 #include "options/weight_limits.h"
 #include "print.h"
 #include "room_fixture.h"
@@ -199,6 +203,71 @@ BOOST_AUTO_TEST_CASE(the_highest_floor_below_any_corner_counts) {
   const Use after = room.use(lowestEdgeRule);
   BOOST_TEST(before.value - before.limit - (after.value - after.limit) == 1.25,
              boost::test_tools::tolerance(1e-9));
+}
+
+/// A body has an outline from three corners on; with fewer, what the wind and the floor ask of it is not
+/// known.
+BOOST_AUTO_TEST_CASE(three_corners_make_an_outline) {
+  Snapshot show = testing::smallHarbourShow();
+  const Option best = decide(show, QStringLiteral("left")).hangs[0].options.front();
+  BOOST_REQUIRE(best.setting.has_value());
+  show.venue.outdoors = true;
+  show.show.wind = metresPerSecond(1.0);
+  show.show.windBasis = calendar::WindBasis::gust;
+  show.show.windAveraging = 3.0;
+  show.show.windHeight = metres(30);
+  show.show.hangs[0].wetMass = kilograms(0);
+  const auto verdictOf = [&](const char* rule, const Snapshot& of) {
+    const Option option = judge(of, best.key, *best.setting);
+    const auto found = std::ranges::find(option.findings, QString::fromLatin1(rule), &Finding::rule);
+    BOOST_REQUIRE(found != option.findings.end());
+    return found->verdict;
+  };
+  BOOST_TEST_REQUIRE(verdictOf("wind", show) < Verdict::unproven);
+  for (const std::size_t corners : {3U, 2U}) {
+    Snapshot bar = show;
+    bar.catalogue.bars.front().outline.resize(corners);
+    BOOST_TEST((verdictOf("wind", bar) < Verdict::unproven) == (corners == 3U));
+    Snapshot cabinet = show;
+    for (catalogue::CabinetType& each : cabinet.catalogue.cabinets) {
+      each.outline.resize(corners);
+    }
+    BOOST_TEST((verdictOf("wind", cabinet) < Verdict::unproven) == (corners == 3U));
+    BOOST_TEST((verdictOf("lowest-edge", cabinet) != Verdict::unproven) == (corners == 3U));
+  }
+  // A gust that is stated for the height of the picks is stated for the hang.
+  const Option option = judge(show, best.key, *best.setting);
+  BOOST_REQUIRE(option.wind.has_value());
+  show.show.windHeight = metres(option.wind->heightM);
+  BOOST_TEST(verdictOf("wind", show) < Verdict::unproven);
+  show.show.windHeight = metres(justBelow(option.wind->heightM));
+  BOOST_TEST(verdictOf("wind", show) == Verdict::unproven);
+}
+
+/// A span of trims is never told wider than it is.
+BOOST_AUTO_TEST_CASE(spans_are_rounded_inwards) {
+  const auto span = [](double low, double high) { return plainCompareWords().span(low, high).toStdString(); };
+  BOOST_TEST(span(7.25, 8.5) == "7.25 to 8.50");
+  BOOST_TEST(span(7.25, 7.25) == "7.25 to 7.25");
+  BOOST_TEST(span(7.24999999999, 8.50000000001) == "7.25 to 8.50"); // but for the last bits
+  BOOST_TEST(span(7.25001, 8.50001) == "7.26 to 8.50");
+  BOOST_TEST(span(7.2400, 8.49999) == "7.24 to 8.49");
+  BOOST_TEST(span(7.2512, 7.2588) == "7.2512 to 7.2588");
+}
+
+BOOST_AUTO_TEST_CASE(hoists_may_stand_as_unlike_as_the_bar_allows) {
+  catalogue::BarType bar;
+  bar.hoistOffsetLimit = metres(0.05);
+  Case option;
+  option.bar = &bar;
+  const auto beyondAt = [&](double difference) {
+    auto limits = std::make_shared<WeightLimits>();
+    limits->hoistDifference.value = difference;
+    option.weight = limits;
+    return beyondBar(option);
+  };
+  BOOST_TEST(!beyondAt(0.05));
+  BOOST_TEST(beyondAt(justAbove(0.05)));
 }
 
 BOOST_AUTO_TEST_CASE(every_part_that_differs_is_a_change) {

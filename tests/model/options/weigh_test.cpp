@@ -105,6 +105,20 @@ BOOST_AUTO_TEST_CASE(theHouseTightens) {
   BOOST_TEST(options::weigh(strict, flown().option, CellAt::hook, readings).tolerancePercent == 5.0);
 }
 
+BOOST_AUTO_TEST_CASE(aReadingAsFarOffAsTheTolerance) {
+  options::Snapshot strict = flown().snapshot;
+  strict.tour.house.push_back(
+      {QStringLiteral("scale-tolerance"), 4.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
+  const std::vector<options::CellReading> readings{{QStringLiteral("left"), flown().computed(0) * 1.03},
+                                                   {QStringLiteral("right"), flown().computed(1)}};
+  const auto weighed = [&] { return options::weigh(strict, flown().option, CellAt::hook, readings); };
+  const double off = weighed().picks[0].percent;
+  strict.tour.house.back().value = off;
+  BOOST_TEST(!weighed().beyond);
+  strict.tour.house.back().value = std::nextafter(off, 0.0);
+  BOOST_TEST(weighed().beyond);
+}
+
 BOOST_AUTO_TEST_CASE(badReadingsAreRefused) {
   const auto refused = [](const std::vector<options::CellReading>& readings) {
     BOOST_CHECK_THROW(options::weigh(flown().snapshot, flown().option, CellAt::hook, readings), Error);
