@@ -314,6 +314,24 @@ BOOST_AUTO_TEST_CASE(a_setting_of_ones_own_is_mended_by_the_nearest_trim) {
   BOOST_TEST(options::judge(snapshot, best.key, low).verdict == Verdict::fails);
 }
 
+BOOST_AUTO_TEST_CASE(what_breaks_first_can_be_called_off_and_tells_how_far_it_is) {
+  const Snapshot snapshot = fewSettings();
+  const Option best = bestOf(snapshot);
+  std::vector<double> parts;
+  options::reservesOf(snapshot, best, [&](double part) {
+    parts.push_back(part);
+    return true;
+  });
+  BOOST_REQUIRE(parts.size() > 1U);
+  BOOST_TEST(std::ranges::is_sorted(parts));
+  BOOST_TEST(parts.front() == 0.0);
+  BOOST_TEST((parts.back() > 0.0 && parts.back() < 1.0));
+  int asked = 0;
+  BOOST_CHECK_THROW(options::reservesOf(snapshot, best, [&](double) { return ++asked < 3; }),
+                    options::Cancelled);
+  BOOST_TEST(asked == 3);
+}
+
 BOOST_AUTO_TEST_CASE(what_breaks_first_stands_just_before) {
   const Snapshot snapshot = fewSettings();
   const Option best = bestOf(snapshot);
