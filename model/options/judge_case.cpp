@@ -261,7 +261,7 @@ double middleOf(const Window& window) {
   }
   const double middle = 0.5 * (window.low + window.high);
   const double rounded = std::round(middle / trimStep) * trimStep;
-  return rounded >= window.low && rounded <= window.high ? rounded : middle;
+  return TrimRange{window.low, window.high}.holds(rounded) ? rounded : middle;
 }
 
 namespace {

@@ -44,8 +44,7 @@ public:
     row.distanceM = straight(0, position);
     for (std::size_t i = 0; i < view_.sources.size(); ++i) {
       const TrimRange range = trimsThatCover(audience_, view_, view_.sources[i], position);
-      const bool covers = trim_ >= range.low && trim_ <= range.high;
-      if (covers && (!row.covered || straight(i, position) < row.distanceM)) {
+      if (range.holds(trim_) && (!row.covered || straight(i, position) < row.distanceM)) {
         row.covered = true;
         row.distanceM = straight(i, position);
         serves = i;

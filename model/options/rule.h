@@ -110,6 +110,7 @@ struct Use {
 struct TrimRange {
   double low = -std::numeric_limits<double>::infinity();
   double high = std::numeric_limits<double>::infinity();
+  bool holds(double trimM) const { return trimM >= low && trimM <= high; }
 };
 
 struct Rule {

@@ -68,6 +68,16 @@ BOOST_AUTO_TEST_CASE(a_figure_against_its_limit) {
   BOOST_TEST(againstLoadLimit(justAbove(10.0), 10.0) == Verdict::fails);
 }
 
+BOOST_AUTO_TEST_CASE(a_range_of_trims_holds_its_ends) {
+  const TrimRange range{7.0, 8.0};
+  BOOST_TEST(range.holds(7.0));
+  BOOST_TEST(range.holds(8.0));
+  BOOST_TEST(!range.holds(justBelow(7.0)));
+  BOOST_TEST(!range.holds(justAbove(8.0)));
+  BOOST_TEST(!range.holds(unknown));
+  BOOST_TEST(TrimRange{}.holds(0.0));
+}
+
 BOOST_AUTO_TEST_CASE(a_window_of_one_trim_is_open) {
   BOOST_TEST((Window{8.0, 8.0}.open()));
   BOOST_TEST((!Window{justAbove(8.0), 8.0}.open()));
