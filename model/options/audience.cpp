@@ -46,11 +46,11 @@ std::vector<Row> rowsOf(const std::vector<venue::ProfilePoint>& profile) {
 template <class RowLength>
 double areaTo(const std::vector<venue::ProfilePoint>& profile, double along, RowLength rowLength) {
   double area = 0.0;
-  for (std::size_t i = 1; i < profile.size() && along > 0.0; ++i) {
+  for (std::size_t i = 1; i < profile.size(); ++i) {
     const double x = inMetres(profile[i - 1].x);
     const double dx = inMetres(profile[i].x) - x;
     const double length = std::hypot(dx, inMetres(profile[i].z) - inMetres(profile[i - 1].z));
-    const double part = std::min(along, length);
+    const double part = std::clamp(along, 0.0, length); // nothing of what lies beyond
     area += part * 0.5 * (rowLength(x) + rowLength(x + dx * part / length));
     along -= length;
   }

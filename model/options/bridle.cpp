@@ -128,7 +128,7 @@ QString stretchWords(const Case& option, const Settled& settled, double trimM, s
   for (const hang::LegForce& force : legForces(option, settled, trimM, pick, true)) {
     down += force.vertical();
   }
-  const double shift = down > 0.0 ? option.bridles[pick]->shiftUnder(down) : notKnown;
+  const double shift = option.bridles[pick]->shiftUnder(down);
   return std::isnan(shift) ? QStringLiteral("; how far the load stretches it is not known")
                            : QStringLiteral("; the load moves the apex %1 mm").arg(shift * 1000.0, 0, 'f', 0);
 }

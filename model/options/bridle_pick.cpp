@@ -228,7 +228,8 @@ private:
         for (const LegPiece& each : pick_.legs[i].pieces) {
           pieces += each.count;
         }
-        legs[i].length += ((corner >> i & 1U) != 0 ? 1.0 : -1.0) * piece * pieces;
+        const double off = piece * pieces;
+        legs[i].length = (corner >> i & 1U) != 0 ? stated[i].length + off : stated[i].length - off;
       }
       takeCorner(legs, settled);
     }

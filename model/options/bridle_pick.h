@@ -53,7 +53,8 @@ struct BridledPick {
   /// Forces where this load (N, venue coordinates) pulls at the apex; legs' own weight left out. Empty where
   /// the legs cannot hold it.
   std::vector<hang::LegForce> forces(hang::Vec3 load) const;
-  /// How far the apex sinks and moves under a plumb load, by its legs' stretch, m; NaN: not known.
+  /// How far the apex sinks and moves under a plumb load, by its legs' stretch, m; NaN: not known, as under
+  /// none.
   double shiftUnder(double plumbN) const;
 };
 

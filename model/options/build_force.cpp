@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "options/sentence.h"
+
 namespace hangbook::options {
 
 double highestPickForce(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
@@ -36,15 +38,15 @@ double highestLifted(const Case& option, const Settled& settled, double trimM, s
 }
 
 Use provenOver(const Settled& settled, Use use) {
-  if (settled.build.unknown && use.verdict < Verdict::unproven) {
-    use.verdict = Verdict::unproven;
+  if (settled.build.unknown) {
+    use.verdict = worse(use.verdict, Verdict::unproven);
   }
   return use;
 }
 
 Use carriedOver(const Settled& settled, Use use) {
-  if (settled.build.carried.unknown && use.verdict < Verdict::unproven) {
-    use.verdict = Verdict::unproven;
+  if (settled.build.carried.unknown) {
+    use.verdict = worse(use.verdict, Verdict::unproven);
   }
   return use;
 }

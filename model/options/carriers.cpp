@@ -29,9 +29,9 @@ hang::Vec3 towardsTheOther(const Case& option, const Settled& settled, std::size
   const double y = inMetres(other.y) - inMetres(own.y);
   const double apart = std::hypot(x, y);
   if (apart == 0.0) {
-    return {notKnown, notKnown, 0.0};
+    return {notKnown, notKnown, notKnown};
   }
-  const double sign = option.weight->spacing > pickSpacing(settled) ? 1.0 : -1.0;
+  const double sign = std::copysign(1.0, option.weight->spacing - pickSpacing(settled));
   return {sign * x / apart, sign * y / apart, 0.0};
 }
 
@@ -239,8 +239,7 @@ std::vector<BridleResult> bridleResults(const Case& option, const Settled& settl
       shown.fromHorizontalDeg = known ? forces[i].fromHorizontalDeg : notKnown;
       result.legs.push_back(std::move(shown));
     }
-    const double shift = std::isfinite(down) && down > 0.0 ? bridle.shiftUnder(down) : notKnown;
-    if (std::isfinite(shift)) {
+    if (const double shift = bridle.shiftUnder(down); std::isfinite(shift)) {
       result.shiftM = shift;
     }
     results.push_back(std::move(result));

@@ -38,7 +38,7 @@ Verdict verdictFor(const GearNeeds& needs, const CartNeed& need) {
 Use evaluate(const Case& option, const Settled*, double) {
   const GearNeeds& needs = *option.gear;
   Use use;
-  int scarcest = 0;
+  int scarcest{};
   for (std::size_t i = 0; i < needs.carts.size(); ++i) {
     const CartNeed& need = needs.carts[i];
     const Verdict verdict = verdictFor(needs, need);

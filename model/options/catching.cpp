@@ -29,7 +29,7 @@ double catchFactor(double drop, double stretch) {
   if (drop == 0.0) {
     return 2.0;
   }
-  return drop > 0.0 && stretch > 0.0 ? 1.0 + std::sqrt(1.0 + 2.0 * drop / stretch) : notKnown;
+  return !std::signbit(drop) && stretch > 0.0 ? 1.0 + std::sqrt(1.0 + 2.0 * drop / stretch) : notKnown;
 }
 
 Catching catchingAt(const Case& option, const Settled& settled, std::size_t pick) {

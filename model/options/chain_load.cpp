@@ -20,13 +20,12 @@ bool holdsPivot(const Case& option) {
   return option.joins[static_cast<std::size_t>(option.held) - 1]->kind == catalogue::JointKind::pivot;
 }
 
-/// A place in the hang's own plane.
+/// A place in the hang's own plane, from any origin: only how places lie to each other is asked.
 struct Plane {
   const hang::Layout& layout;
   hang::Vec2 of(const hang::Vec3& place) const {
-    const hang::Vec3& o = layout.frameOrigin;
     const auto along = [&](const hang::Vec3& axis) {
-      return (place.x - o.x) * axis.x + (place.y - o.y) * axis.y + (place.z - o.z) * axis.z;
+      return place.x * axis.x + place.y * axis.y + place.z * axis.z;
     };
     return {along(layout.forward), along(layout.up)};
   }

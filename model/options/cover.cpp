@@ -207,10 +207,10 @@ TrimRange trimsThatCover(const CoverView::Source& source, hang::Vec3 ear) {
   for (const hang::Vec3& inside : source.inside) {
     // inside · (ear − source) − trim · inside.z ≥ 0
     const double room = inside.x * dx + inside.y * dy + inside.z * dz;
-    if (std::abs(inside.z) > upright) {
-      const double bound = room / inside.z;
-      (inside.z > 0.0 ? range.high : range.low) =
-          inside.z > 0.0 ? std::min(range.high, bound) : std::max(range.low, bound);
+    if (inside.z > upright) {
+      range.high = std::min(range.high, room / inside.z);
+    } else if (inside.z < -upright) {
+      range.low = std::max(range.low, room / inside.z);
     } else if (room < 0.0) {
       return {infinite, -infinite};
     }
@@ -243,10 +243,9 @@ bool coversAt(const CoverView::Source& source, hang::Vec3 ear, double trimM) {
     least = std::min(least, inside.x * way.x + inside.y * way.y + inside.z * way.z);
   }
   if (std::abs(least) > near) {
-    return least > 0.0;
+    return !std::signbit(least);
   }
-  const TrimRange range = trimsThatCover(source, ear);
-  return trimM >= range.low && trimM <= range.high;
+  return holds(trimsThatCover(source, ear), trimM);
 }
 
 } // namespace
@@ -258,8 +257,7 @@ bool isCovered(const Audience& audience, const CoverView& view, std::size_t posi
     if (seat) {
       return coversAt(source, {at.x, at.yFrom, at.ear}, trimM);
     }
-    const TrimRange range = trimsThatCover(source, view.distance[position], at.ear);
-    return trimM >= range.low && trimM <= range.high;
+    return holds(trimsThatCover(source, view.distance[position], at.ear), trimM);
   });
 }
 

@@ -27,7 +27,7 @@ struct AudiencePosition {
   double side{};   ///< and this far along the row to the left of its middle, seen from the front line
   /// Its share of the audience: floor area in cm², in whole ones so that sums are exact; 1 for each where no
   /// section has a front line.
-  double weight = 1.0;
+  double weight{};
 };
 
 /// What a cabinet covers, in degrees against its forward direction, and how far.
@@ -134,6 +134,14 @@ TrimRange trimsThatCover(const CoverView::Source&, hang::Vec3 ear);
 /// Whichever of them is meant for the position, counted from 0.
 TrimRange trimsThatCover(const Audience&, const CoverView&, const CoverView::Source&, std::size_t position);
 
+/// Whether there is any trim in it, and whether this one is; its ends belong to it.
+inline bool holdsAny(const TrimRange& range) {
+  return range.low <= range.high;
+}
+inline bool holds(const TrimRange& range, double trimM) {
+  return trimM >= range.low && trimM <= range.high;
+}
+
 /// How much of `total` makes up the share: with whole weights a share that falls between two asks for the
 /// higher.
 double weightFor(double percent, double total);
@@ -147,7 +155,7 @@ struct Covered {
   int firstMissed = -1; ///< number of the position, counted from 0
   int lastMissed = -1;
   double percent() const { return positions == 0 ? notKnown : 100.0 * coveredWeight / weight; }
-  bool reaches(double percent) const { return positions > 0 && coveredWeight >= weightFor(percent, weight); }
+  bool reaches(double percent) const { return positions != 0 && coveredWeight >= weightFor(percent, weight); }
 };
 Covered coveredAt(const Audience&, const CoverView&, double trimM);
 /// The same of one section, counted from 0.

@@ -8,10 +8,7 @@
 
 namespace hangbook::options {
 
-namespace {
-
-/// Weight of what is covered at the trim that covers most.
-double mostCovered(const CoverColumns& columns, const std::vector<std::int64_t>& weight) {
+std::int64_t mostCovered(const CoverColumns& columns, const std::vector<std::int64_t>& weight) {
   std::vector<std::pair<double, std::int64_t>> starts; // trim, weight
   std::vector<std::pair<double, std::int64_t>> ends;
   std::vector<TrimRange> ranges;
@@ -19,7 +16,7 @@ double mostCovered(const CoverColumns& columns, const std::vector<std::int64_t>&
     ranges.clear();
     for (std::size_t source = 0; source < columns.sources(); ++source) {
       const TrimRange range = columns.at(source, ear);
-      if (range.low <= range.high) {
+      if (holdsAny(range)) {
         ranges.push_back(range);
       }
     }
@@ -41,8 +38,10 @@ double mostCovered(const CoverColumns& columns, const std::vector<std::int64_t>&
     covered += each;
     most = std::max(most, covered);
   }
-  return static_cast<double>(most);
+  return most;
 }
+
+namespace {
 
 std::shared_ptr<EarColumns> earsOf(const Case& option) {
   return option.fold == nullptr ? std::make_shared<EarColumns>(option.room->audience)
@@ -81,8 +80,9 @@ const std::vector<TrimRange>& CoverFold::stretches(const Case& option) {
 
 double CoverFold::mostPercent(const Case& option) {
   if (!most_) {
-    most_ = known() && room_->audience.weight > 0.0
-                ? 100.0 * mostCovered(exact(option), ears_->weight()) / room_->audience.weight
+    most_ = known() && room_->audience.weight != 0.0
+                ? 100.0 * static_cast<double>(mostCovered(exact(option), ears_->weight())) /
+                      room_->audience.weight
                 : 0.0;
   }
   return *most_;

@@ -12,6 +12,10 @@
 
 namespace hangbook::options {
 
+/// Weight of what is covered at the trim that covers most of these ears; an ear's weight is its own whichever
+/// sources cover it.
+std::int64_t mostCovered(const CoverColumns&, const std::vector<std::int64_t>& weight);
+
 /// Cover of one setting at one way of reaching the points, over all trims: where each position is covered is
 /// worked out once, a trim is then only looked up. The same for every hoist, which cover knows nothing of,
 /// and for other points that it `serves`.

@@ -37,10 +37,11 @@ QString rowAt(const Audience& audience, int position) {
   }
   const QString row = at.behind == 0.0 ? QStringLiteral("the front row")
                                        : QStringLiteral("the row %1 behind its front").arg(inM(at.behind));
-  const QString side = std::abs(at.side) < 0.05 ? QStringLiteral("in the middle")
-                                                : QStringLiteral("%1 to the %2")
-                                                      .arg(inM(std::abs(at.side)),
-                                                           QLatin1String(at.side > 0.0 ? "left" : "right"));
+  const QString side =
+      std::abs(at.side) < 0.05
+          ? QStringLiteral("in the middle")
+          : QStringLiteral("%1 to the %2")
+                .arg(inM(std::abs(at.side)), QLatin1String(std::signbit(at.side) ? "right" : "left"));
   return QStringLiteral("%1, %2, %3 (x = %4, y = %5)").arg(section, row, side, inM(at.x), inM(at.yFrom));
 }
 

@@ -54,7 +54,7 @@ public:
     ranges_.clear();
     for (std::size_t source = 0; source < columns_.sources(); ++source) {
       const TrimRange range = columns_.at(source, position);
-      if (range.low <= range.high) {
+      if (holdsAny(range)) {
         ranges_.push_back(range);
       }
     }
@@ -199,8 +199,7 @@ void joinOverlapping(std::vector<TrimRange>& ranges) {
   if (ranges.size() < 2) {
     return;
   }
-  std::sort(ranges.begin(), ranges.end(),
-            [](const TrimRange& a, const TrimRange& b) { return a.low < b.low; });
+  std::ranges::sort(ranges, {}, &TrimRange::low);
   std::size_t kept = 0;
   for (std::size_t i = 1; i < ranges.size(); ++i) {
     if (ranges[i].low <= ranges[kept].high) {

@@ -132,9 +132,9 @@ KnownMass counted(const QString& name, const Stated& maker, const OnTheScale& sc
                        : QStringLiteral("%1 counts as the maker's %2 until all of its units are "
                                         "weighed (%3: %4)")
                              .arg(name, kilogramsOf(stated), whenWeighed(*scale.heaviest), kilogramsOf(most));
-    // std::max would lose a scale's doubt that is not known.
-    high = scale.all || heavy > high || std::isnan(heavy) ? heavy : high;
-    low = scale.all || light < low || std::isnan(light) ? light : low;
+    // std::max alone would lose a scale's doubt that is not known; the maker's it keeps, as its first.
+    high = scale.all || std::isnan(heavy) ? heavy : std::max(high, heavy);
+    low = scale.all || std::isnan(light) ? light : std::min(low, light);
     known.stated = stated;
     known.source = scale.all ? doubt.source : known.source + QStringLiteral("; ") + doubt.source;
   }
@@ -231,9 +231,11 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
   head.lighter = head.heavier = barMass(bar.headMass);
   frame.lighter = frame.heavier = barMass(bar.frameMass);
   if (weighed) {
-    frame = {barMasses.frame.lighter, barMasses.frame.heavier, 0.0, 0.0};
+    frame.lighter = barMasses.frame.lighter;
+    frame.heavier = barMasses.frame.heavier;
     if (bar.headMass) {
-      head = {barMasses.head.lighter, barMasses.head.heavier, 0.0, 0.0};
+      head.lighter = barMasses.head.lighter;
+      head.heavier = barMasses.head.heavier;
     }
   }
   double fixed = hang.cableMass ? inKilograms(*hang.cableMass) : 0.0;

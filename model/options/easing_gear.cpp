@@ -115,9 +115,7 @@ std::vector<fleet::Unit> lapsing(const Snapshot& snapshot, const Type& type) {
       units.push_back(unit);
     }
   }
-  std::stable_sort(units.begin(), units.end(), [](const fleet::Unit& one, const fleet::Unit& other) {
-    return one.serial < other.serial;
-  });
+  std::ranges::stable_sort(units, {}, &fleet::Unit::serial);
   return units;
 }
 

@@ -58,8 +58,8 @@ void addTrimBound(const Trial& trial, std::vector<Lever>& into) {
       QStringLiteral("least trim"), now, -1,
       [](Trial& moved, double to) {
         const auto lower = [to](std::optional<Length>& bound) {
-          if (bound && inMetres(*bound) > to) {
-            bound = metres(to);
+          if (bound) {
+            bound = metres(std::min(inMetres(*bound), to));
           }
         };
         lower(hangOf(moved).leastTrim);
@@ -176,7 +176,7 @@ void addSpacing(const Trial& trial, std::vector<Lever>& into) {
   if (apart <= 0.0 || most == 0) {
     return;
   }
-  const int sign = apart < *picks ? 1 : -1;
+  const int sign = std::signbit(apart - *picks) ? 1 : -1;
   into.push_back(oneFigure(
       "spacing", "m", cm, most, one->name + QStringLiteral(" and ") + other->name, apart, sign,
       [apart, dx, dy, one = one->name, other = other->name](Trial& moved, double to) {

@@ -26,8 +26,7 @@ void add(Lever& lever, int steps, const QString& what, const QString& words,
 }
 
 void keep(Lever lever, std::vector<Lever>& into) {
-  std::stable_sort(lever.swaps.begin(), lever.swaps.end(),
-                   [](const Swap& one, const Swap& other) { return one.steps < other.steps; });
+  std::ranges::stable_sort(lever.swaps, {}, &Swap::steps);
   if (!lever.swaps.empty()) {
     into.push_back(std::move(lever));
   }
@@ -41,9 +40,7 @@ void addHoists(const Trial& trial, std::vector<Lever>& into) {
       sizes.push_back(&each);
     }
   }
-  std::stable_sort(sizes.begin(), sizes.end(), [](const auto* one, const auto* other) {
-    return inNewtons(*one->limit) < inNewtons(*other->limit);
-  });
+  std::ranges::stable_sort(sizes, {}, [](const auto* each) { return inNewtons(*each->limit); });
   const auto own = std::find_if(sizes.begin(), sizes.end(),
                                 [&](const auto* each) { return each->name == trial.key.hoist; });
   if (own == sizes.end()) {

@@ -124,7 +124,8 @@ private:
     if (std::isnan(limits_.closedLength)) {
       return;
     }
-    for (std::size_t i = 0; i < picks.size() && i < limits_.pointHeight.size(); ++i) {
+    const std::size_t number = std::min(picks.size(), limits_.pointHeight.size());
+    for (std::size_t i = 0; i < number; ++i) {
       const double rise = picks[i].z - lowest_.z + heightDoubt(settled_);
       const double point = limits_.pointHeight[i];
       const double hoist = pieceDoubt(settled_);

@@ -67,6 +67,21 @@ BOOST_AUTO_TEST_CASE(three_odd_hangs_share_as_few_as_can_be) {
   BOOST_TEST(carts[1].number == 1);
 }
 
+/// Where nobody says how many ride on it, or says none, each cabinet has a cart of its own.
+BOOST_AUTO_TEST_CASE(one_to_a_cart) {
+  for (const std::optional<int> most : {std::optional<int>(1), std::optional<int>(0), std::optional<int>()}) {
+    catalogue::Catalogue single = pairCarts();
+    single.carts[0].most = most;
+    const auto carts =
+        planCarts(single, {{QStringLiteral("left"), {bass, bass}}, {QStringLiteral("right"), {bass}}});
+    BOOST_REQUIRE(carts.size() == 3U);
+    for (const PlannedCart& each : carts) {
+      BOOST_TEST(each.number == 1);
+      BOOST_TEST(each.hangs.size() == 1);
+    }
+  }
+}
+
 BOOST_AUTO_TEST_CASE(a_cart_weighs_what_the_loads_count) {
   Snapshot snapshot;
   snapshot.catalogue = pairCarts();

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "options/seated.h"
 #include "options/weight_limits.h"
 #include "print.h"
 
@@ -100,6 +101,36 @@ BOOST_AUTO_TEST_CASE(the_joint_that_opens_farthest_is_told_before_all) {
   BOOST_TEST(seats.use().verdict == Verdict::fails);
   seats.joint(0).openDeg = 0.2;
   BOOST_TEST(seats.use().which == 2);
+}
+
+/// The words name what stops it: its stop, else the taut chain, else nothing.
+BOOST_AUTO_TEST_CASE(what_stops_an_open_joint_is_told) {
+  Seats seats;
+  catalogue::CabinetType cabinet;
+  seats.option.cabinets = {&cabinet, &cabinet, &cabinet};
+  seats.joint(1).openDeg = 0.3;
+  const auto says = [&](const char* words) {
+    return contactRule.explain(seats.option, &seats.settled, 8.0, seats.use())
+        .text.contains(QLatin1String(words));
+  };
+  BOOST_TEST(!says("taut"));
+  seats.settled.statics.chain = hang::ChainStatics{};
+  seats.settled.statics.chain->tension = 1500.0;
+  BOOST_TEST(says("until the chain is taut at 1.50 kN"));
+  seats.settled.statics.chain->slack = 0.01;
+  BOOST_TEST(!says("taut"));
+  seats.joint(1).stop = 700.0;
+  BOOST_TEST(says("to its stop, which carries 0.70 kN"));
+}
+
+BOOST_AUTO_TEST_CASE(a_nanometre_is_no_slack) {
+  Settled settled;
+  BOOST_TEST(!chainHasSlack(settled));
+  settled.statics.chain = hang::ChainStatics{};
+  settled.statics.chain->slack = 1e-9;
+  BOOST_TEST(!chainHasSlack(settled));
+  settled.statics.chain->slack = std::nextafter(1e-9, 1.0);
+  BOOST_TEST(chainHasSlack(settled));
 }
 
 BOOST_AUTO_TEST_CASE(without_a_seated_joint_it_does_not_apply) {

@@ -111,6 +111,30 @@ BOOST_AUTO_TEST_CASE(other_shows_take_theirs_on_their_days) {
   BOOST_TEST(room.use(stockRule).limit == 2.0);
 }
 
+/// A show that leaves on our last day away needs its units that day.
+BOOST_AUTO_TEST_CASE(a_show_that_starts_on_the_last_day_away_takes_its_own) {
+  Room room; // away from 1 to 9 April
+  room.snapshot.otherChoices = {otherShow(room, "one", QDate(2027, 4, 9), QDate(2027, 4, 12))};
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 2.0);
+  room.snapshot.otherChoices[0].awayFrom = QDate(2027, 4, 10);
+  room.refresh();
+  BOOST_TEST(room.use(stockRule).limit == 3.0);
+}
+
+BOOST_AUTO_TEST_CASE(out_and_back_on_one_day) {
+  Room room;
+  const auto verdict = [&](QDate back) {
+    room.snapshot.show.awayTo = back;
+    room.refresh();
+    return room.use(stockRule).verdict;
+  };
+  const QDate out = room.snapshot.show.awayFrom;
+  BOOST_TEST(verdict(out) == verdict(out.addDays(8)));
+  BOOST_TEST(verdict(out) < Verdict::unproven);
+  BOOST_TEST(verdict(out.addDays(-1)) == Verdict::unproven); // back before it is out: no days to go by
+}
+
 BOOST_AUTO_TEST_CASE(hardware_is_counted_where_the_house_says_so) {
   Room room;
   room.houseSays("hardware-by-serial", 1);
@@ -237,6 +261,8 @@ BOOST_AUTO_TEST_CASE(enough_carts_exactly_and_too_few) {
 BOOST_AUTO_TEST_CASE(an_unknown_cart_is_unproven) {
   Room room;
   room.snapshot.catalogue.carts[0].most.reset();
+  BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::unproven);
+  room.snapshot.catalogue.carts[0].most = 0; // nothing rides on it: as good as not stated
   BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::unproven);
   room.snapshot.catalogue.carts.clear();
   BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::unproven);

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What legs of bridles pull and which of them the rule tells, by figures put in by hand.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+#include <memory>
+#include <vector>
+
+#include "options/bridle_pick.h"
+#include "options/carriers.h"
+#include "options/weight_limits.h"
+#include "options/working_limit.h"
+#include "print.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+
+namespace {
+
+constexpr auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
+
+/// A steel that may take so much, nobody beneath.
+std::unique_ptr<catalogue::HardwareType> steel(double kn) {
+  auto type = std::make_unique<catalogue::HardwareType>();
+  type->kind = catalogue::HardwareKind::secondarySteel;
+  type->limit = kilonewtons(kn);
+  return type;
+}
+
+/// Bridles of like legs, all plumb; gear weighs nothing and every factor is 1.
+struct Legs {
+  Case option;
+  Settled settled;
+  std::shared_ptr<WeightLimits> limits = std::make_shared<WeightLimits>();
+  std::vector<std::unique_ptr<catalogue::HardwareType>> types;
+  std::vector<std::shared_ptr<BridledPick>> picks;
+
+  Legs() {
+    limits->nobodyBeneath = true;
+    limits->coefficients = coefficientTable(1.0);
+    limits->accessory.value = limits->dynamic.value = limits->liftShare.value = 1.0;
+    limits->legAngleLeast.value = 45.0;
+    limits->legAnglePreferred.value = 60.0;
+    limits->hoistBody = limits->hoistChain = limits->rigging = 0.0;
+    option.weight = limits;
+    settled.build.unknown.reset();
+  }
+  /// `number` legs that share `load` newtons evenly, each good for `kn` and this steep.
+  BridledPick& add(std::size_t number, double load, double kn, double deg = 70.0) {
+    const std::size_t at = picks.size();
+    settled.statics.pickLoads[at].load = load;
+    types.push_back(steel(kn));
+    auto pick = std::make_shared<BridledPick>();
+    for (std::size_t i = 0; i < number; ++i) {
+      BridleLeg leg;
+      leg.weight = 0.0;
+      leg.pieces.push_back({types.back().get(), 1});
+      leg.plumb.tension = 1.0 / static_cast<double>(number);
+      leg.plumb.onPoint = {0.0, 0.0, -leg.plumb.tension};
+      leg.plumb.fromHorizontalDeg = deg;
+      pick->legs.push_back(leg);
+    }
+    picks.push_back(pick);
+    option.bridles.push_back(pick);
+    return *pick;
+  }
+  void doubt() {
+    auto doubt = std::make_shared<SettledDoubt>();
+    doubt->worst.bounded = true;
+    settled.doubt = doubt;
+  }
+  Use use() const { return bridleRule.evaluate(option, &settled, 8.0); }
+  double worst(std::size_t leg) const { return worstTension(option, settled, 8.0, 0, leg); }
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(carriers)
+
+/// Of three legs any two may carry all: 0.6 of 3000 N in one of them is more than its own third.
+BOOST_AUTO_TEST_CASE(of_three_legs_two_carry_all) {
+  Legs legs;
+  BridledPick& pick = legs.add(3, 3000.0, 5.0);
+  BOOST_TEST(legs.worst(0) == 1000.0, near(1e-12));
+  pick.legs[0].worstOfTwo = 0.6;
+  BOOST_TEST(legs.worst(0) == 1800.0, near(1e-12));
+  BOOST_TEST(legs.worst(1) == 1000.0, near(1e-12));
+  // Longer or shorter than stated they pull more only where something is in doubt.
+  pick.legs[0].twoMore = 1.25;
+  pick.legs[1].pullMore = 1.5;
+  BOOST_TEST(legs.worst(0) == 1800.0, near(1e-12));
+  BOOST_TEST(legs.worst(1) == 1000.0, near(1e-12));
+  legs.doubt();
+  BOOST_TEST(legs.worst(0) == 2250.0, near(1e-12));
+  BOOST_TEST(legs.worst(1) == 1500.0, near(1e-12));
+  // Half of a leg's own weight hangs in its upper end.
+  pick.legs[1].weight = 40.0;
+  legs.settled.gearHeavier = 1.5;
+  BOOST_TEST(legs.worst(1) == 1530.0, near(1e-12));
+}
+
+BOOST_AUTO_TEST_CASE(two_legs_carry_what_they_do) {
+  Legs legs;
+  legs.add(2, 3000.0, 5.0).legs[0].worstOfTwo = 0.9; // of no meaning with two
+  BOOST_TEST(legs.worst(0) == 1500.0, near(1e-12));
+}
+
+BOOST_AUTO_TEST_CASE(where_nothing_hangs_no_leg_has_a_force) {
+  Legs legs;
+  legs.add(2, 0.0, 5.0);
+  BOOST_TEST(legForces(legs.option, legs.settled, 8.0, 0, true).empty());
+  BOOST_TEST(std::isnan(legs.worst(0)));
+  BOOST_TEST(legs.use().verdict == Verdict::unproven);
+  legs.settled.statics.pickLoads[0].load = 1e-9;
+  BOOST_TEST(legForces(legs.option, legs.settled, 8.0, 0, true).size() == 2U);
+}
+
+BOOST_AUTO_TEST_CASE(a_leg_exactly_as_steep_as_the_house_likes_holds) {
+  const auto verdict = [](double deg, double preferred = 60.0) {
+    Legs legs;
+    legs.limits->legAnglePreferred.value = preferred;
+    legs.add(2, 1000.0, 5.0, deg);
+    return legs.use().verdict;
+  };
+  BOOST_TEST(verdict(60.0) == Verdict::holds);
+  BOOST_TEST(verdict(std::nextafter(60.0, 0.0)) == Verdict::tight);
+  BOOST_TEST(verdict(45.0) == Verdict::tight);
+  BOOST_TEST(verdict(45.0, 45.0) == Verdict::tight); // at the least angle, whatever is liked
+  BOOST_TEST(verdict(std::nextafter(45.0, 0.0)) == Verdict::fails);
+  BOOST_TEST(verdict(70.0, std::nan("")) == Verdict::unproven);
+}
+
+/// Both picks hold: the one that uses more of its limit is told, whatever it pulls; of like ones the first.
+BOOST_AUTO_TEST_CASE(the_bridle_that_is_used_most_is_told) {
+  const auto told = [](double load, double kn, double otherLoad, double otherKn) {
+    Legs legs;
+    legs.add(2, load, kn);
+    legs.add(2, otherLoad, otherKn);
+    const Use use = legs.use();
+    BOOST_TEST(use.verdict == Verdict::holds);
+    return use.which / 100;
+  };
+  const int first = told(6000.0, 5.0, 1000.0, 5.0);
+  const int second = told(1000.0, 5.0, 6000.0, 5.0);
+  BOOST_TEST(first == 0);
+  BOOST_TEST(second == 1);
+  BOOST_TEST(told(8000.0, 10.0, 6000.0, 5.0) == second); // 4 of 10 kN, 3 of 5 kN
+  BOOST_TEST(told(6000.0, 5.0, 8000.0, 10.0) == first);
+  BOOST_TEST(told(6000.0, 5.0, 6000.0, 5.0) == first);
+}
+
+/// Only pulls are set against each other by their shares; an angle stands for itself.
+BOOST_AUTO_TEST_CASE(an_angle_and_a_pull_that_are_as_bad_stay_in_their_order) {
+  Legs flatFirst;
+  flatFirst.add(2, 1000.0, 5.0, 50.0);
+  flatFirst.add(2, 9600.0, 5.0);
+  BOOST_TEST(flatFirst.use().verdict == Verdict::tight);
+  BOOST_TEST(flatFirst.use().value == 50.0);
+  Legs pulledFirst;
+  pulledFirst.add(2, 9600.0, 5.0);
+  pulledFirst.add(2, 1000.0, 5.0, 50.0);
+  BOOST_TEST(pulledFirst.use().verdict == Verdict::tight);
+  BOOST_TEST(pulledFirst.use().value == 4.8, near(1e-12));
+}
+
+/// A worse verdict is told however little of a limit it uses.
+BOOST_AUTO_TEST_CASE(a_worse_verdict_is_told_first) {
+  Legs legs;
+  legs.add(2, 1000.0, 5.0, 40.0); // too flat
+  legs.add(2, 9600.0, 5.0);
+  BOOST_TEST(legs.use().verdict == Verdict::fails);
+  BOOST_TEST(legs.use().value == 40.0);
+  Legs later;
+  later.add(2, 9600.0, 5.0);
+  later.add(2, 1000.0, 5.0, 40.0);
+  BOOST_TEST(later.use().verdict == Verdict::fails);
+  BOOST_TEST(later.use().value == 40.0);
+}
+
+/// A leg of which nobody says how far it stretches, or that would not stretch at all, has no shift; nor has
+/// an apex from which nothing hangs.
+BOOST_AUTO_TEST_CASE(how_far_an_apex_moves_needs_every_legs_stretch_and_a_load) {
+  venue::Point front;
+  front.x = metres(3.0);
+  front.z = metres(4.0);
+  venue::Point rear = front;
+  rear.x = metres(-3.0);
+  BridledPick pick;
+  for (const venue::Point* point : {&front, &rear}) {
+    BridleLeg leg;
+    leg.point = point;
+    leg.length = 5.0;
+    leg.stretch = 1e-6;
+    pick.legs.push_back(leg);
+  }
+  // 3-4-5: each leg pulls 5/8 of 8000 N, 5 mm longer, so that the apex sinks 5/4 of that.
+  BOOST_TEST(pick.shiftUnder(8000.0) == 0.00625, near(1e-3));
+  BOOST_TEST(std::isnan(pick.shiftUnder(0.0)));
+  BOOST_TEST(std::isnan(pick.shiftUnder(std::nan(""))));
+  for (const double stretch : {0.0, -1e-6, std::nan("")}) {
+    pick.legs[1].stretch = stretch;
+    BOOST_TEST(std::isnan(pick.shiftUnder(8000.0)), stretch);
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Doubts of which only one is there, and bars of which a part is not.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+
+#include "hang/solve.h"
+#include "options/doubts.h"
+#include "print.h"
+#include "room_fixture.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::Room;
+
+namespace {
+
+constexpr auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
+
+/// One bar of the type, weighed.
+Snapshot weighed(const catalogue::BarType& type, double kg) {
+  Snapshot snapshot;
+  fleet::Unit unit = hangbook::testing::unitOf(QStringLiteral("bar-1"), fleet::UnitKind::bar, type.name);
+  unit.weighed = kilograms(kg);
+  snapshot.units = {unit};
+  return snapshot;
+}
+
+House house(double massPercent, double scalePercent) {
+  const auto says = [](const char* figure, double value) {
+    return venue::HouseFigure{
+        QString::fromUtf8(figure), value, {}, QStringLiteral("test"), QStringLiteral("Edda"),
+        QDate(2027, 3, 1)};
+  };
+  return {{says("mass-doubt", massPercent), says("scale-doubt", scalePercent)}, {}, {}};
+}
+
+catalogue::BarType bar(double frameKg, std::optional<double> headKg) {
+  catalogue::BarType type;
+  type.name = QStringLiteral("Marram bar");
+  type.frameMass = kilograms(frameKg);
+  type.headMass = headKg ? std::optional(kilograms(*headKg)) : std::nullopt;
+  return type;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(doubts_alone)
+
+/// 2 % of 50 kg and of 30 kg; without a head nothing is in doubt of it.
+BOOST_AUTO_TEST_CASE(a_bar_without_a_head_is_in_doubt_by_its_frame_alone) {
+  const KnownBar whole = massesOfBar({}, house(2.0, 0.5), bar(50.0, 30.0));
+  BOOST_TEST(whole.whole.stated == 80.0);
+  BOOST_TEST(whole.whole.heavier == 1.6, near(1e-12));
+  BOOST_TEST(whole.whole.lighter == 1.6, near(1e-12));
+  const KnownBar headless = massesOfBar({}, house(2.0, 0.5), bar(50.0, std::nullopt));
+  BOOST_TEST(headless.whole.stated == 50.0);
+  BOOST_TEST(headless.whole.heavier == 1.0, near(1e-12));
+  BOOST_TEST(headless.whole.lighter == 1.0, near(1e-12));
+}
+
+/// A bar of no mass by its maker cannot be spread over its parts: what it weighs is not counted, and nothing
+/// becomes unknown by it.
+BOOST_AUTO_TEST_CASE(what_has_no_mass_by_its_maker_is_not_spread) {
+  const catalogue::BarType none = bar(0.0, 0.0);
+  const KnownBar known = massesOfBar(weighed(none, 60.0), house(2.0, 0.5), none);
+  BOOST_TEST(known.whole.weighed.isEmpty());
+  BOOST_TEST(known.frame.stated == 0.0);
+  const catalogue::BarType little = bar(0.001, 0.0);
+  BOOST_TEST(!massesOfBar(weighed(little, 60.0), house(2.0, 0.5), little).whole.weighed.isEmpty());
+}
+
+/// Weighed at 60 kg within 1 %, of 50 kg within 2 % by the maker; the doubt that reaches farther counts, and
+/// one that nobody can read leaves that end open.
+BOOST_AUTO_TEST_CASE(the_farther_of_two_ends_counts_and_an_unknown_one_stays) {
+  const catalogue::BarType type = bar(50.0, std::nullopt);
+  Snapshot snapshot = weighed(type, 60.0);
+  snapshot.units.push_back(
+      hangbook::testing::unitOf(QStringLiteral("bar-2"), fleet::UnitKind::bar, type.name)); // not weighed
+  const auto ends = [&](double massPercent, double scalePercent) {
+    const KnownMass known = massesOfBar(snapshot, house(massPercent, scalePercent), type).whole;
+    return std::pair(known.stated - known.lighter, known.stated + known.heavier);
+  };
+  BOOST_TEST(ends(2.0, 1.0).first == 49.0, near(1e-12));
+  BOOST_TEST(ends(2.0, 1.0).second == 60.6, near(1e-12));
+  BOOST_TEST(ends(30.0, 1.0).second == 65.0, near(1e-12)); // the maker's reaches farther
+  BOOST_TEST(ends(2.0, 30.0).first == 42.0, near(1e-12));  // the scale's does
+  const double none = std::nan("");
+  BOOST_TEST(std::isnan(ends(none, 1.0).first));
+  BOOST_TEST(std::isnan(ends(none, 1.0).second));
+  BOOST_TEST(std::isnan(ends(2.0, none).first));
+  BOOST_TEST(std::isnan(ends(2.0, none).second));
+}
+
+/// Each kind of doubt alone puts a setting at its unfavourable end.
+BOOST_AUTO_TEST_CASE(one_doubt_alone_is_a_doubt) {
+  const auto taken = [](const RigDoubts& doubts) {
+    Room room;
+    hang::Doubts figures = doubts.figures;
+    figures.stack.resize(room.input.stack.size());
+    hang::Doubting doubting(room.input, figures);
+    takeDoubts(doubting, room.input, doubts, room.settled);
+    return room.settled;
+  };
+  BOOST_TEST((taken({}).doubt == nullptr));
+  RigDoubts longer;
+  longer.longer = 0.002;
+  BOOST_REQUIRE((taken(longer).doubt != nullptr));
+  BOOST_TEST(taken(longer).doubt->longer == 0.002);
+  RigDoubts heavier;
+  heavier.gearHeavier = 1.02;
+  BOOST_REQUIRE((taken(heavier).doubt != nullptr));
+  BOOST_TEST(taken(heavier).gearHeavier == 1.02);
+  RigDoubts figures;
+  figures.figures.stack.resize(2);
+  figures.figures.stack[0].heavier = 1.0;
+  BOOST_TEST((taken(figures).doubt != nullptr));
+}
+
+BOOST_AUTO_TEST_SUITE_END()

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which levers a show has, exactly at the bounds of what is there to move, and how few runs they take.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+#include <limits>
+
+#include "options/easing_json.h"
+#include "options/easing_lever.h"
+#include "options/easing_search.h"
+#include "options/house_figures.h"
+#include "options/search.h"
+#include "print.h"
+#include "show_fixture.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::smallHarbourShow;
+
+namespace {
+
+/// The show's best option, without a setting of its own.
+const Trial& best() {
+  static const Trial one = [] {
+    Trial trial{smallHarbourShow(), {}, std::nullopt};
+    const Option option = decide(trial.snapshot, QStringLiteral("left")).hangs.front().options.front();
+    trial.key = option.key;
+    trial.setting = option.setting;
+    BOOST_TEST_REQUIRE((option.verdict <= Verdict::tight));
+    return trial;
+  }();
+  return one;
+}
+
+std::optional<Lever> leverOf(const Trial& trial, const char* kind) {
+  for (Lever& each : leversFor(trial)) {
+    if (each.kind == QLatin1String(kind)) {
+      return each;
+    }
+  }
+  return std::nullopt;
+}
+
+/// Signed, in the show's own list.
+void houseSays(Snapshot& snapshot, const char* figure, double value) {
+  snapshot.show.house.push_back(
+      {QString::fromUtf8(figure), value, {}, {}, QStringLiteral("Edda"), snapshot.today});
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(easing_levers)
+
+BOOST_AUTO_TEST_CASE(a_bound_on_the_trim_gives_way_to_what_the_house_asks_for) {
+  const double house =
+      *options::House(best().snapshot.tour.house, best().snapshot.venue.house, best().snapshot.show.house)
+           .figure(QStringLiteral("least-trim"))
+           .value;
+  const auto words = [house](double own, double theirs) {
+    Trial trial = best();
+    hangOf(trial).leastTrim = metres(house + own);
+    trial.snapshot.venue.leastTrim = metres(house + theirs);
+    const auto lever = leverOf(trial, "least-trim");
+    return lever ? lever->change({1}).words : QString();
+  };
+  BOOST_TEST(words(0.0, 0.0).isEmpty()); // the house alone sets it
+  BOOST_TEST(words(0.5, 0.25).contains(QStringLiteral("by the hang's and the venue's own bound")));
+  BOOST_TEST(words(0.25, 0.5).contains(QStringLiteral("by the hang's and the venue's own bound")));
+  BOOST_TEST(words(0.5, 0.0).contains(QStringLiteral("by sight lines and stage clearance")));
+  BOOST_TEST(words(0.0, 0.5).contains(QStringLiteral("by the venue's own bound")));
+  BOOST_TEST(!words(0.0, 0.5).contains(QStringLiteral("hang's")));
+}
+
+/// Lowered to what both leave: the lower one of the two stays where it is.
+BOOST_AUTO_TEST_CASE(of_two_bounds_only_what_stands_above_is_lowered) {
+  Trial trial = best();
+  hangOf(trial).leastTrim = metres(6.0);
+  trial.snapshot.venue.leastTrim = metres(5.5);
+  const auto lever = leverOf(trial, "least-trim");
+  BOOST_REQUIRE(lever);
+  lever->apply(trial, {25});
+  BOOST_TEST(inMetres(*hangOf(trial).leastTrim) == 5.75);
+  BOOST_TEST(inMetres(*trial.snapshot.venue.leastTrim) == 5.5);
+}
+
+BOOST_AUTO_TEST_CASE(a_share_of_the_audience_gives_way_down_to_nothing) {
+  const auto most = [](double share) {
+    Trial trial = best();
+    houseSays(trial.snapshot, "cover-share", share);
+    const auto lever = leverOf(trial, "cover-share");
+    return lever ? lever->most.front() : -1;
+  };
+  BOOST_TEST(most(90.0) == 90);
+  BOOST_TEST(most(1.0) == 1);
+  BOOST_TEST(most(std::nextafter(1.0, 0.0)) == -1);
+}
+
+/// Points move as far apart as the bar's picks are, where both picks are stated and two.
+BOOST_AUTO_TEST_CASE(the_picks_say_how_far_apart_points_go) {
+  using catalogue::Picks;
+  const auto there = [](Picks picks, bool front, bool rear) {
+    Trial trial = best();
+    trial.key.picks = picks;
+    catalogue::PickArrangement one;
+    one.picks = picks;
+    one.front = front ? std::optional(catalogue::Position{metres(0.5), metres(0.0)}) : std::nullopt;
+    one.rear = rear ? std::optional(catalogue::Position{metres(-0.1), metres(0.0)}) : std::nullopt;
+    for (catalogue::BarType& bar : trial.snapshot.catalogue.bars) {
+      bar.arrangements = {one};
+    }
+    return leverOf(trial, "spacing").has_value();
+  };
+  BOOST_TEST(there(Picks::foreAftPair, true, true));
+  BOOST_TEST(!there(Picks::foreAftPair, true, false));
+  BOOST_TEST(!there(Picks::foreAftPair, false, true));
+  BOOST_TEST(!there(Picks::foreAftPair, false, false));
+  BOOST_TEST(!there(Picks::sidePair, true, true)); // its spacing is not stated
+  BOOST_TEST(!there(Picks::single, true, true));
+}
+
+/// Each point, then each structure once, however many of the points it carries; a point that is not in the
+/// sheet is none.
+BOOST_AUTO_TEST_CASE(a_structure_under_two_points_is_asked_for_once) {
+  Trial trial = best();
+  BOOST_REQUIRE(trial.key.points.size() == 2);
+  venue::Venue& venue = trial.snapshot.venue;
+  BOOST_REQUIRE(!venue.zones.empty());
+  venue.zones[0].capacity = kilonewtons(40);
+  for (venue::Point& point : venue.points) {
+    point.zone = venue.zones[0].name;
+    point.capacity = kilonewtons(12);
+  }
+  BOOST_TEST(leverOf(trial, "structure")->most.size() == 3U);
+  trial.key.points.append(QStringLiteral("nowhere"));
+  BOOST_TEST(leverOf(trial, "structure")->most.size() == 3U);
+  for (venue::Point& point : venue.points) {
+    point.zone.clear();
+  }
+  BOOST_TEST(leverOf(trial, "structure")->most.size() == 2U);
+}
+
+/// The least that is left a step short is told: unproven is better than failing.
+BOOST_AUTO_TEST_CASE(one_step_short_of_it_may_be_unproven) {
+  const auto easing = [](bool known, double capacityKn) {
+    Lever lever;
+    lever.kind = QStringLiteral("structure");
+    lever.most = {4};
+    lever.apply = [=](Trial& trial, const Steps& steps) {
+      for (venue::Point& point : trial.snapshot.venue.points) {
+        if (steps[0] < 3) {
+          point.capacity = known ? std::optional(kilonewtons(capacityKn)) : std::nullopt;
+        }
+      }
+    };
+    lever.change = [](const Steps&) { return Change{}; };
+    return EasingSearch(Verdict::tight, [] {}).single(best(), lever);
+  };
+  BOOST_REQUIRE(easing(true, 0.5));
+  BOOST_TEST(easing(true, 0.5)->oneStepLess == Verdict::fails);
+  BOOST_REQUIRE(easing(false, 0.0));
+  BOOST_TEST(easing(false, 0.0)->oneStepLess == Verdict::unproven);
+}
+
+/// A run of all rules is dear: where there is nothing to move none is made, and a pair first asks whether the
+/// most of the other would do at all.
+BOOST_AUTO_TEST_CASE(no_run_more_than_it_takes) {
+  Trial trial = best();
+  for (venue::Point& point : trial.snapshot.venue.points) {
+    point.capacity = kilonewtons(0.5);
+  }
+  Lever nothing;
+  nothing.most = {0};
+  nothing.apply = [](Trial&, const Steps&) {};
+  nothing.change = [](const Steps&) { return Change{}; };
+  EasingSearch search(Verdict::tight, [] {});
+  BOOST_TEST(!search.single(trial, nothing));
+  BOOST_TEST(search.runs() == 0);
+  Lever much = nothing;
+  much.most = {64};
+  BOOST_TEST(!search.single(trial, much));
+  BOOST_TEST(search.runs() == 7); // 1, 2, 4 … 64
+}
+
+BOOST_AUTO_TEST_CASE(what_is_no_figure_is_written_as_none) {
+  const auto written = [](std::optional<double> value) {
+    Easing easing;
+    easing.changes = {{{}, {}, {}, 1.0, {{QStringLiteral("low steel"), value, 9.0, 1}}}};
+    Easings all;
+    all.singles = {easing};
+    return toJson(all)[QLatin1String("singles")][0][QLatin1String("changes")][0][QLatin1String("figures")][0]
+                      [QLatin1String("from")];
+  };
+  BOOST_TEST(written(8.5).toDouble() == 8.5);
+  BOOST_TEST(written(std::nullopt).isNull());
+  BOOST_TEST(written(std::nan("")).isNull());
+  BOOST_TEST(written(std::numeric_limits<double>::infinity()).isNull());
+}
+
+BOOST_AUTO_TEST_SUITE_END()

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An obstruction whose box ends exactly where a body or a hoist stands is over it.
+#include <boost/test/unit_test.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "options/headroom.h"
+#include "options/placement.h"
+#include "print.h"
+#include "room_fixture.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::Room;
+
+namespace {
+
+/// xFrom, xTo, yFrom, yTo, m.
+using Box = std::array<double, 4>;
+
+/// The highest trim under one screen alone, so low that it decides wherever it is over anything.
+double most(Room& room, const Box& box) {
+  venue::Obstruction screen;
+  screen.name = QStringLiteral("screen");
+  screen.xFrom = metres(box[0]);
+  screen.xTo = metres(box[1]);
+  screen.yFrom = metres(box[2]);
+  screen.yTo = metres(box[3]);
+  screen.underside = metres(9);
+  room.venue().obstructions = {screen};
+  room.refresh();
+  return headroomRule.trimRange(room.option, room.settled).high;
+}
+
+/// What is above everything but the screen.
+double open(Room& room) {
+  return most(room, {50.0, 51.0, 50.0, 51.0});
+}
+
+/// In plan, all corners of the bar and of the cabinets.
+Box around(const Room& room) {
+  const Placement placement = placementOf(room.option, room.settled.layout);
+  Box box{1e9, -1e9, 1e9, -1e9};
+  const auto take = [&](const std::vector<hang::Vec3>& corners) {
+    for (const hang::Vec3& each : corners) {
+      const Plan at = placement.placeOf(each);
+      box = {std::min(box[0], at.x), std::max(box[1], at.x), std::min(box[2], at.y), std::max(box[3], at.y)};
+    }
+  };
+  take(barCorners(room.option, room.settled.layout));
+  for (std::size_t i = 0; i < room.settled.layout.elements.size(); ++i) {
+    take(cabinetCorners(room.option, room.settled.layout, i));
+  }
+  return box;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(headroom_edges)
+
+BOOST_AUTO_TEST_CASE(a_box_that_only_touches_a_body_is_over_it) {
+  Room room;
+  const double free = open(room);
+  const Box all = around(room);
+  constexpr double far = 20.0;
+  constexpr double gap = 1e-9; // turned into the hang's axes and back a place may lose the last digits
+  const std::array<std::pair<Box, Box>, 4> sides{{
+      {{all[1], far, -far, far}, {all[1] + gap, far, -far, far}},
+      {{-far, all[0], -far, far}, {-far, all[0] - gap, -far, far}},
+      {{-far, far, all[3], far}, {-far, far, all[3] + gap, far}},
+      {{-far, far, -far, all[2]}, {-far, far, -far, all[2] - gap}},
+  }};
+  for (std::size_t side = 0; side < sides.size(); ++side) {
+    BOOST_TEST(most(room, sides[side].first) < free, side);
+    BOOST_TEST(most(room, sides[side].second) == free, side);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(a_box_that_ends_right_over_a_hook_is_over_its_hoist) {
+  Room room;
+  open(room);
+  const Plan at = placementOf(room.option, room.settled.layout).placeOf(room.settled.layout.picks[0]);
+  const auto over = [&](const Box& box) {
+    most(room, box);
+    const auto checks = headroomChecks(room.option, room.settled).checks;
+    return std::ranges::any_of(checks, [](const HeadroomCheck& each) {
+      return each.what == HeadroomCheck::What::hoistTop && each.number == 0 &&
+             each.ceiling == 1; // 0: low steel
+    });
+  };
+  const auto up = [](double figure) { return std::nextafter(figure, 100.0); };
+  const auto down = [](double figure) { return std::nextafter(figure, -100.0); };
+  constexpr double far = 20.0;
+  BOOST_TEST(over({at.x, far, -far, far}));
+  BOOST_TEST(!over({up(at.x), far, -far, far}));
+  BOOST_TEST(over({-far, at.x, -far, far}));
+  BOOST_TEST(!over({-far, down(at.x), -far, far}));
+  BOOST_TEST(over({-far, far, at.y, far}));
+  BOOST_TEST(!over({-far, far, up(at.y), far}));
+  BOOST_TEST(over({-far, far, -far, at.y}));
+  BOOST_TEST(!over({-far, far, -far, down(at.y)}));
+}
+
+/// Of an option with more picks than points each point counts, and nothing beyond.
+BOOST_AUTO_TEST_CASE(a_pick_without_a_point_is_not_looked_at) {
+  Room room;
+  auto limits = std::make_shared<RoomLimits>(*room.option.room);
+  limits->pointHeight.resize(1);
+  room.option.room = limits;
+  int hooks = 0;
+  for (const HeadroomCheck& each : headroomChecks(room.option, room.settled).checks) {
+    hooks += each.what == HeadroomCheck::What::hookToPoint ? 1 : 0;
+  }
+  BOOST_TEST(hooks == 1);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
