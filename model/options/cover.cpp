@@ -245,7 +245,7 @@ bool coversAt(const CoverView::Source& source, hang::Vec3 ear, double trimM) {
   if (std::abs(least) > near) {
     return !std::signbit(least);
   }
-  return holds(trimsThatCover(source, ear), trimM);
+  return trimsThatCover(source, ear).holds(trimM);
 }
 
 } // namespace
@@ -257,7 +257,7 @@ bool isCovered(const Audience& audience, const CoverView& view, std::size_t posi
     if (seat) {
       return coversAt(source, {at.x, at.yFrom, at.ear}, trimM);
     }
-    return holds(trimsThatCover(source, view.distance[position], at.ear), trimM);
+    return trimsThatCover(source, view.distance[position], at.ear).holds(trimM);
   });
 }
 

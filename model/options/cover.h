@@ -134,12 +134,9 @@ TrimRange trimsThatCover(const CoverView::Source&, hang::Vec3 ear);
 /// Whichever of them is meant for the position, counted from 0.
 TrimRange trimsThatCover(const Audience&, const CoverView&, const CoverView::Source&, std::size_t position);
 
-/// Whether there is any trim in it, and whether this one is; its ends belong to it.
+/// Whether there is any trim in it; its ends belong to it.
 inline bool holdsAny(const TrimRange& range) {
   return range.low <= range.high;
-}
-inline bool holds(const TrimRange& range, double trimM) {
-  return trimM >= range.low && trimM <= range.high;
 }
 
 /// How much of `total` makes up the share: with whole weights a share that falls between two asks for the

@@ -57,11 +57,11 @@ BOOST_AUTO_TEST_SUITE(cover_bounds)
 
 BOOST_AUTO_TEST_CASE(both_ends_of_a_stretch_belong_to_it) {
   const TrimRange range{2.0, 3.0};
-  BOOST_TEST(holds(range, 2.0));
-  BOOST_TEST(holds(range, 3.0));
-  BOOST_TEST(!holds(range, 2.0 - 2.0 * tiny));
-  BOOST_TEST(!holds(range, 3.0 + 2.0 * tiny));
-  BOOST_TEST(!holds(range, std::nan("")));
+  BOOST_TEST(range.holds(2.0));
+  BOOST_TEST(range.holds(3.0));
+  BOOST_TEST(!range.holds(2.0 - 2.0 * tiny));
+  BOOST_TEST(!range.holds(3.0 + 2.0 * tiny));
+  BOOST_TEST(!range.holds(std::nan("")));
   BOOST_TEST(holdsAny({2.0, 2.0}));
   BOOST_TEST(!holdsAny({2.0 + 2.0 * tiny, 2.0}));
   BOOST_TEST(!holdsAny({std::nan(""), 2.0}));
@@ -99,7 +99,7 @@ BOOST_AUTO_TEST_CASE(an_ear_at_the_very_throw_and_one_straight_below) {
     const TrimRange one = trimsThatCover(source, distance[ear], 1.25);
     for (const TrimRange& range : {one, columns.at(0, ear)}) {
       BOOST_TEST(holdsAny(range) == (ear == 0), ear);
-      BOOST_TEST(holds(range, 1.25) == (ear == 0), ear);
+      BOOST_TEST(range.holds(1.25) == (ear == 0), ear);
     }
   }
 }
