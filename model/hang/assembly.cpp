@@ -33,11 +33,11 @@ void assemble(const Bar& bar, const std::vector<Element>& stack, std::span<const
     for (const Vec2 corner : element.outline) {
       into.corners.push_back(pin + piece.turn(corner));
     }
-    if (held == static_cast<int>(i) + 1 && bar.chainAnchor && element.chainEye) {
-      const Vec2 eye = pin + piece.turn(*element.chainEye);
-      const Vec2 way = *bar.chainAnchor - eye;
+    if (held == static_cast<int>(i) + 1) {
+      const Vec2 eye = pin + piece.turn(element.chainEye.value());
+      const Vec2 way = bar.chainAnchor.value() - eye;
       const double straight = length(way);
-      into.line = ChainLine{eye, straight > 0.0 ? (1.0 / straight) * way : Vec2{}, straight};
+      into.line = ChainLine{eye, straight != 0.0 ? (1.0 / straight) * way : Vec2{}, straight};
     }
     if (element.nextPin) {
       pin = pin + piece.turn(*element.nextPin);

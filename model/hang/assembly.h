@@ -37,7 +37,8 @@ struct Assembly {
 };
 
 /// Puts the stack together with its joints at `jointDeg` (one per element). `held`: the element that the
-/// chain holds, counted from 1, or 0. Reuses what `into` has allocated.
+/// chain holds, counted from 1, or 0; it needs an eye, and the bar an anchor. Reuses what `into` has
+/// allocated.
 void assemble(const Bar& bar, const std::vector<Element>& stack, std::span<const double> jointDeg, int held,
               Assembly& into);
 

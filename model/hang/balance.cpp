@@ -17,7 +17,7 @@ namespace {
 }
 
 std::string shown(double deg) {
-  std::string text = std::to_string(std::round(deg * 1000.0) / 1000.0 + 0.0);
+  std::string text = std::to_string(std::round(deg * 1000.0) / 1000.0 + 0.0); // never "-0"
   text.erase(text.find_last_not_of('0') + 1);
   if (text.ends_with('.')) {
     text.pop_back();
@@ -73,7 +73,7 @@ Balance swingOut(const SidePair& pair, const Assembly& assembly, double actuator
   const Turn actuator = turnBy(toRadians(actuatorDeg));
   const Vec2 total = curve.headCentre(actuator);
   const double distance = length(total);
-  if (!(distance > lengthSlack)) {
+  if (!isLength(distance)) {
     refuse("the centre of gravity lies on the line through the picks: there is no way it settles");
   }
   Balance result = swungBy(pair, assembly, actuatorDeg, panDeg, {-total.z / distance, -total.x / distance});
@@ -126,15 +126,14 @@ Range tiltReach(const SidePair& pair, const Assembly& assembly, double panDeg) {
 double actuatorFor(const SidePair& pair, const Assembly& assembly, double tiltDeg, double panDeg) {
   const TiltCurve curve(pair, assembly, panDeg);
   const Range travel = pair.tiltTravelDeg;
-  if (std::abs(tiltDeg) <= 90.0) {
+  if (isElevation(tiltDeg)) {
     const std::vector<double> found = actuatorsAt(curve, travel, std::sin(toRadians(tiltDeg)));
-    const auto nearest = std::min_element(found.begin(), found.end(),
-                                          [](double a, double b) { return std::abs(a) < std::abs(b); });
+    const auto nearest = std::ranges::min_element(found, {}, [](double deg) { return std::abs(deg); });
     if (nearest != found.end()) {
       return *nearest;
     }
     for (const double end : {travel.low, travel.high}) {
-      if (std::abs(curve.elevationDeg(turnBy(toRadians(end))) - tiltDeg) < angleSlackDeg) {
+      if (sameAngle(curve.elevationDeg(turnBy(toRadians(end))), tiltDeg)) {
         return end; // wanted at the very end of the travel, and missed by rounding alone
       }
     }
@@ -144,12 +143,12 @@ double actuatorFor(const SidePair& pair, const Assembly& assembly, double tiltDe
 }
 
 Balance holdAt(const ForeAftPair& pair, const Assembly& assembly, double tiltDeg) {
-  if (!(std::abs(tiltDeg) <= 90.0)) {
+  if (!isElevation(tiltDeg)) {
     refuse("a tilt of " + shown(tiltDeg) + " is not possible: an elevation lies between -90° and 90°");
   }
   const Turn tilt = turnBy(toRadians(tiltDeg));
   const double apart = tilt(pair.rearPick - pair.frontPick).x;
-  if (std::abs(apart) < lengthSlack) {
+  if (!isLength(std::abs(apart))) {
     refuse("at a tilt of " + shown(tiltDeg) + " one pick stands straight above the other");
   }
   Balance result;
@@ -168,7 +167,7 @@ Balance holdAt(const ForeAftPair& pair, const Assembly& assembly, double tiltDeg
 Balance hangFrom(const SinglePick& single, const Assembly& assembly) {
   const Vec2 arm = assembly.cg - single.pick;
   const double distance = length(arm);
-  if (!(distance > lengthSlack)) {
+  if (!isLength(distance)) {
     refuse(nothingToSettle);
   }
   Balance result = turnedTo(single, assembly, {-arm.z / distance, -arm.x / distance});

@@ -15,10 +15,6 @@ using Eigen::MatrixXd;
 using Eigen::Vector3d;
 using Eigen::VectorXd;
 
-/// Unit vectors count as in one plane (or as one line) up to this: lengths of metres, to a micrometre.
-constexpr double flat = 1e-6;
-/// What is left of the load where the legs balance it, as a part of it.
-constexpr double balanced = 1e-9;
 /// As coordinates may be: beyond is a slip of the unit.
 constexpr double farthest = 1000.0;
 
@@ -40,7 +36,7 @@ void checkBridle(std::span<const Vec3> points, Vec3 load, std::size_t least) {
       throw Error(Trouble::badInput, "must lie within 1000 m", key);
     }
     for (std::size_t j = 0; j < i; ++j) {
-      if ((vector(points[i]) - vector(points[j])).norm() < 1e-6) {
+      if (isFlat((vector(points[i]) - vector(points[j])).norm(), 1.0)) {
         throw Error(Trouble::badInput, "stands where another one does", key);
       }
     }
@@ -82,24 +78,24 @@ Bridle bridleAt(std::span<const Vec3> points, Vec3 apex, Vec3 load) {
   MatrixXd ways(3, count);
   for (Eigen::Index i = 0; i < count; ++i) {
     const Vector3d up = parts::vector(points[static_cast<std::size_t>(i)]) - at;
-    if (up.norm() < flat) {
+    if (parts::isFlat(up.norm(), 1.0)) {
       throw Error(Trouble::badInput, "stands at a point: that is no bridle", "apex");
     }
     ways.col(i) = up.normalized();
   }
   Eigen::ColPivHouseholderQR<MatrixXd> solver(ways);
-  solver.setThreshold(flat);
+  solver.setThreshold(parts::flattest);
   if (solver.rank() < count) {
     throw Error(Trouble::notPossible,
                 count == 2 ? "the apex stands on the line through its points: no pull holds it there"
                            : "three legs in one plane: what each carries does not follow from balance");
   }
   const VectorXd tension = solver.solve(-force);
-  if ((ways * tension + force).norm() > balanced * force.norm()) {
+  if (parts::counts((ways * tension + force).norm(), force.norm())) {
     throw Error(Trouble::notPossible,
                 "two legs cannot hold an apex beside the plane of their points and the load: it would swing");
   }
-  if (tension.minCoeff() < -balanced * force.norm()) {
+  if (parts::counts(-tension.minCoeff(), force.norm())) {
     Eigen::Index which = 0;
     tension.minCoeff(&which);
     throw Error(Trouble::notPossible,

@@ -16,8 +16,6 @@ using Eigen::Vector3d;
 
 /// A leg may be beyond its length by this where the taut ones were solved in closed form, m.
 constexpr double withinLength = 1e-9;
-/// Legs nearer to one line than this have no finite tension worth the name: sine of the angle between them.
-constexpr double flattest = 1e-6;
 
 [[noreturn]] void refuse(const std::string& text) {
   throw Error(Trouble::notPossible, text);
@@ -56,14 +54,11 @@ std::optional<Held> heldBy(const std::vector<Leg>& legs, const Vector3d& load, s
   const double a = legs[one].length;
   const double b = legs[other].length;
   const double foot = (apart * apart + a * a - b * b) / (2.0 * apart);
-  const double square = (a - foot) * (a + foot);
+  // Too short to meet, they come out with no depth, too.
+  const double depth = std::sqrt(std::max(0.0, (a - foot) * (a + foot)));
   const Vector3d across = load - load.dot(along) * along;
-  if (!(square > 0.0) || across.norm() < flattest * load.norm()) {
-    return std::nullopt;
-  }
-  const double depth = std::sqrt(square);
-  if (depth < flattest * apart) {
-    return std::nullopt;
+  if (parts::isFlat(across.norm(), load.norm()) || parts::isFlat(depth, apart)) {
+    return std::nullopt; // nearer to one line than that no finite tension is worth the name
   }
   Held held{legs[one].point + foot * along + depth * across.normalized(), {}};
   // Two equations in the plane: along the line between the points, and square to it.
@@ -74,7 +69,7 @@ std::optional<Held> heldBy(const std::vector<Leg>& legs, const Vector3d& load, s
   const double perB = fAcross / depth - perA;
   held.tension[one] = perA * a;
   held.tension[other] = perB * b;
-  return held.tension[one] < 0.0 || held.tension[other] < 0.0 ? std::nullopt : std::optional<Held>(held);
+  return parts::noneBelow0(held.tension) ? std::optional<Held>(held) : std::nullopt;
 }
 
 /// Where three spheres meet, on the side of the load.
@@ -83,7 +78,7 @@ std::optional<Held> heldByAll(const std::vector<Leg>& legs, const Vector3d& load
   const Vector3d to2 = legs[2].point - legs[0].point;
   const Vector3d normal = to1.cross(to2);
   const double area = normal.norm();
-  if (area < flattest * to1.norm() * to2.norm()) {
+  if (parts::isFlat(area, to1.norm() * to2.norm())) {
     return std::nullopt; // points in one line: any two that are taut with the third decide, see below
   }
   const auto side = [&](const Vector3d& to, double length) {
@@ -94,10 +89,8 @@ std::optional<Held> heldByAll(const std::vector<Leg>& legs, const Vector3d& load
   rows << to1.transpose(), to2.transpose(), normal.transpose();
   const Vector3d foot =
       rows.fullPivLu().solve(Vector3d(side(to1, legs[1].length), side(to2, legs[2].length), 0.0));
-  const double square = legs[0].length * legs[0].length - foot.squaredNorm();
-  if (!(square > 0.0)) {
-    return std::nullopt;
-  }
+  // Too short to meet, they come out in the plane of the points: flat, see below.
+  const double square = std::max(0.0, legs[0].length * legs[0].length - foot.squaredNorm());
   const Vector3d square1 = normal / area;
   const double depth = std::copysign(std::sqrt(square), load.dot(square1));
   Held held{legs[0].point + foot + depth * square1, {}};
@@ -106,14 +99,14 @@ std::optional<Held> heldByAll(const std::vector<Leg>& legs, const Vector3d& load
     ways.col(i) = (legs[static_cast<std::size_t>(i)].point - held.apex).normalized();
   }
   const Eigen::FullPivLU<Matrix3d> solver(ways);
-  if (std::abs(ways.determinant()) < flattest) {
+  if (parts::isFlat(std::abs(ways.determinant()), 1.0)) {
     return std::nullopt;
   }
   const Vector3d tension = solver.solve(-load);
   for (int i = 0; i < 3; ++i) {
     held.tension.at(static_cast<std::size_t>(i)) = tension[i];
   }
-  return tension.minCoeff() < 0.0 ? std::nullopt : std::optional<Held>(held);
+  return parts::noneBelow0(held.tension) ? std::optional<Held>(held) : std::nullopt;
 }
 
 /// Balance with pulls only, and no leg beyond its length: as the reach of stiff legs is convex, whatever
@@ -169,8 +162,8 @@ Energy energyAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector
 Held settleElastic(const std::vector<Leg>& legs, const Vector3d& load) {
   const double pull = load.norm();
   Vector3d apex = legs.front().point;
-  double longest = 0.0;
-  double most = 0.0;
+  double longest = legs.front().length;
+  double most = legs.front().stiffness;
   for (const Leg& leg : legs) {
     longest = std::max(longest, leg.length + (leg.point - apex).norm());
     most = std::max(most, leg.stiffness);

@@ -48,7 +48,7 @@ BuildUp::Pose BuildUp::poseOf(const Statics& statics) const {
   const double left = statics.side ? std::sin(toRadians(statics.side->rollDeg)) : 0.0;
   const double above = std::sqrt(std::max(0.0, 1.0 - ahead * ahead - left * left));
   Pose pose{std::atan2(ahead, above), carriedBy(statics)};
-  if (const double inPlane = std::hypot(ahead, above); inPlane > 0.0) {
+  if (const double inPlane = std::hypot(ahead, above); inPlane != 0.0) {
     scale(pose.most, 1.0 / inPlane);
   }
   const bool pivotHeld =

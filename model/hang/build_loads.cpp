@@ -9,6 +9,7 @@
 #include "hang/chain.h"
 #include "hang/settle.h"
 #include "hang/solve.h"
+#include "hang/span.h"
 #include "quantity/error.h"
 #include "quantity/quantity.h"
 
@@ -16,8 +17,6 @@ namespace hangbook::hang {
 namespace {
 
 constexpr double unknownLoad = std::numeric_limits<double>::quiet_NaN();
-/// Loads that differ by less than this part are the same but for rounding: the plainer step is then named.
-constexpr double sameLoad = 1e-9;
 
 Range hull(double a, double b) {
   return {std::min(a, b), std::max(a, b)};
@@ -36,7 +35,7 @@ Range turnedX(Vec2 point, Range deg) {
   const auto first = std::lround(std::ceil((low - crest) / std::numbers::pi));
   const auto last = std::lround(std::floor((high - crest) / std::numbers::pi));
   for (auto half = first; half <= last; ++half) {
-    range = with(range, at(crest + static_cast<double>(half) * std::numbers::pi));
+    range = with(range, std::cos(static_cast<double>(half) * std::numbers::pi) * length(point));
   }
   return range;
 }
@@ -122,18 +121,18 @@ void worsen(BuildWorst& worst, const BuildStep& step, std::size_t picks, bool si
       worst.most[pick] = most;
       worst.mostAt[pick] = momentOf(step);
     }
-    if (picks < 2 || step.cabinets == 0 || !(weight > 0.0)) {
+    if (picks < 2 || step.cabinets == 0) {
       continue;
     }
     const double share = step.least[pick] / weight;
-    if (share < worst.leastShare - sameLoad) {
+    if (isMore(worst.leastShare, share)) {
       worst.leastShare = share;
       worst.leastPick = pick;
       worst.leastOther = step.least[pick];
       worst.leastAt = momentOf(step);
     }
     const double unlike = (2.0 * most - weight) / (0.5 * weight);
-    if (side && unlike > worst.unlike + sameLoad) {
+    if (side && isMore(unlike, worst.unlike)) {
       worst.unlike = unlike;
       worst.unlikeAt = momentOf(step);
     }
@@ -161,7 +160,7 @@ BuildUp::BuildUp(const Bar& bar, const std::vector<Element>& stack, const std::o
     restDeg_ = nearestToZero(pair->tiltTravelDeg);
     levelDeg_ = restDeg_;
     const Range reach = tiltReach(*pair, whole_, panDeg_);
-    if (reach.low <= 0.0 && reach.high >= 0.0) {
+    if (Span(reach.low, reach.high).holds(0.0)) {
       levelDeg_ = actuatorFor(*pair, whole_, 0.0, panDeg_);
     }
   }
@@ -189,7 +188,7 @@ void BuildUp::closed(BuildStep& step, const Assembly& assembly, Range panDeg, Ra
     // Sideways stands at share · sin(pan) · (turned centre).x; its greatest is at a greatest of both.
     const Range turned = turnedX(assembly.cg, actuatorDeg);
     const Range sine = turnedX({0.0, -1.0}, panDeg);
-    const double share = step.mass > 0.0 ? assembly.mass / step.mass : 0.0;
+    const double share = step.mass != 0.0 ? assembly.mass / step.mass : 0.0;
     const Range sideways = product(sine, turned);
     for (const double each : {sideways.low, sideways.high}) {
       spread(step, 0, weight * (0.5 + share * each / pair->pickSpacing));
@@ -201,7 +200,7 @@ void BuildUp::closed(BuildStep& step, const Assembly& assembly, Range panDeg, Ra
       const Turn tilt = turnBy(toRadians(deg));
       const double apart = tilt(two->rearPick - two->frontPick).x;
       const double rear =
-          std::abs(apart) < lengthSlack ? unknownLoad : tilt(assembly.cg - two->frontPick).x / apart;
+          isLength(std::abs(apart)) ? tilt(assembly.cg - two->frontPick).x / apart : unknownLoad;
       if (std::isnan(rear)) {
         step.most.fill(unknownLoad);
         step.least.fill(unknownLoad);

@@ -16,4 +16,13 @@ struct BuildMoment {
   int cabinets{};
 };
 
+/// Loads and parts of loads that differ by less than this part are the same but for rounding: the plainer
+/// step is then named.
+inline constexpr double sameLoad = 1e-9;
+
+/// Whether one part of a load is more than another, and not by rounding alone.
+constexpr bool isMore(double one, double than) {
+  return one > than + sameLoad;
+}
+
 } // namespace hangbook::hang

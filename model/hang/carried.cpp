@@ -11,9 +11,6 @@
 namespace hangbook::hang {
 namespace {
 
-/// Figures that differ by less than this part are the same but for rounding: the plainer step is then named.
-constexpr double same = 1e-9;
-
 /// A way along which the weight's direction turns.
 struct Arc {
   bool half; ///< half a turn or more
@@ -28,7 +25,7 @@ double crest(double one, double other, const Arc& arc) {
   if (arc.half) {
     return one == 0.0 && other == 0.0 ? 0.0 : std::numeric_limits<double>::infinity();
   }
-  if (!(other > one * arc.cosine) || !(one > other * arc.cosine)) {
+  if (!(std::min(other - one * arc.cosine, one - other * arc.cosine) > 0.0)) {
     return std::max(one, other);
   }
   const double rise = (other - one * arc.cosine) / arc.sine;
@@ -36,7 +33,7 @@ double crest(double one, double other, const Arc& arc) {
 }
 
 void raise(double& worst, BuildMoment& where, double value, BuildMoment at) {
-  if (value > worst * (1.0 + same)) {
+  if (value > worst * (1.0 + sameLoad)) {
     worst = value;
     where = at;
   }

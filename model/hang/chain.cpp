@@ -6,6 +6,7 @@
 
 #include "hang/assembly.h"
 #include "hang/check.h"
+#include "hang/span.h"
 
 namespace hangbook::hang {
 
@@ -46,7 +47,12 @@ std::optional<double> intoTravel(double deg, Range travel) {
   return std::nullopt;
 }
 
-std::optional<MarkAngle> markAngle(const PivotTriangle& triangle, double pitch, double fixed, int mark) {
+/// Nothing where there is no such mark either.
+std::optional<MarkAngle> markAngle(const PivotTriangle& triangle, double pitch, double fixed, double links) {
+  if (!Span(1.0, mostMark).holds(links)) {
+    return std::nullopt;
+  }
+  const int mark = static_cast<int>(links);
   const double reach = fixed + mark * pitch;
   const PivotAngles angles = anglesAt(triangle, reach);
   if (angles.count != 1) {
@@ -65,7 +71,7 @@ PivotAngles anglesAt(const PivotTriangle& triangle, double reach) {
   PivotAngles angles;
   const double anchorArm = length(triangle.anchor);
   const double eyeArm = length(triangle.eye);
-  if (anchorArm < lengthSlack || eyeArm < lengthSlack) {
+  if (!isLength(std::min(anchorArm, eyeArm))) {
     return angles; // the chain's length does not depend on the angle
   }
   const double cosine =
@@ -78,7 +84,7 @@ PivotAngles anglesAt(const PivotTriangle& triangle, double reach) {
                         std::atan2(triangle.eye.z, triangle.eye.x) - toRadians(triangle.aboveDeg);
   for (const double side : {-between, between}) {
     const auto deg = intoTravel(toDegrees(inLine + side), triangle.travelDeg);
-    const bool sameAgain = angles.count == 1 && deg && std::abs(*deg - angles.deg[0]) < angleSlackDeg;
+    const bool sameAgain = angles.count == 1 && deg && sameAngle(*deg, angles.deg[0]);
     if (deg && !sameAgain) {
       angles.deg[static_cast<std::size_t>(angles.count)] = *deg;
       ++angles.count;
@@ -105,25 +111,18 @@ NeighbouringMarks neighbouringMarks(const PivotTriangle& triangle, double pitch,
                                     double wantedDeg) {
   const double links = (lengthAt(triangle, wantedDeg) - fixed) / pitch;
   const double nearest = std::round(links);
-  const bool onMark = std::abs(links - nearest) * pitch < lengthSlack;
+  const bool onMark = !isLength(std::abs(links - nearest) * pitch);
   const double below = onMark ? nearest : std::floor(links);
   const double beyond = onMark ? nearest : std::ceil(links);
-  NeighbouringMarks marks;
-  if (below >= 1.0 && below <= mostMark) {
-    marks.shorter = markAngle(triangle, pitch, fixed, static_cast<int>(below));
-  }
-  if (beyond >= 1.0 && beyond <= mostMark) {
-    marks.longer = markAngle(triangle, pitch, fixed, static_cast<int>(beyond));
-  }
-  return marks;
+  return {markAngle(triangle, pitch, fixed, below), markAngle(triangle, pitch, fixed, beyond)};
 }
 
 std::optional<int> firstMarkThatReaches(double straight, double pitch, double fixed) {
-  const double links = std::max(1.0, std::ceil((straight - lengthSlack - fixed) / pitch));
+  const double links = std::ceil((straight - lengthSlack - fixed) / pitch);
   if (!(links <= mostMark)) {
     return std::nullopt;
   }
-  return static_cast<int>(links);
+  return std::max(1, wholeLinks(links));
 }
 
 } // namespace hangbook::hang

@@ -252,15 +252,13 @@ private:
     for (const Element& each : hang_.stack) {
       cabinets += each.mass;
     }
-    const double times = cabinets > 0.0 ? 1.0 + more / cabinets : 0.0;
-    std::optional<Change> heavier;
-    if (times > 0.0) {
-      Hang changed = hang_;
-      for (Element& each : changed.stack) {
-        each.mass *= times;
-      }
-      offer(heavier, {ChangeKind::heavier, 0, 0, 1, times, {}}, changed);
+    const double times = 1.0 + more / cabinets;
+    Hang changed = hang_;
+    for (Element& each : changed.stack) {
+      each.mass *= times;
     }
+    std::optional<Change> heavier;
+    offer(heavier, {ChangeKind::heavier, 0, 0, 1, times, {}}, changed); // no mass is not above 0: refused
     keep(heavier);
   }
 

@@ -95,7 +95,7 @@ struct PicksCheck {
   void operator()(const ForeAftPair& pair) const {
     point(pair.frontPick, inBar("front_pick_m"));
     point(pair.rearPick, inBar("rear_pick_m"));
-    if (length(pair.frontPick - pair.rearPick) < lengthSlack) {
+    if (!isLength(length(pair.frontPick - pair.rearPick))) {
       refuse(inBar("rear_pick_m"), "must not be the same point as front_pick_m");
     }
   }
@@ -111,7 +111,7 @@ struct JointCheck {
   void operator()(const Seated& joint) const {
     within(joint.angleDeg, -mostAngleDeg, mostAngleDeg, in("joint.angle_deg"));
     point(joint.contact, in("joint.contact_m"));
-    if (!(joint.contact.x < -lengthSlack)) {
+    if (!isLength(-joint.contact.x)) {
       refuse(in("joint.contact_m.x"), "must be below 0: the contact lies behind the front pin");
     }
     within(joint.openToDeg, 0.0, mostAngleDeg, in("joint.open_to_deg"));
@@ -120,7 +120,7 @@ struct JointCheck {
     within(joint.angleDeg, -mostAngleDeg, mostAngleDeg, in("joint.angle_deg"));
     point(joint.pins[0], in("joint.pins_m[0]"));
     point(joint.pins[1], in("joint.pins_m[1]"));
-    if (length(joint.pins[0] - joint.pins[1]) < lengthSlack) {
+    if (!isLength(length(joint.pins[0] - joint.pins[1]))) {
       refuse(in("joint.pins_m[1]"), "must not be the same point as the first pin");
     }
   }

@@ -17,7 +17,6 @@ constexpr double longestStep = 0.02; // radians
 constexpr double stillStep = 1e-11;  // radians: a Newton step this short has nothing left but rounding
 constexpr double stillForce = 1e-10; // metres: moment per total weight
 constexpr double tautWithin = 1e-12; // metres
-constexpr double noHold = 1e-9;      // metres: the chain does not feel a joint below this
 constexpr int mostRounds = 5000;
 
 enum class At { free, low, high };
@@ -57,7 +56,7 @@ private:
       }
     }
     const Eigen::VectorXd felt = chainSlope_(free_);
-    if (taut_ && (free_.empty() || felt.cwiseAbs().maxCoeff() < noHold)) {
+    if (taut_ && (free_.empty() || !isLength(felt.cwiseAbs().maxCoeff()))) { // it feels none of them
       taut_ = false;
       pull_ = 0.0;
     }
@@ -113,7 +112,7 @@ private:
     full(free_) = way;
     const double size = way.cwiseAbs().maxCoeff();
     if (!taut_ && energy_.chainLength() >= limit_ - tautWithin && chainSlope_.dot(full) > 0.0 &&
-        chainSlope_(free_).cwiseAbs().maxCoeff() >= noHold) {
+        isLength(chainSlope_(free_).cwiseAbs().maxCoeff())) {
       taut_ = true; // it stands at its limit and would have to stretch
       return false;
     }
@@ -136,7 +135,7 @@ private:
     }
     angles_ += share * full;
     if (stopped >= 0) {
-      const bool atHigh = full(stopped) > 0.0;
+      const bool atHigh = !std::signbit(full(stopped));
       angles_(stopped) = atHigh ? high_(stopped) : low_(stopped);
       state_[static_cast<std::size_t>(stopped)] = atHigh ? At::high : At::low;
     }
@@ -161,7 +160,7 @@ private:
     for (std::size_t k = 0; k < state_.size(); ++k) {
       const auto i = static_cast<Eigen::Index>(k);
       const double inwards = state_[k] == At::low ? 1.0 : -1.0;
-      if (state_[k] == At::free || !(low_(i) < high_(i)) || inwards * chainSlope_(i) > -noHold) {
+      if (state_[k] == At::free || !(low_(i) < high_(i)) || !isLength(-inwards * chainSlope_(i))) {
         continue;
       }
       const double cost = inwards * slope_(i) / std::abs(chainSlope_(i));
@@ -180,7 +179,7 @@ private:
 
   /// Frees what is held by a force that cannot be: the worst of them. False where there is none.
   bool release() {
-    if (energy_.chainLength() > limit_ + lengthSlack && regain()) {
+    if (isLength(energy_.chainLength() - limit_) && regain()) {
       return true;
     }
     double worst = stillForce;

@@ -46,7 +46,7 @@ Span aimWithin(const UpSpan& up, Span tiltDeg, const PlacedSpan& piece) {
 
 /// How far the height of anything below the picks is off.
 double heightWithin(const Within& within, const Doubts& doubts) {
-  const auto rise = [&within](const Span2& way) { return way.x * within.up.up.x + way.z * within.up.up.z; };
+  const auto rise = [&within](const Span2& way) { return dot(way, within.up.up); };
   double most = doubts.frame.place;
   if (const auto* pair = std::get_if<SidePair>(&within.hang.bar.picks)) {
     most += turned(pair->tiltAxis, doubts.head.place, turnBy(inRadians(within.up.swingDeg))).z.width() * 0.5;
@@ -208,7 +208,7 @@ Unfavourable Doubting::found(const Statics& nominal, const BuildWorst& build, st
     within.tension = within.findTension();
   };
   settleUp(true);
-  if (within.pivotHeld && !(within.tension.low > 0.0)) {
+  if (within.pivotHeld && !within.tension.above0()) {
     worst.statics.chain->tension = std::min(nominal.chain->tension, within.tension.low);
     return notBounded(); // slack, it does not hold the pivot's angle
   }
@@ -229,7 +229,7 @@ Unfavourable Doubting::found(const Statics& nominal, const BuildWorst& build, st
     }
     shape = &shapes_->open();
     settleUp(false);
-    if (within.pivotHeld && !(within.tension.low > 0.0)) {
+    if (within.pivotHeld && !within.tension.above0()) {
       return notBounded();
     }
   }
@@ -263,7 +263,7 @@ Unfavourable Doubting::found(const Statics& nominal, const BuildWorst& build, st
   worst.height = heightWithin(within, doubts);
   worst.chainMayNotReach =
       hang.chain && !within.pivotHeld && nominal.chain &&
-      chainSpan(hang, doubts).low - anchorToEyeDoubt(hang, doubts) < nominal.chain->straight - lengthSlack;
+      isLength(nominal.chain->straight - (chainSpan(hang, doubts).low - anchorToEyeDoubt(hang, doubts)));
   return worst;
 }
 

@@ -96,11 +96,10 @@ double panTurns(const SidePair& pair, const Doubts& doubts, const HangingSpan& h
   const Span2 way = turned(hanging.centre, turnBy(inRadians(actuatorDeg)));
   const Span own = Span::around(pair.headCg.z, doubts.head.centre);
   const Span down = own + part * (Span::around(pair.tiltAxis.z, doubts.head.place) + way.z - own);
-  const double c = std::cos(toRadians(panDeg));
-  if (!(down.high < 0.0) || !(c > 0.0)) {
-    return std::numbers::pi;
-  }
-  return (1.0 - c) * (0.5 / (c * c) + (part * way.x).magnitude() / (-down.high * c));
+  // Panned square or further, or with no depth that is sure: any way at all, as far as half a turn.
+  const double c = std::max(0.0, std::cos(toRadians(panDeg)));
+  const double depth = std::max(0.0, -down.high);
+  return std::min(std::numbers::pi, (1.0 - c) * (0.5 / (c * c) + (part * way.x).magnitude() / (depth * c)));
 }
 
 /// All of these ways, and level, between two of them: the way from one to the other.

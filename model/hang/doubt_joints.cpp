@@ -18,9 +18,7 @@ LineSpan lineWithin(const Hang& hang, const Doubts& doubts, const std::vector<Pl
   // A unit vector by its angle: x and z of a quotient would be in doubt more than the direction is.
   const Vec2 middle{0.5 * (way.x.low + way.x.high), 0.5 * (way.z.low + way.z.high)};
   const double off = 0.5 * std::hypot(way.x.width(), way.z.width());
-  const double away = length(middle);
-  const double radians = off < away ? std::asin(off / away) : std::numbers::pi; // any way at all
-  const Span angle = Span::around(std::atan2(middle.z, middle.x), radians);
+  const Span angle = Span::around(std::atan2(middle.z, middle.x), offTurn(off, length(middle)));
   const SpanTurn turn = turnBy(angle);
   line.towardsAnchor = {turn.cosine, turn.sine};
   return line;
@@ -79,7 +77,7 @@ private:
     const bool byItself = within_.pulled(joint_) && within_.line() && !within_.pivotHeld;
     const Span chain = byItself ? within_.tension * within_.closing(joint_) : Span(0.0);
     const Span all = alone - chain / Span::around(seated.contact.x, within_.doubts.stack[joint_].place);
-    const bool mayOpen = !(alone.low > 0.0);
+    const bool mayOpen = !alone.above0();
     JointEnd end;
     if (worst_.contact || all.high > 0.0) {
       worst_.contact = std::max(0.0, all.low);
@@ -115,9 +113,7 @@ private:
     const Span couple = moments / distance;
     // Square to the line between the pins.
     const Vec2 line = (1.0 / apart) * (pinned.pins[1] - pinned.pins[0]);
-    const double askew = apart > 2.0 * std::numbers::sqrt2 * place
-                             ? std::asin(2.0 * std::numbers::sqrt2 * place / apart)
-                             : std::numbers::pi;
+    const double askew = offTurn(2.0 * std::numbers::sqrt2 * place, apart);
     const Span2 square = turned(quarterTurn(line), 0.0, turnBy(piece_.turnRad + Span::around(0.0, askew)));
     across(middle);
     set(0, longest(force - couple * square));
@@ -250,12 +246,12 @@ Span Within::findTension() const {
     if (seated != nullptr && seated->openToDeg == 0.0 && !mayBeTaut()) {
       continue; // it stays as it is, and the chain slack
     }
-    if (arm.low > lengthSlack) {
+    if (isLength(arm.low)) {
       most = std::max(most, opening.high / arm.low);
-    } else if (arm.high < -lengthSlack) {
+    } else if (isLength(-arm.high)) {
       most =
           std::max(most, std::holds_alternative<Pinned>(hang.stack[i].joint) ? opening.low / arm.high : 0.0);
-    } else if (arm.width() > 0.0) {
+    } else if (arm.width() != 0.0) {
       most = std::numeric_limits<double>::infinity();
     }
   }
@@ -282,7 +278,7 @@ bool Within::mayBeTaut() const {
 
 bool Within::surelyShut(std::size_t joint) const {
   const auto* seated = std::get_if<Seated>(&hang.stack[joint].joint);
-  return seated == nullptr || push(joint).low > 0.0;
+  return seated == nullptr || push(joint).above0();
 }
 
 JointStatics worstJoint(const Within& within, std::size_t joint, const JointStatics& nominal) {

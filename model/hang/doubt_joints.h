@@ -93,7 +93,8 @@ struct Within {
   ByChain byPivot(std::size_t joint, const Span2& lever) const;
   /// Push at a seated joint's rear; below 0 it would have to pull. A chain counts where it holds a pivot.
   Span push(std::size_t joint) const;
-  /// The chain may pull without a pivot: where nothing is sure to leave it slack. Only where there is a chain.
+  /// The chain may pull without a pivot: where nothing is sure to leave it slack. Only where there is a
+  /// chain.
   bool mayBeTaut() const;
   bool surelyShut(std::size_t joint) const;
 };

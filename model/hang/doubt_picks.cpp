@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "hang/doubt_picks.h"
 
+#include <algorithm>
+
 #include "hang/joints.h"
 #include "quantity/quantity.h"
 
@@ -89,15 +91,13 @@ struct Worsen {
   std::vector<BuildStep>* told = nullptr;
 
   BuildStep* toldAt(BuildMoment moment) const {
-    for (std::size_t i = 0; told != nullptr && i < told->size(); ++i) {
-      BuildStep& step = (*told)[i];
-      // Aiming and the set hang are of all cabinets.
-      if (step.stage == moment.stage &&
-          (step.cabinets == moment.cabinets || moment.stage >= BuildStage::aiming)) {
-        return &step;
-      }
+    if (told == nullptr) {
+      return nullptr;
     }
-    return nullptr;
+    const auto found = std::ranges::find_if(*told, [&moment](const BuildStep& step) {
+      return step.stage == moment.stage && step.cabinets == moment.cabinets;
+    });
+    return found == told->end() ? nullptr : &*found;
   }
 
   void tell(BuildMoment moment, const PickSpans& at) const {
@@ -118,28 +118,27 @@ struct Worsen {
   }
 
   void take(BuildMoment moment, const PickSpans& at, double weight) const {
-    constexpr double same = 1e-9; // the plainer step is named where only rounding differs
     tell(moment, at);
     for (std::size_t pick = 0; pick < picks; ++pick) {
       if (!std::isfinite(at.load[pick].high) || !std::isfinite(at.share[pick].low)) {
         worst.unknown = moment;
         continue;
       }
-      if (at.load[pick].high > worst.most[pick] * (1.0 + same)) {
+      if (at.load[pick].high > worst.most[pick] * (1.0 + sameLoad)) {
         worst.most[pick] = at.load[pick].high;
         worst.mostAt[pick] = moment;
       }
       if (picks < 2 || moment.cabinets == 0) {
         continue;
       }
-      if (at.share[pick].low < worst.leastShare - same) {
+      if (isMore(worst.leastShare, at.share[pick].low)) {
         worst.leastShare = at.share[pick].low;
         worst.leastPick = pick;
         worst.leastOther = at.share[pick].low * weight;
         worst.leastAt = moment;
       }
       const double unlike = 4.0 * at.share[pick].high - 2.0;
-      if (side && unlike > worst.unlike + same) {
+      if (side && isMore(unlike, worst.unlike)) {
         worst.unlike = unlike;
         worst.unlikeAt = moment;
       }
@@ -161,7 +160,7 @@ Opening openingOf(const Hang& hang, const std::vector<PlacedSpan>& shut, std::si
   for (std::size_t i = 0; i < cabinets; ++i) {
     const auto* seated = std::get_if<Seated>(&hang.stack[i].joint);
     if (seated != nullptr && seated->openToDeg > 0.0 &&
-        !(momentSpan(shut, i, cabinets, up).high < -restingMoment)) {
+        !turnsJoint(-momentSpan(shut, i, cabinets, up).high)) {
       opening.surelyShut = false;
       opening.freely = opening.freely || seated->openToDeg >= freelyDeg;
     }

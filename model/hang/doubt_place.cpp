@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "hang/doubt_place.h"
 
+#include <algorithm>
 #include <numbers>
 
 #include "hang/assembly.h"
@@ -150,10 +151,8 @@ Span pivotSpan(const Hang& hang, const Doubts& doubts, bool open) {
   }
   // Of two branches the one that the stated length is on: on a branch the angle only grows, or only shrinks.
   const auto nearest = [&](const PivotAngles& angles) {
-    return angles.count == 2 &&
-                   std::abs(angles.deg[1] - stated.deg[0]) < std::abs(angles.deg[0] - stated.deg[0])
-               ? angles.deg[1]
-               : angles.deg[0];
+    return *std::ranges::min_element(angles.deg.begin(), angles.deg.begin() + angles.count, {},
+                                     [&](double deg) { return std::abs(deg - stated.deg[0]); });
   };
   const double one = nearest(shortest);
   const double other = nearest(longest);

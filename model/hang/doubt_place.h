@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cmath>
+#include <numbers>
 #include <vector>
 
 #include "hang/doubt.h"
@@ -23,6 +25,12 @@ struct PlacedSpan {
 /// The turn enters once for each coordinate.
 Span2 turned(Vec2 place, double eachWay, const SpanTurn& turn);
 Span2 turned(const Span2& place, const SpanTurn& turn);
+
+/// How far a direction may be turned, radians, that leads over `away` to a place which is up to `off` off
+/// any way: from nothing to a right angle, or half a turn where it may come to lead any way at all.
+inline double offTurn(double off, double away) {
+  return off < away ? std::asin(off / away) : std::numbers::pi;
+}
 
 Span massOf(double stated, const PieceDoubt& doubt);
 

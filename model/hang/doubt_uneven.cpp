@@ -5,12 +5,11 @@
 #include <cmath>
 #include <numbers>
 
+#include "hang/uneven.h"
 #include "quantity/quantity.h"
 
 namespace hangbook::hang {
 namespace {
-
-constexpr double steepestDeg = 60.0;
 
 /// The line between the picks, and how far the centre stands square below it.
 struct Line {
@@ -33,7 +32,7 @@ std::optional<Line> lineOf(const Bar& bar, const Doubts& doubts, const Statics& 
   const Vec2 forward = turnBy(toRadians(stated.tiltDeg))(two->frontPick - two->rearPick);
   const double apart = length(forward);
   const double off = 2.0 * std::numbers::sqrt2 * place; // both ends, each coordinate
-  if (!(forward.x > 0.0) || !(off < apart)) {
+  if (!isLength(forward.x)) {
     return std::nullopt;
   }
   const double rises = std::atan2(forward.z, forward.x);
@@ -44,8 +43,8 @@ std::optional<Line> lineOf(const Bar& bar, const Doubts& doubts, const Statics& 
 /// tan β′ − tan β; infinite where the line would stand too steep.
 double climb(double angle, double slope) {
   const double sine = std::sin(angle) + slope;
-  return std::abs(sine) <= std::sin(toRadians(steepestDeg)) ? std::tan(std::asin(sine)) - std::tan(angle)
-                                                            : std::numeric_limits<double>::infinity();
+  return standsUneven(sine) ? std::tan(std::asin(sine)) - std::tan(angle)
+                            : std::numeric_limits<double>::infinity();
 }
 
 } // namespace

@@ -71,8 +71,8 @@ private:
     for (std::size_t i = 0; i < held_; ++i) {
       const bool stays = std::holds_alternative<Seated>(stack_[i].joint) && !mayOpen(stack_[i]) && slack();
       const double calmly = statics_.joints[i].gravityMoment;
-      const double opening = (calmly > 0.0 ? heavier_ * calmly : calmly) + pushes_[i].turning;
-      if (!stays && arms_[i].closing > lengthSlack) {
+      const double opening = std::max(calmly, heavier_ * calmly) + pushes_[i].turning;
+      if (!stays && isLength(arms_[i].closing)) {
         pushed.tensionMost = greaterOf(orNothing(opening / arms_[i].closing), pushed.tensionMost);
       }
     }
@@ -80,11 +80,11 @@ private:
   }
 
   /// Of the chain, where there is one.
-  bool slack() const { return statics_.chain->slack > lengthSlack; }
+  bool slack() const { return isLength(statics_.chain->slack); }
 
   /// Whether the chain, taut, takes what would open this joint.
   bool keptShut(std::size_t i) const {
-    return i < held_ && !pivotHeld_ && !slack() && arms_[i].closing > lengthSlack;
+    return i < held_ && !pivotHeld_ && !slack() && isLength(arms_[i].closing);
   }
 
   PushedJoint joint(std::size_t i) const {
@@ -149,7 +149,7 @@ private:
   const std::vector<SidePush>& pushes_;
   double heavier_;
   bool pivotHeld_;
-  double more_ = 0.0; ///< N, that the chain pulls more than when it is calm
+  double more_{}; ///< N, that the chain pulls more than when it is calm
 };
 
 } // namespace

@@ -145,7 +145,7 @@ double aimOf(const Piece& piece, const Attitude& attitude) {
 
 double pivotTension(const Piece& piece, const ChainLine& line, Vec2 upInPlane, double others) {
   const double arm = moment(line.eye - piece.pin, line.towardsAnchor);
-  if (!(std::abs(arm) > lengthSlack)) {
+  if (!isLength(std::abs(arm))) {
     throw Error(Trouble::notPossible, "the chain's line passes through the pivot: it cannot hold it");
   }
   return -(gravityMoment(piece, upInPlane) + others) / arm;
@@ -156,7 +156,7 @@ double closingArm(const Piece& piece, const ChainLine& line) {
 }
 
 double aloneTension(double opening, double closing) {
-  return std::abs(closing) > lengthSlack ? std::max(0.0, opening / closing) : 0.0;
+  return isLength(std::abs(closing)) ? std::max(0.0, opening / closing) : 0.0;
 }
 
 double leastTension(const Assembly& assembly, const std::vector<Element>& stack, int held, Vec2 upInPlane,
@@ -168,11 +168,11 @@ double leastTension(const Assembly& assembly, const std::vector<Element>& stack,
     }
     const Piece& piece = assembly.pieces[i];
     const double opening = openingAt(i, piece, upInPlane, back);
-    if (opening <= restingMoment) {
+    if (!turnsJoint(opening)) {
       continue;
     }
     const double closing = closingArm(piece, *assembly.line);
-    if (!(closing > lengthSlack)) {
+    if (!isLength(closing)) {
       throw Error(Trouble::notPossible, "gravity opens the seated joint of element " + std::to_string(i + 1) +
                                             ", and the chain does not close it");
     }

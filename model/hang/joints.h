@@ -12,6 +12,11 @@ namespace hangbook::hang {
 /// N·m: what rounding alone leaves of a balanced joint. Below it gravity opens nothing.
 inline constexpr double restingMoment = 1e-9;
 
+/// Whether a moment turns a joint that way, or is what rounding leaves. NaN turns nothing.
+constexpr bool turnsJoint(double moment) {
+  return moment > restingMoment;
+}
+
 /// Moment of the weight of all from `piece` down about its pin, N·m, nose up positive. `upInPlane`: world up
 /// in frame coordinates, as far as it lies in the plane (shorter than 1 where the hang rolls).
 double gravityMoment(const Piece& piece, Vec2 upInPlane);

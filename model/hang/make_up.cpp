@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numeric>
 #include <string>
+#include <utility>
 
 #include "quantity/error.h"
 
@@ -81,10 +82,9 @@ private:
   }
 
   bool better(int shackles, double length) const {
-    if (!best_ || shackles != best_->shackles) {
-      return !best_ || shackles < best_->shackles;
-    }
-    return std::abs(length - wish_.length) < std::abs(best_->length - wish_.length) - roundOff;
+    const auto miss = [this](double each) { return std::abs(each - wish_.length); };
+    return !best_ ||
+           std::pair(shackles, miss(length)) < std::pair(best_->shackles, miss(best_->length) - roundOff);
   }
 
   std::span<const SteelLength> steels_;

@@ -40,7 +40,7 @@ struct Turning {
     const double p = moment(centre, {0.0, -weight}) + force * moment(at, way);
     const double q = weight * centre.z - force * dot(at, way);
     const double r = std::hypot(p, q);
-    if (!(r > lengthSlack * weight)) {
+    if (!isLength(r / weight)) {
       refuse("weight and pull-back leave the hang free to turn about its pick: there is no way it settles");
     }
     return {-q / r, p / r};
@@ -49,7 +49,7 @@ struct Turning {
   /// The pull that balances the weight at this turn.
   double forceAt(Turn turn) const {
     const double arm = moment(turn(at), way);
-    if (!(std::abs(arm) > lengthSlack)) {
+    if (!isLength(std::abs(arm))) {
       refuse("the pull-back's line passes through the pick: it cannot hold the tilt");
     }
     return weight * turn(centre).x / arm;
@@ -123,7 +123,7 @@ Pulled onPair(const ForeAftPair& pair, const Assembly& assembly, const Setting& 
   const double moments = -weight * pulled.balance.cg.x + *pull.force * moment({place.x, place.z}, way);
   // Both chains lean alike, so the rear one pulls forward by as much of its load as the front one.
   const double arm = rear.x - rear.z * (-*pull.force * way.x / upright);
-  if (!(std::abs(arm) > lengthSlack)) {
+  if (!isLength(std::abs(arm))) {
     refuse("with this pull-back the rear pick has no arm about the front one");
   }
   pulled.balance.pickLoads[1].load = -moments / arm;

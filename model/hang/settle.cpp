@@ -91,12 +91,12 @@ std::pair<double, double> allowedTension(const Assembly& assembly, const std::ve
     const double opening = gravityMoment(piece, up);
     const double closing = closingArm(piece, *assembly.line);
     const bool seated = std::holds_alternative<Seated>(stack[i].joint);
-    if (std::abs(closing) <= lengthSlack || std::holds_alternative<Pivot>(stack[i].joint)) {
+    if (!isLength(std::abs(closing))) {
       continue;
     }
     if (places[i] == Place::fixed) {
       alone = std::max(alone, aloneTension(opening, closing));
-    } else if (seated && (places[i] == Place::closed) == (closing > 0.0)) {
+    } else if (seated && (places[i] == Place::closed) == isLength(closing)) {
       least = std::max(least, opening / closing);
     } else if (seated) {
       most = std::min(most, opening / closing);
@@ -112,7 +112,7 @@ SettledChain chainAtRest(const Hang& hang, const ShapeEnergy& energy, const std:
   SettledChain chain;
   chain.length = chainLength(*hang.chain);
   chain.straight = assembly.line->straight;
-  chain.taut = chain.straight >= chain.length - lengthSlack;
+  chain.taut = !isLength(chain.length - chain.straight);
   chain.tension = 0.0;
   const auto held = static_cast<std::size_t>(hang.chain->held);
   if (!chain.taut) {
@@ -265,7 +265,7 @@ Settled settle(const Hang& hang) {
 bool standsAsAssembled(const std::vector<Element>& stack, const Statics& statics, int held) {
   const auto below = static_cast<std::size_t>(held);
   const bool pivotHeld = held > 0 && std::holds_alternative<Pivot>(stack[below - 1].joint);
-  if (statics.chain && (pivotHeld ? !(statics.chain->tension > 0.0) : statics.chain->slack <= lengthSlack)) {
+  if (statics.chain && (pivotHeld ? !(statics.chain->tension > 0.0) : !isLength(statics.chain->slack))) {
     return false;
   }
   for (std::size_t i = 0; i < stack.size(); ++i) {
@@ -277,7 +277,7 @@ bool standsAsAssembled(const std::vector<Element>& stack, const Statics& statics
     // A pivot's chain pulls as it must; one with slack does not pull.
     const double shutting =
         pivotHeld && i < below ? joint.contact.value_or(0.0) * -seated->contact.x : -joint.gravityMoment;
-    if (!(shutting > restingMoment)) {
+    if (!turnsJoint(shutting)) {
       return false;
     }
   }

@@ -87,7 +87,7 @@ Eigen::VectorXd ShapeEnergy::chainSlope() const {
 
 Eigen::MatrixXd ShapeEnergy::chainCurvature() const {
   Eigen::MatrixXd result = Eigen::MatrixXd::Zero(count(), count());
-  if (!(assembly_.line->straight > lengthSlack)) {
+  if (!isLength(assembly_.line->straight)) {
     return result;
   }
   const ChainLine& line = *assembly_.line;

@@ -85,7 +85,7 @@ void Solver::putTogether() {
     }
   }
   assemble(*bar_, stack, jointDeg_, held, assembly_);
-  if (chain_ && !pivotHeld && chainLength(*chain_) < assembly_.line->straight - lengthSlack) {
+  if (chain_ && !pivotHeld && isLength(assembly_.line->straight - chainLength(*chain_))) {
     refuse("the chain at mark " + std::to_string(chain_->mark) + " is shorter than the straight line from " +
            "its anchor to its eye: " + std::to_string(chainLength(*chain_)) + " m against " +
            std::to_string(assembly_.line->straight) + " m");

@@ -30,6 +30,8 @@ struct Span {
   double magnitude() const { return std::max(std::abs(low), std::abs(high)); }
   constexpr double width() const { return high - low; }
   constexpr bool holds(double value) const { return low <= value && value <= high; }
+  /// Whatever it is within this.
+  constexpr bool above0() const { return low > 0.0; }
 };
 
 constexpr Span operator+(Span a, Span b) {
@@ -51,7 +53,7 @@ inline Span operator*(Span a, Span b) {
 }
 /// A divisor that may be 0 leaves the quotient unbounded.
 inline Span operator/(Span a, Span b) {
-  return b.low > 0.0 || b.high < 0.0 ? a * Span{1.0 / b.high, 1.0 / b.low} : Span::unbounded();
+  return b.above0() || b.high < 0.0 ? a * Span{1.0 / b.high, 1.0 / b.low} : Span::unbounded();
 }
 inline Span& operator+=(Span& a, Span b) {
   return a = a + b;
@@ -110,6 +112,9 @@ inline Span2 operator-(const Span2& a, const Span2& b) {
 inline Span2 operator*(Span factor, const Span2& a) {
   return {factor * a.x, factor * a.z};
 }
+inline Span dot(const Span2& a, const Span2& b) {
+  return a.x * b.x + a.z * b.z;
+}
 inline Span moment(const Span2& arm, const Span2& force) {
   return arm.x * force.z - arm.z * force.x;
 }
@@ -142,14 +147,14 @@ struct SpanTurn {
     }
     const Vec2 last = to(place);
     Span2 turned{hull(first.x, last.x), hull(first.z, last.z)};
-    if (first.z <= 0.0 && last.z >= 0.0) {
+    if (Span(first.z, last.z).holds(0.0)) {
       turned.x.high = std::max(turned.x.high, length(place));
-    } else if (first.z >= 0.0 && last.z <= 0.0) {
+    } else if (Span(last.z, first.z).holds(0.0)) {
       turned.x.low = std::min(turned.x.low, -length(place));
     }
-    if (first.x <= 0.0 && last.x >= 0.0) {
+    if (Span(first.x, last.x).holds(0.0)) {
       turned.z.low = std::min(turned.z.low, -length(place));
-    } else if (first.x >= 0.0 && last.x <= 0.0) {
+    } else if (Span(last.x, first.x).holds(0.0)) {
       turned.z.high = std::max(turned.z.high, length(place));
     }
     return turned;

@@ -64,11 +64,7 @@ double zeroBetween(double low, double high, double atLow, Function value, Slope 
     if (here == 0.0) {
       return angle;
     }
-    if ((here > 0.0) == (atLow > 0.0)) {
-      low = angle;
-    } else {
-      high = angle;
-    }
+    (passesZero(here, atLow) ? high : low) = angle;
     const double next = angle - here / slope(angle);
     const double last = angle;
     angle = next > low && next < high ? next : 0.5 * (low + high);
@@ -106,7 +102,7 @@ std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double 
   std::vector<double> found;
   const auto add = [&](double angle) {
     const double deg = std::clamp(toDegrees(angle), travelDeg.low, travelDeg.high);
-    if (found.empty() || deg - found.back() > angleSlackDeg) {
+    if (found.empty() || !sameAngle(std::max(deg, found.back()), found.back())) {
       found.push_back(deg);
     }
   };
@@ -125,13 +121,13 @@ std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double 
     const double left = low + cell * width;
     if (here == 0.0) {
       add(left + width);
-    } else if ((here > 0.0) != (last > 0.0)) { // a zero at `last` itself is found again, and counts once
+    } else if (passesZero(here, last)) { // a zero at `last` itself is found again, and counts once
       add(zeroBetween(left, left + width, last, value, slope));
-    } else if (cell > 0 && std::abs(last) <= std::abs(before) && std::abs(last) <= std::abs(here) &&
-               (before > 0.0) == (last > 0.0)) {
+    } else if (cell > 0 && std::abs(last) <= std::min(std::abs(before), std::abs(here)) &&
+               !passesZero(before, last)) {
       const double turning = nearestToZero(left - width, left + width, value);
       const double least = value(turning);
-      if ((least > 0.0) != (last > 0.0)) {
+      if (passesZero(least, last)) {
         add(zeroBetween(left - width, turning, before, value, slope));
         add(zeroBetween(turning, left + width, least, value, slope));
       }

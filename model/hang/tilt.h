@@ -8,6 +8,11 @@
 
 namespace hangbook::hang {
 
+/// Whether a function that has these two values passes zero between them; zero itself counts as below it.
+constexpr bool passesZero(double one, double other) {
+  return (one > 0.0) != (other > 0.0);
+}
+
 /// How a side-pair's total centre of gravity and the frame's elevation follow from the actuator angle a.
 /// In head coordinates the centre stands at still + share · Rz(pan) · Ry(a) · g, with g the centre of what
 /// hangs from the tilt axis, in frame coordinates.

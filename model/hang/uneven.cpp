@@ -8,8 +8,6 @@
 namespace hangbook::hang {
 namespace {
 
-constexpr double steepestDeg = 60.0;
-
 /// Fore-aft-pair, world coordinates from the front pick at the set tilt.
 struct Pair {
   Vec2 rear;
@@ -41,7 +39,7 @@ std::optional<Uneven> unevenBy(const Bar& bar, const Statics& statics, double ri
   const double weight = statics.mass * standardGravity;
   if (const auto* side = std::get_if<SidePair>(&bar.picks)) {
     const double sine = rise / side->pickSpacing;
-    if (!(std::abs(sine) <= std::sin(toRadians(steepestDeg)))) {
+    if (!standsUneven(sine)) {
       return std::nullopt;
     }
     const double tangent = sine / std::sqrt(1.0 - sine * sine);
@@ -52,7 +50,7 @@ std::optional<Uneven> unevenBy(const Bar& bar, const Statics& statics, double ri
     const Pair pair = pairOf(*two, statics);
     const double sine = std::sin(pair.below) + rise / pair.length;
     // A front pick behind the rear one would rise the other way round: no such bar is turned further.
-    if (!(pair.rear.x < 0.0) || !(std::abs(sine) <= std::sin(toRadians(steepestDeg)))) {
+    if (!isLength(-pair.rear.x) || !standsUneven(sine)) {
       return std::nullopt;
     }
     return turned(pair, statics, std::asin(sine) - pair.below);
@@ -69,7 +67,7 @@ std::optional<double> riseForShare(const Bar& bar, const Statics& statics, doubl
     // turn(centre).x = rearShare · turn(rear).x: the difference of the two, turned, stands upright.
     const Pair pair = pairOf(*two, statics);
     const Vec2 upright = pair.centre - (1.0 - firstShare) * pair.rear;
-    const double radians = std::atan2(upright.x, -upright.z) * -1.0;
+    const double radians = -std::atan2(upright.x, -upright.z);
     rise = pair.length * (std::sin(pair.below + radians) - std::sin(pair.below));
   }
   if (!std::isfinite(rise)) {

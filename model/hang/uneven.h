@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <cmath>
 #include <optional>
 
 #include "hang/hang.h"
@@ -9,6 +10,11 @@
 
 /// Two picks that do not stand as they were set: one hoist ran on, or was never level.
 namespace hangbook::hang {
+
+/// Whether picks may stand so far off level, by the sine of their line's rise: up to 60°. NaN may not.
+inline bool standsUneven(double sine) {
+  return std::abs(sine) <= std::sin(toRadians(60.0));
+}
 
 struct Uneven {
   double turnDeg{};              ///< side-pair: roll, left side up positive; fore-aft-pair: the tilt

@@ -76,4 +76,17 @@ inline constexpr double angleSlackDeg = 1e-9;
 /// Comparing lengths that went through a root: a nanometre.
 inline constexpr double lengthSlack = 1e-9;
 
+/// Whether two angles are the same but for rounding. NaN is like nothing.
+inline bool sameAngle(double oneDeg, double otherDeg) {
+  return std::abs(oneDeg - otherDeg) <= angleSlackDeg;
+}
+/// Whether this is a length, and not what rounding leaves of none. NaN and what is below 0 are none.
+constexpr bool isLength(double metres) {
+  return metres > lengthSlack;
+}
+/// Whether anything can rise by so much: straight down to straight up. NaN is no elevation.
+inline bool isElevation(double deg) {
+  return std::abs(deg) <= 90.0;
+}
+
 } // namespace hangbook::hang

@@ -143,6 +143,13 @@ BOOST_AUTO_TEST_CASE(a_turn_holds_every_place_that_it_brings_about) {
   }
 }
 
+/// 2·5 + 3·7 and, a metre more of each, 3·6 + 4·8.
+BOOST_AUTO_TEST_CASE(a_product_of_places_by_hand) {
+  const Span both = dot(Span2{Span(2.0, 3.0), Span(3.0, 4.0)}, Span2{Span(5.0, 6.0), Span(7.0, 8.0)});
+  BOOST_TEST(both.low == 31.0);
+  BOOST_TEST(both.high == 50.0);
+}
+
 BOOST_AUTO_TEST_CASE(a_span_holds_its_ends) {
   const Span span{1.0, 2.0};
   BOOST_TEST(span.holds(1.0));

@@ -89,7 +89,8 @@ BOOST_AUTO_TEST_CASE(every_link_is_listed_from_the_point_down) {
   }
 }
 
-/// Hardware that the makers' data do not hold is listed, and unproven; nor is its mass known to what is above.
+/// Hardware that the makers' data do not hold is listed, and unproven; nor is its mass known to what is
+/// above.
 BOOST_AUTO_TEST_CASE(hardware_that_nobody_describes_is_listed) {
   const Option option =
       chosen().with([](Snapshot& s) { s.show.hangs[0].rigging[1] = QStringLiteral("strop of the house"); });
