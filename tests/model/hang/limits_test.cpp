@@ -5,10 +5,18 @@
 
 #include <cmath>
 #include <limits>
+#include <numbers>
 
+#include "hang/bridle_parts.h"
+#include "hang/build_moment.h"
 #include "hang/carried.h"
 #include "hang/doubt_picks.h"
+#include "hang/doubt_place.h"
 #include "hang/hang.h"
+#include "hang/joints.h"
+#include "hang/span.h"
+#include "hang/tilt.h"
+#include "hang/uneven.h"
 
 using namespace hangbook::hang;
 
@@ -27,6 +35,23 @@ double lessThan(double value) {
 
 BOOST_AUTO_TEST_SUITE(limits)
 
+BOOST_AUTO_TEST_CASE(a_nanometre_is_no_length) {
+  BOOST_TEST(!isLength(1e-9));
+  BOOST_TEST(isLength(moreThan(1e-9)));
+  BOOST_TEST(!isLength(-1.0));
+  BOOST_TEST(!isLength(unknown));
+}
+
+BOOST_AUTO_TEST_CASE(angles_a_billionth_of_a_degree_apart_are_the_same) {
+  for (const double apart : {1e-9, -1e-9}) {
+    BOOST_TEST(sameAngle(apart, 0.0));
+    BOOST_TEST(sameAngle(0.0, apart));
+    BOOST_TEST(!sameAngle(apart * (1.0 + 1e-15), 0.0));
+  }
+  BOOST_TEST(!sameAngle(5.0, -5.0));
+  BOOST_TEST(!sameAngle(unknown, 0.0));
+}
+
 BOOST_AUTO_TEST_CASE(a_travel_holds_both_its_ends_and_what_rounding_puts_beyond) {
   constexpr Range point{0.0, 0.0};
   BOOST_TEST(point.holds(1e-9));
@@ -34,6 +59,87 @@ BOOST_AUTO_TEST_CASE(a_travel_holds_both_its_ends_and_what_rounding_puts_beyond)
   BOOST_TEST(!point.holds(moreThan(1e-9)));
   BOOST_TEST(!point.holds(lessThan(-1e-9)));
   BOOST_TEST(!point.holds(unknown));
+}
+
+BOOST_AUTO_TEST_CASE(nothing_rises_more_than_straight_up) {
+  for (const double end : {90.0, -90.0}) {
+    BOOST_TEST(isElevation(end));
+    BOOST_TEST(!isElevation(end * (1.0 + 1e-15)));
+  }
+  BOOST_TEST(!isElevation(unknown));
+}
+
+BOOST_AUTO_TEST_CASE(a_micrometre_aside_of_a_metre_is_not_flat) {
+  BOOST_TEST(!parts::isFlat(1e-6, 1.0));
+  BOOST_TEST(parts::isFlat(lessThan(1e-6), 1.0));
+  BOOST_TEST(!parts::isFlat(4e-6, 4.0));
+  BOOST_TEST(parts::isFlat(3.9e-6, 4.0));
+  BOOST_TEST(parts::isFlat(unknown, 1.0));
+}
+
+BOOST_AUTO_TEST_CASE(a_billionth_of_the_load_is_what_rounding_leaves) {
+  BOOST_TEST(!parts::counts(1e-9, 1.0));
+  BOOST_TEST(parts::counts(moreThan(1e-9), 1.0));
+  BOOST_TEST(!parts::counts(4e-9, 4.0));
+  BOOST_TEST(parts::counts(4.1e-9, 4.0));
+}
+
+BOOST_AUTO_TEST_CASE(a_leg_may_hang_slack_and_not_push) {
+  BOOST_TEST(parts::noneBelow0({0.0, 0.0, 0.0}));
+  for (const std::size_t leg : {0U, 1U, 2U}) {
+    std::array<double, 3> tensions{5.0, 5.0, 5.0};
+    tensions.at(leg) = lessThan(0.0);
+    BOOST_TEST(!parts::noneBelow0(tensions));
+    tensions.at(leg) = unknown;
+    BOOST_TEST(!parts::noneBelow0(tensions));
+  }
+}
+
+BOOST_AUTO_TEST_CASE(parts_of_a_load_a_billionth_apart_are_alike) {
+  BOOST_TEST(!isMore(1e-9, 0.0));
+  BOOST_TEST(isMore(moreThan(1e-9), 0.0));
+  BOOST_TEST(!isMore(0.5, 0.5));
+  BOOST_TEST(!isMore(unknown, 0.0));
+}
+
+BOOST_AUTO_TEST_CASE(a_billionth_of_a_newton_metre_turns_no_joint) {
+  BOOST_TEST(!turnsJoint(1e-9));
+  BOOST_TEST(turnsJoint(moreThan(1e-9)));
+  BOOST_TEST(!turnsJoint(-1.0));
+  BOOST_TEST(!turnsJoint(unknown));
+}
+
+BOOST_AUTO_TEST_CASE(picks_may_stand_60_degrees_off_level) {
+  const double steepest = std::sin(toRadians(60.0));
+  for (const double sign : {1.0, -1.0}) {
+    BOOST_TEST(standsUneven(sign * steepest));
+    BOOST_TEST(!standsUneven(sign * moreThan(steepest)));
+  }
+  BOOST_TEST(!standsUneven(unknown));
+}
+
+BOOST_AUTO_TEST_CASE(zero_counts_as_below_it) {
+  BOOST_TEST(passesZero(0.0, 1.0));
+  BOOST_TEST(passesZero(1.0, 0.0));
+  BOOST_TEST(!passesZero(0.0, -1.0));
+  BOOST_TEST(!passesZero(-1.0, 0.0));
+  BOOST_TEST(passesZero(-1.0, 1.0));
+  BOOST_TEST(!passesZero(2.0, 1.0));
+}
+
+BOOST_AUTO_TEST_CASE(a_span_that_touches_0_is_not_above_it) {
+  BOOST_TEST(!Span(0.0, 1.0).above0());
+  BOOST_TEST(Span(moreThan(0.0), 1.0).above0());
+  BOOST_TEST(!Span(unknown, 1.0).above0());
+}
+
+/// Half as far aside as it is away: 30°. As far aside as away, it may lead any way at all.
+BOOST_AUTO_TEST_CASE(a_way_as_uncertain_as_it_is_long_leads_anywhere) {
+  BOOST_TEST(offTurn(0.5, 1.0) == std::numbers::pi / 6.0, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(offTurn(1.0, 1.0) == std::numbers::pi);
+  BOOST_TEST(offTurn(lessThan(1.0), 1.0) < 0.5 * std::numbers::pi);
+  BOOST_TEST(offTurn(unknown, 1.0) == std::numbers::pi);
+  BOOST_TEST(offTurn(0.0, 0.0) == std::numbers::pi);
 }
 
 /// Up to pans and tilts of 30° and actuators of 45° the swing falls steadily with the actuator, and the tilt
