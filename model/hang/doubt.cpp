@@ -41,7 +41,7 @@ Span aimWithin(const UpSpan& up, Span tiltDeg, const PlacedSpan& piece) {
   }
   const Span level = directionOf({up.up.z, up.up.x});
   const Span rise = root(square(up.up.x) + square(up.up.z)) * sine(piece.turnRad + level);
-  return inDegrees({std::asin(std::clamp(rise.low, -1.0, 1.0)), std::asin(std::clamp(rise.high, -1.0, 1.0))});
+  return inDegrees(arcsine(rise));
 }
 
 /// How far the height of anything below the picks is off.

@@ -75,7 +75,7 @@ struct SideWithin {
 double swingFor(double actuator, Turn pan, double sineTilt) {
   const double ahead = std::cos(actuator) * pan.cosine;
   const double above = std::sin(actuator);
-  return std::asin(std::clamp(sineTilt / std::hypot(ahead, above), -1.0, 1.0)) - std::atan2(above, ahead);
+  return arcsine(sineTilt / std::hypot(ahead, above)) - std::atan2(above, ahead);
 }
 
 bool swingFallsSteadily(double tiltDeg, double panDeg, Span actuatorDeg) {
@@ -328,8 +328,7 @@ UpSpan upWithin(const Hang& hang, const Doubts& doubts, const HangingSpan& hangi
       swing = directionOf({-total.z, -total.x}); // sin s = −X/r, cos s = −Z/r
       const SpanTurn swung = turnBy(swing);
       up.up.x = turn.cosine * Span(within.pan.cosine) * swung.sine + turn.sine * swung.cosine;
-      up.tiltDeg = inDegrees(
-          {std::asin(std::clamp(up.up.x.low, -1.0, 1.0)), std::asin(std::clamp(up.up.x.high, -1.0, 1.0))});
+      up.tiltDeg = inDegrees(arcsine(up.up.x));
     }
     up.swingDeg = inDegrees(swing);
     up.left = Span(-within.pan.sine) * sine(swing);

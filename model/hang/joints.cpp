@@ -140,7 +140,7 @@ JointEnd endUnder(const Joint& joint, const Piece& piece, Load load, Vec2 pull) 
 
 double aimOf(const Piece& piece, const Attitude& attitude) {
   const double rise = attitude.forward.z * piece.turn.cosine + attitude.up.z * piece.turn.sine;
-  return toDegrees(std::asin(std::clamp(rise, -1.0, 1.0)));
+  return toDegrees(arcsine(rise));
 }
 
 double pivotTension(const Piece& piece, const ChainLine& line, Vec2 upInPlane, double others) {

@@ -83,6 +83,9 @@ inline Span cosine(Span radians) {
 inline Span sine(Span radians) {
   return cosine(radians - Span(0.5 * std::numbers::pi));
 }
+inline Span arcsine(Span sine) {
+  return {arcsine(sine.low), arcsine(sine.high)};
+}
 inline Span inRadians(Span degrees) {
   return {toRadians(degrees.low), toRadians(degrees.high)};
 }

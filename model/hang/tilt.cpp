@@ -3,6 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
+#include <limits>
+
+#include <boost/math/tools/minima.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 
 namespace hangbook::hang {
 
@@ -31,17 +36,6 @@ double TiltCurve::miss(Turn actuator, double sineWanted) const {
   return -(actuator.cosine * panCosine * total.x + actuator.sine * total.z) - sineWanted * distance;
 }
 
-double TiltCurve::missSlope(Turn actuator, double sineWanted) const {
-  const Vec2 total = headCentre(actuator);
-  const Vec2 turning = quarterTurn(actuator(centre));
-  const Vec2 slope{share * panCosine * turning.x, share * turning.z};
-  const double distance = std::sqrt(dot(total, total));
-  const double distanceSlope = distance > 0.0 ? dot(total, slope) / distance : 0.0;
-  return -(panCosine * (actuator.cosine * slope.x - actuator.sine * total.x) + actuator.sine * slope.z +
-           actuator.cosine * total.z) -
-         sineWanted * distanceSlope;
-}
-
 double TiltCurve::elevationDeg(Turn actuator) const {
   const Vec2 total = headCentre(actuator);
   const double distance = length(total);
@@ -49,43 +43,25 @@ double TiltCurve::elevationDeg(Turn actuator) const {
     return 0.0;
   }
   const double rise = miss(actuator, 0.0) / distance;
-  return toDegrees(std::asin(std::clamp(rise, -1.0, 1.0)));
+  return toDegrees(arcsine(rise));
 }
 
 namespace {
 
-/// A zero between two angles (radians) at which the function has unlike signs: Newton kept inside the
-/// bracket, which halves wherever Newton would leave it or is slow.
-template <class Function, class Slope>
-double zeroBetween(double low, double high, double atLow, Function value, Slope slope) {
-  double angle = 0.5 * (low + high);
-  for (int step = 0; step < 100; ++step) {
-    const double here = value(angle);
-    if (here == 0.0) {
-      return angle;
-    }
-    (passesZero(here, atLow) ? high : low) = angle;
-    const double next = angle - here / slope(angle);
-    const double last = angle;
-    angle = next > low && next < high ? next : 0.5 * (low + high);
-    if (std::abs(angle - last) < 1e-15) {
-      break;
-    }
-  }
-  return angle;
+/// A zero between two angles (radians) at which the function has unlike signs, or is zero.
+template <class Function>
+double zeroBetween(double low, double high, double atLow, double atHigh, Function value) {
+  std::uintmax_t steps = 100;
+  const auto [from, to] = boost::math::tools::toms748_solve(
+      value, low, high, atLow, atHigh, boost::math::tools::eps_tolerance<double>(), steps);
+  return 0.5 * (from + to);
 }
 
-/// Where a function of one sign at both ends and in the middle comes nearest to zero (golden section).
+/// Where a function that has the sign of `side` at both ends comes nearest to zero, or farthest beyond it.
 template <class Function>
-double nearestToZero(double low, double high, Function value) {
-  constexpr double golden = 0.6180339887498949;
-  for (int step = 0; step < 60; ++step) {
-    const double lower = high - golden * (high - low);
-    const double upper = low + golden * (high - low);
-    (std::abs(value(lower)) < std::abs(value(upper)) ? high : low) =
-        std::abs(value(lower)) < std::abs(value(upper)) ? upper : lower;
-  }
-  return 0.5 * (low + high);
+double nearestToZero(double low, double high, double side, Function value) {
+  const auto height = [&](double angle) { return std::copysign(1.0, side) * value(angle); };
+  return boost::math::tools::brent_find_minima(height, low, high, std::numeric_limits<double>::digits).first;
 }
 
 constexpr double cellDeg = 1.5;
@@ -93,16 +69,18 @@ constexpr double cellDeg = 1.5;
 } // namespace
 
 std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double sineWanted) {
-  const double low = toRadians(travelDeg.low);
   const double span = toRadians(travelDeg.high - travelDeg.low);
-  const int cells = std::max(4, static_cast<int>(std::ceil((travelDeg.high - travelDeg.low) / cellDeg)));
-  const double width = span / cells;
+  const int within = std::max(4, static_cast<int>(std::ceil((travelDeg.high - travelDeg.low) / cellDeg)));
+  const double width = span / within;
+  // One cell more at either end: the aim may turn back within the first or last one.
+  const double low = toRadians(travelDeg.low) - width;
+  const int cells = within + 2;
   const auto value = [&](double angle) { return curve.miss(turnBy(angle), sineWanted); };
-  const auto slope = [&](double angle) { return curve.missSlope(turnBy(angle), sineWanted); };
   std::vector<double> found;
   const auto add = [&](double angle) {
     const double deg = std::clamp(toDegrees(angle), travelDeg.low, travelDeg.high);
-    if (found.empty() || !sameAngle(std::max(deg, found.back()), found.back())) {
+    const bool again = !found.empty() && sameAngle(std::max(deg, found.back()), found.back());
+    if (travelDeg.holds(toDegrees(angle)) && !again) {
       found.push_back(deg);
     }
   };
@@ -111,9 +89,6 @@ std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double 
   Turn turn = turnBy(low);
   double before = curve.miss(turn, sineWanted); // value two ends back, then one end back
   double last = before;
-  if (last == 0.0) {
-    add(low);
-  }
   for (int cell = 0; cell < cells; ++cell) {
     turn = {turn.cosine * step.cosine - turn.sine * step.sine,
             turn.sine * step.cosine + turn.cosine * step.sine};
@@ -122,14 +97,14 @@ std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double 
     if (here == 0.0) {
       add(left + width);
     } else if (passesZero(here, last)) { // a zero at `last` itself is found again, and counts once
-      add(zeroBetween(left, left + width, last, value, slope));
+      add(zeroBetween(left, left + width, last, here, value));
     } else if (cell > 0 && std::abs(last) <= std::min(std::abs(before), std::abs(here)) &&
                !passesZero(before, last)) {
-      const double turning = nearestToZero(left - width, left + width, value);
-      const double least = value(turning);
-      if (passesZero(least, last)) {
-        add(zeroBetween(left - width, turning, before, value, slope));
-        add(zeroBetween(turning, left + width, least, value, slope));
+      const double turning = nearestToZero(left - width, left + width, last, value);
+      const double there = value(turning);
+      if (passesZero(there, last)) {
+        add(zeroBetween(left - width, turning, before, there, value));
+        add(zeroBetween(turning, left + width, there, here, value));
       }
     }
     before = last;

@@ -32,8 +32,6 @@ struct TiltCurve {
   /// sin(elevation after the swing) − `sineWanted`, times the distance r of the centre from the pick line:
   /// with the swing sin s = −X/r, cos s = −Z/r this has neither a quotient nor an arc function.
   double miss(Turn actuator, double sineWanted) const;
-  /// Its derivative by the actuator angle in radians.
-  double missSlope(Turn actuator, double sineWanted) const;
   double elevationDeg(Turn actuator) const;
 };
 

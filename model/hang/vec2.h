@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -69,6 +70,11 @@ constexpr double toRadians(double degrees) {
 }
 constexpr double toDegrees(double radians) {
   return radians * (180.0 / std::numbers::pi);
+}
+
+/// Radians of the angle with this sine. Beyond ±1, where rounding alone can bring it, the angle of ±1.
+inline double arcsine(double sine) {
+  return std::asin(std::clamp(sine, -1.0, 1.0));
 }
 
 /// Comparing angles that went through degrees and back: a thousandth of a millionth of a degree.

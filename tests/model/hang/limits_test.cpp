@@ -69,6 +69,19 @@ BOOST_AUTO_TEST_CASE(nothing_rises_more_than_straight_up) {
   BOOST_TEST(!isElevation(unknown));
 }
 
+BOOST_AUTO_TEST_CASE(a_sine_that_rounding_puts_beyond_1_is_that_of_straight_up) {
+  constexpr double straight = 0.5 * std::numbers::pi;
+  BOOST_TEST(arcsine(1.0) == straight);
+  BOOST_TEST(arcsine(1.0 + 1e-12) == straight);
+  BOOST_TEST(arcsine(-1.0 - 1e-12) == -straight);
+  BOOST_TEST(arcsine(lessThan(1.0)) < straight);
+  BOOST_TEST(arcsine(-lessThan(1.0)) > -straight);
+  BOOST_TEST(std::isnan(arcsine(unknown)));
+  const Span within = arcsine(Span(-2.0, 0.5));
+  BOOST_TEST(within.low == -straight);
+  BOOST_TEST(within.high == std::asin(0.5));
+}
+
 BOOST_AUTO_TEST_CASE(a_micrometre_aside_of_a_metre_is_not_flat) {
   BOOST_TEST(!parts::isFlat(1e-6, 1.0));
   BOOST_TEST(parts::isFlat(lessThan(1e-6), 1.0));
