@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "hang/build_moment.h"
 #include "hang/vec2.h"
 #include "options/rig_fold.h"
 #include "options/wind_joints.h"
@@ -154,8 +155,9 @@ std::vector<WindForce::Stretch> WindForce::stretches() const {
 FromDirection WindForce::greatest() const {
   FromDirection most;
   for (const Stretch& each : stretches()) {
-    if (std::hypot(each.forceX, each.forceY) > most.value) {
-      most = {std::hypot(each.forceX, each.forceY), hang::toDegrees(std::atan2(each.forceY, each.forceX))};
+    const double size = std::hypot(each.forceX, each.forceY);
+    if (hang::isMore(size, most.value)) { // of two alike the first, whatever rounding makes of them
+      most = {size, hang::toDegrees(std::atan2(each.forceY, each.forceX))};
     }
   }
   return most;

@@ -97,7 +97,7 @@ void wind(Line& line, const Case& option, const Settled& settled) {
     add(line, force.greatestBelow(0.3, {std::cos(deg), std::sin(deg)}));
   }
   line.number(force.greatestForce().value);
-  line.number(force.forceFrom(force.greatestForce().fromDeg)); // of two alike, either is the first
+  line.number(force.greatestForce().fromDeg);
   for (const hang::SidePush& each : force.below) {
     add(line, each);
   }
