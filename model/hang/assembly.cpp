@@ -3,6 +3,10 @@
 
 namespace hangbook::hang {
 
+Joint heldAt(double deg) {
+  return Pinned{deg, {Vec2{0.1, 0.0}, Vec2{-0.1, 0.0}}};
+}
+
 double fixedAngleDeg(const Joint& joint) {
   if (const auto* seated = std::get_if<Seated>(&joint)) {
     return seated->angleDeg;

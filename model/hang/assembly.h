@@ -45,4 +45,9 @@ void assemble(const Bar& bar, const std::vector<Element>& stack, std::span<const
 /// The angle that a seated or pinned joint is fixed at; 0 for a pivot, whose angle the chain sets.
 double fixedAngleDeg(const Joint& joint);
 
+/// A joint that is held at an angle by whatever, where only what is above it or hangs from it as a whole is
+/// asked for. Two pins stand for its one, with that midway between them: what a roll turns over to one side
+/// is counted from there.
+Joint heldAt(double deg);
+
 } // namespace hangbook::hang

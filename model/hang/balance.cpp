@@ -5,6 +5,7 @@
 #include <cmath>
 #include <string>
 
+#include "hang/span.h"
 #include "hang/tilt.h"
 #include "quantity/error.h"
 #include "quantity/quantity.h"
@@ -44,6 +45,7 @@ constexpr const char* nothingToSettle = "the centre of gravity lies at the pick:
 Attitude turned(Turn tilt, Vec2 at) {
   Attitude attitude;
   attitude.forward = {tilt.cosine, 0.0, tilt.sine};
+  attitude.left = {0.0, 1.0, 0.0};
   attitude.up = {-tilt.sine, 0.0, tilt.cosine};
   const Vec2 origin = tilt(at);
   attitude.origin = {-origin.x, 0.0, -origin.z};
@@ -112,15 +114,13 @@ Balance swungBy(const SidePair& pair, const Assembly& assembly, double actuatorD
 Range tiltReach(const SidePair& pair, const Assembly& assembly, double panDeg) {
   const TiltCurve curve(pair, assembly, panDeg);
   const Range travel = pair.tiltTravelDeg;
+  const auto aimAt = [&](double deg) { return curve.elevationDeg(turnBy(toRadians(deg))); };
   constexpr int parts = 32;
-  Range reach{90.0, -90.0};
-  for (int part = 0; part <= parts; ++part) {
-    const double deg = travel.low + (travel.high - travel.low) * part / parts;
-    const double tilt = curve.elevationDeg(turnBy(toRadians(deg)));
-    reach.low = std::min(reach.low, tilt);
-    reach.high = std::max(reach.high, tilt);
+  Span reach(aimAt(travel.low));
+  for (int part = 1; part <= parts; ++part) {
+    reach = hull(reach, aimAt(travel.low + (travel.high - travel.low) * part / parts));
   }
-  return reach;
+  return {reach.low, reach.high};
 }
 
 double actuatorFor(const SidePair& pair, const Assembly& assembly, double tiltDeg, double panDeg) {

@@ -15,9 +15,9 @@ namespace hangbook::hang {
 /// (forward.z, left.z, up.z).
 struct Attitude {
   Vec3 origin;
-  Vec3 forward{1.0, 0.0, 0.0};
-  Vec3 left{0.0, 1.0, 0.0};
-  Vec3 up{0.0, 0.0, 1.0};
+  Vec3 forward;
+  Vec3 left;
+  Vec3 up;
 
   Vec3 place(Vec2 framePoint) const { return origin + framePoint.x * forward + framePoint.z * up; }
   double height(Vec2 framePoint) const { return origin.z + framePoint.x * forward.z + framePoint.z * up.z; }

@@ -86,12 +86,6 @@ Assembly assembled(const Bar& bar, const std::vector<Element>& stack, std::size_
   return assembly;
 }
 
-/// A joint that somebody holds at an angle, for the settled shape of the others. Two pins stand for its one,
-/// with that midway between them: what a roll turns over to one side is counted from there.
-Joint fixedAt(double deg) {
-  return Pinned{deg, {Vec2{0.1, 0.0}, Vec2{-0.1, 0.0}}};
-}
-
 void spread(BuildStep& step, std::size_t pick, double load) {
   step.most[pick] = std::max(step.most[pick], load);
   step.least[pick] = std::min(step.least[pick], load);
@@ -185,14 +179,14 @@ void BuildUp::closed(BuildStep& step, const Assembly& assembly, Range panDeg, Ra
                      Range tiltDeg) const {
   const double weight = step.mass * standardGravity;
   if (const auto* pair = std::get_if<SidePair>(&bar_->picks)) {
-    // Sideways stands at share · sin(pan) · (turned centre).x; its greatest is at a greatest of both.
+    // What hangs stands sideways at sin(pan) · (turned centre).x; its greatest is at a greatest of both.
     const Range turned = turnedX(assembly.cg, actuatorDeg);
     const Range sine = turnedX({0.0, -1.0}, panDeg);
-    const double share = step.mass != 0.0 ? assembly.mass / step.mass : 0.0;
     const Range sideways = product(sine, turned);
     for (const double each : {sideways.low, sideways.high}) {
-      spread(step, 0, weight * (0.5 + share * each / pair->pickSpacing));
-      spread(step, 1, weight * (0.5 - share * each / pair->pickSpacing));
+      const double across = assembly.mass * standardGravity * each / pair->pickSpacing;
+      spread(step, 0, 0.5 * weight + across);
+      spread(step, 1, 0.5 * weight - across);
     }
   } else if (const auto* two = std::get_if<ForeAftPair>(&bar_->picks)) {
     // The rear share is a ratio of two lines in tan(tilt), hence greatest and least at the ends.
@@ -269,7 +263,7 @@ std::vector<Hang> BuildUp::posesOf(BuildStage stage, std::size_t cabinets) const
   const auto pivot = static_cast<std::size_t>(chain_->held) - 1;
   for (const double deg : swungTo(assembled(*bar_, *stack_, cabinets, chain), pivot)) {
     hangs.push_back(hang);
-    hangs.back().stack[pivot].joint = fixedAt(deg);
+    hangs.back().stack[pivot].joint = heldAt(deg);
   }
   return hangs;
 }

@@ -22,11 +22,6 @@ bool alike(const Element& one, const Element& other) {
   return one.name == other.name && one.mass == other.mass;
 }
 
-/// A joint that is held at an angle by whatever: only the loads above it are asked for.
-Joint fixedAt(double deg) {
-  return Pinned{deg, {Vec2{0.0, 0.0}, Vec2{-0.1, 0.0}}};
-}
-
 bool isHeld(const Hang& hang, std::size_t element) {
   return hang.chain && static_cast<std::size_t>(hang.chain->held) == element + 1;
 }
@@ -84,9 +79,9 @@ private:
     }
     const Range travel = pivot->travelDeg;
     hang.chain.reset();
-    held.joint = fixedAt(travel.low);
+    held.joint = heldAt(travel.low);
     const auto low = loadsOf(hang);
-    held.joint = fixedAt(travel.high);
+    held.joint = heldAt(travel.high);
     return {low, loadsOf(hang)};
   }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <optional>
 #include <vector>
 
 #include <Eigen/Cholesky>
@@ -120,7 +121,7 @@ private:
       return true;
     }
     double share = std::min(1.0, longestStep / size);
-    Eigen::Index stopped = -1;
+    std::optional<Eigen::Index> stopped;
     for (const Eigen::Index i : free_) {
       const double room = full(i) > 0.0 ? high_(i) - angles_(i) : low_(i) - angles_(i);
       if (full(i) != 0.0 && share * std::abs(full(i)) >= std::abs(room)) {
@@ -131,13 +132,13 @@ private:
     if (!taut_ && energy_.chainLengthAt(angles_ + share * full) > limit_) {
       share = shareToTaut(full, share);
       taut_ = true;
-      stopped = -1;
+      stopped.reset();
     }
     angles_ += share * full;
-    if (stopped >= 0) {
-      const bool atHigh = !std::signbit(full(stopped));
-      angles_(stopped) = atHigh ? high_(stopped) : low_(stopped);
-      state_[static_cast<std::size_t>(stopped)] = atHigh ? At::high : At::low;
+    if (stopped) {
+      const bool atHigh = !std::signbit(full(*stopped));
+      angles_(*stopped) = atHigh ? high_(*stopped) : low_(*stopped);
+      state_[static_cast<std::size_t>(*stopped)] = atHigh ? At::high : At::low;
     }
     return false;
   }
@@ -156,7 +157,7 @@ private:
   /// one of them must give that back: the one that lifts the centre least for it.
   bool regain() {
     double cheapest = std::numeric_limits<double>::infinity();
-    Eigen::Index which = -1;
+    std::optional<std::size_t> which;
     for (std::size_t k = 0; k < state_.size(); ++k) {
       const auto i = static_cast<Eigen::Index>(k);
       const double inwards = state_[k] == At::low ? 1.0 : -1.0;
@@ -166,13 +167,13 @@ private:
       const double cost = inwards * slope_(i) / std::abs(chainSlope_(i));
       if (cost < cheapest) {
         cheapest = cost;
-        which = i;
+        which = k;
       }
     }
-    if (which < 0) {
+    if (!which) {
       return false;
     }
-    state_[static_cast<std::size_t>(which)] = At::free;
+    state_[*which] = At::free;
     taut_ = true;
     return true;
   }
@@ -183,7 +184,7 @@ private:
       return true;
     }
     double worst = stillForce;
-    Eigen::Index which = -1;
+    std::optional<std::size_t> which;
     for (std::size_t k = 0; k < state_.size(); ++k) {
       const auto i = static_cast<Eigen::Index>(k);
       if (state_[k] == At::free || !(low_(i) < high_(i))) {
@@ -193,7 +194,7 @@ private:
       const double wrong = state_[k] == At::low ? -push : push;
       if (wrong > worst) {
         worst = wrong;
-        which = i;
+        which = k;
       }
     }
     if (-pull_ > worst) {
@@ -201,10 +202,10 @@ private:
       pull_ = 0.0;
       return true;
     }
-    if (which < 0) {
+    if (!which) {
       return false;
     }
-    state_[static_cast<std::size_t>(which)] = At::free;
+    state_[*which] = At::free;
     return true;
   }
 

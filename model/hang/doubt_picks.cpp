@@ -257,12 +257,12 @@ PickSpans picksWithin(const Hang& hang, const Doubts& doubts, const HangingSpan&
   if (const auto* pair = std::get_if<SidePair>(&hang.bar.picks)) {
     const SideWithin within(*pair, doubts, hanging, 0.0);
     const Span spacing = Span::around(pair->pickSpacing, doubts.frame.place);
-    const Span ahead =
-        panDeg.magnitude() == 0.0 ? Span(0.0) : turned(hanging.centre, turnBy(inRadians(actuatorDeg))).x;
-    const Span aside = sine(inRadians(panDeg)) * ahead / spacing;
-    const Span exact = panDeg.magnitude() == 0.0 ? Span(0.0) : aside;
+    Span aside; // without pan it is exactly none
+    if (panDeg.magnitude() != 0.0) {
+      aside = sine(inRadians(panDeg)) * turned(hanging.centre, turnBy(inRadians(actuatorDeg))).x / spacing;
+    }
     for (std::size_t pick = 0; pick < 2; ++pick) {
-      const Span own = pick == 0 ? exact : -exact;
+      const Span own = pick == 0 ? aside : -aside;
       picks.load[pick] = g * (Span(0.5) * within.head + hanging.mass * (Span(0.5) + own));
       picks.share[pick] = Span(0.5) + within.part * own;
     }
@@ -395,7 +395,7 @@ BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& no
   for (const double end : {tilts.low, tilts.high}) {
     const double rise = std::sin(toRadians(end));
     const double roll = std::sin(toRadians(pan.magnitude()));
-    const Span above{std::sqrt(std::max(0.0, 1.0 - rise * rise - roll * roll)), std::cos(toRadians(end))};
+    const Span above{root(1.0 - rise * rise - roll * roll).low, std::cos(toRadians(end))};
     const Opening opening = openingOf(hang, shape.placed, hang.stack.size(), {Span(rise), above});
     shut = shut && opening.surelyShut;
     freely = freely || opening.freely;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <vector>
 
@@ -63,7 +64,7 @@ HangingSpan hangingSpan(const Hang& hang, const Doubts& doubts, const std::vecto
 /// A chain that holds a pivot: its tension is what all below the pivot ask for, so that what it does at a
 /// joint above is `part` of their moment about the pivot's pin.
 struct ByChain {
-  std::size_t pivot = static_cast<std::size_t>(-1); ///< its element; none: no chain counts
+  std::size_t pivot = std::numeric_limits<std::size_t>::max(); ///< its element; none: no chain counts
   Span part;
 };
 

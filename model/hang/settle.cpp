@@ -187,7 +187,7 @@ bool finite(const Settled& settled) {
     all.see(settled.chain->straight, settled.chain->least);
   }
   for (const SettledJoint& joint : settled.joints) {
-    all.see(joint.angleDeg, joint.aimDeg, joint.contact.value_or(0.0), joint.stop.value_or(0.0));
+    all.see(joint.angleDeg, joint.aimDeg, joint.contact, joint.stop);
     all.see(joint.pinForces[0], joint.pinForces[1]);
   }
   return all.yes();
@@ -251,7 +251,7 @@ Settled settle(const Hang& hang) {
     if (pulled && settled.chain->most > counted) {
       joint.end = endUnder(hang.stack[i].joint, piece, load, pullAtMost);
       if (joint.seated) {
-        restOn(places[i], joint.end->contact.value_or(0.0), joint.end->contact, joint.end->stop);
+        restOn(places[i], joint.end->contact.value(), joint.end->contact, joint.end->stop);
       }
     }
     settled.joints.push_back(joint);

@@ -98,8 +98,7 @@ std::vector<double> actuatorsAt(const TiltCurve& curve, Range travelDeg, double 
       add(left + width);
     } else if (passesZero(here, last)) { // a zero at `last` itself is found again, and counts once
       add(zeroBetween(left, left + width, last, here, value));
-    } else if (cell > 0 && std::abs(last) <= std::min(std::abs(before), std::abs(here)) &&
-               !passesZero(before, last)) {
+    } else if (std::abs(last) <= std::min(std::abs(before), std::abs(here)) && !passesZero(before, last)) {
       const double turning = nearestToZero(left - width, left + width, last, value);
       const double there = value(turning);
       if (passesZero(there, last)) {
