@@ -108,6 +108,16 @@ BOOST_AUTO_TEST_CASE(eachMistakeIsFound) {
   });
 }
 
+/// The bare bar is no hang: that its only cabinet is missing explains nothing.
+BOOST_AUTO_TEST_CASE(theLastCabinetIsNotMissing) {
+  Hang taken = threeBlocks();
+  taken.stack.resize(1);
+  const double bare = 0.5 * taken.bar.frameMass * standardGravity;
+  for (const Change& each : hang::singleChanges(taken, {bare, bare})) {
+    BOOST_TEST((each.kind != ChangeKind::missing));
+  }
+}
+
 BOOST_AUTO_TEST_CASE(aPullAtOnePickAndExchangedCells) {
   const Hang taken = threeBlocks();
   std::array<double, 2> readings = loadsOf(taken);

@@ -106,6 +106,40 @@ BOOST_AUTO_TEST_CASE(the_first_and_the_last_mark_are_marks) {
   BOOST_TEST(!over.longer);
 }
 
+/// Folded back it takes no length, stretched 2 m: of half a metre a link, marks 1 to 4, and the one at which
+/// it is straight counts.
+BOOST_AUTO_TEST_CASE(the_straight_chain_is_a_usable_mark) {
+  const auto marks = usableMarks(alike({0.0, 180.0}), 0.5, 0.0);
+  BOOST_TEST_REQUIRE(marks.size() == 4U);
+  BOOST_TEST(marks.front().mark == 1);
+  BOOST_TEST(marks.back().mark == 4);
+  BOOST_TEST(marks.back().angleDeg == 180.0);
+  // Arms of 1 m and 0.25 m come no nearer than 0.75 m: half a metre a link and a quarter besides is mark 1.
+  PivotTriangle unlike = alike({0.0, 180.0});
+  unlike.eye = 0.25 * unlike.eye;
+  const auto apart = usableMarks(unlike, 0.5, 0.25);
+  BOOST_TEST_REQUIRE(apart.size() == 2U);
+  BOOST_TEST(apart.front().mark == 1);
+  BOOST_TEST(apart.front().angleDeg == 0.0);
+  BOOST_TEST(apart.back().mark == 2);
+}
+
+/// A hundred-millionth of a link is none at two centimetres a link, and is one at a metre.
+BOOST_AUTO_TEST_CASE(beside_a_mark_counts_what_is_a_length) {
+  const PivotTriangle triangle = alike({0.0, 90.0});
+  const auto marksAt = [&](double pitch, double links) {
+    return neighbouringMarks(triangle, pitch, 0.0, toDegrees(2.0 * std::asin(0.5 * pitch * links)));
+  };
+  const NeighbouringMarks same = marksAt(0.02, 20.0 + 2e-8);
+  BOOST_TEST_REQUIRE((same.shorter && same.longer));
+  BOOST_TEST(same.shorter->mark == 20);
+  BOOST_TEST(same.longer->mark == 20);
+  const NeighbouringMarks beside = marksAt(1.0, 1.0 + 2e-8);
+  BOOST_TEST_REQUIRE(beside.shorter.has_value());
+  BOOST_TEST(beside.shorter->mark == 1);
+  BOOST_TEST(!beside.longer); // two metres are half a turn
+}
+
 BOOST_AUTO_TEST_CASE(the_last_mark_still_reaches) {
   BOOST_TEST(firstMarkThatReaches(0.5 * mostMark, 0.5, 0.0).value_or(0) == mostMark);
   BOOST_TEST(!firstMarkThatReaches(0.5 * mostMark + 0.1, 0.5, 0.0).has_value());

@@ -70,6 +70,18 @@ BOOST_AUTO_TEST_CASE(whatIsWetCountsWhereItHurts) {
   BOOST_TEST(joint.most.pinForces[0] == 0.5 * (1.1 * (weight + 490.3325) + 100.0 + 62.5), near);
 }
 
+/// Half a newton on its stop is on its stop: no contact carries, and what the push adds there comes off it.
+BOOST_AUTO_TEST_CASE(whatHardlyRestsOnItsStopRestsThere) {
+  const hang::Hang hang = oneCabinet(hang::Seated{0.0, {-0.8, 0.0}, 0.0});
+  hang::Statics statics = hang::solve(hang);
+  statics.joints[0].contact.reset();
+  statics.joints[0].stop = 0.5;
+  const auto arms = hang::armsOf(hang.stack, 0, hang::layOut(hang, statics), {0.0, {0.0}});
+  const hang::PushedJoint joint = hang::inGust(hang.stack, 0, statics, arms, {ahead}, 1.2).joints[0];
+  BOOST_TEST(*joint.most.contact == 62.5 - 0.5, near);
+  BOOST_TEST(*joint.most.stop == 1.2 * 0.5 + 62.5, near);
+}
+
 /// One that cannot open rests on its stop where the push is more than what shuts it.
 BOOST_AUTO_TEST_CASE(aJointThatCannotOpenComesToItsStop) {
   const hang::Hang hang = oneCabinet(hang::Seated{0.0, {-0.8, 0.0}, 0.0});

@@ -82,6 +82,37 @@ BOOST_AUTO_TEST_CASE(a_sine_that_rounding_puts_beyond_1_is_that_of_straight_up) 
   BOOST_TEST(within.high == std::asin(0.5));
 }
 
+BOOST_AUTO_TEST_CASE(a_turn_of_which_nothing_is_said_turns_nothing) {
+  BOOST_TEST((Turn{}(Vec2{0.3, -0.7}) == Vec2{0.3, -0.7}));
+}
+
+BOOST_AUTO_TEST_CASE(half_a_turn_leaves_nothing_known_but_the_length) {
+  const Span2 half = turnBy(Span(0.0, std::numbers::pi))(Vec2{2.0, 0.0});
+  BOOST_TEST(half.z.low == -2.0);
+  BOOST_TEST(half.z.high == 2.0);
+  const Span2 less = turnBy(Span(0.0, lessThan(std::numbers::pi)))(Vec2{2.0, 0.0});
+  BOOST_TEST(std::abs(less.z.low) < 1e-15);
+  BOOST_TEST(less.z.high == 2.0);
+}
+
+/// Two pieces without a mass between them still hang somewhere: at the first one's place. What may have none,
+/// or some, hangs anywhere.
+BOOST_AUTO_TEST_CASE(what_has_no_mass_hangs_where_it_stands) {
+  Hang hang;
+  hang.bar.frameMass = 0.0;
+  hang.bar.frameCg = {0.25, -0.5};
+  Doubts doubts;
+  doubts.frame.centre = 0.125;
+  const HangingSpan none = hangingSpan(hang, doubts, {}, 0);
+  BOOST_TEST(none.centre.x.low == 0.125);
+  BOOST_TEST(none.centre.x.high == 0.375);
+  hang.bar.frameMass = 10.0;
+  doubts.frame.lighter = 10.0;
+  const HangingSpan perhaps = hangingSpan(hang, doubts, {}, 0);
+  BOOST_TEST(std::isinf(perhaps.centre.x.high));
+  BOOST_TEST(std::isinf(perhaps.centre.z.low));
+}
+
 BOOST_AUTO_TEST_CASE(a_micrometre_aside_of_a_metre_is_not_flat) {
   BOOST_TEST(!parts::isFlat(1e-6, 1.0));
   BOOST_TEST(parts::isFlat(lessThan(1e-6), 1.0));
