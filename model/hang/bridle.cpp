@@ -36,7 +36,7 @@ void checkBridle(std::span<const Vec3> points, Vec3 load, std::size_t least) {
       throw Error(Trouble::badInput, "must lie within 1000 m", key);
     }
     for (std::size_t j = 0; j < i; ++j) {
-      if (isFlat((vector(points[i]) - vector(points[j])).norm(), 1.0)) {
+      if (isFlat((vector(points[i]) - vector(points[j])).norm())) {
         throw Error(Trouble::badInput, "stands where another one does", key);
       }
     }
@@ -78,7 +78,7 @@ Bridle bridleAt(std::span<const Vec3> points, Vec3 apex, Vec3 load) {
   MatrixXd ways(3, count);
   for (Eigen::Index i = 0; i < count; ++i) {
     const Vector3d up = parts::vector(points[static_cast<std::size_t>(i)]) - at;
-    if (parts::isFlat(up.norm(), 1.0)) {
+    if (parts::isFlat(up.norm())) {
       throw Error(Trouble::badInput, "stands at a point: that is no bridle", "apex");
     }
     ways.col(i) = up.normalized();

@@ -24,7 +24,7 @@ inline Vec3 place(const Eigen::Vector3d& vector) {
 inline constexpr double flattest = 1e-6;
 
 /// Whether so much to a side is nothing beside `along`. NaN is nothing.
-inline bool isFlat(double across, double along) {
+inline bool isFlat(double across, double along = 1.0) {
   return !(across >= flattest * along);
 }
 /// Whether a force of so much counts beside the load, or is what the balance leaves by rounding.

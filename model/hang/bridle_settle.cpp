@@ -99,7 +99,7 @@ std::optional<Held> heldByAll(const std::vector<Leg>& legs, const Vector3d& load
     ways.col(i) = (legs[static_cast<std::size_t>(i)].point - held.apex).normalized();
   }
   const Eigen::FullPivLU<Matrix3d> solver(ways);
-  if (parts::isFlat(std::abs(ways.determinant()), 1.0)) {
+  if (parts::isFlat(std::abs(ways.determinant()))) {
     return std::nullopt;
   }
   const Vector3d tension = solver.solve(-load);

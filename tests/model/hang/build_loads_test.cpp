@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -316,6 +317,53 @@ BOOST_AUTO_TEST_CASE(openJointsMoveTheLoad) {
   const BuildStep& two = stepAt(steps, BuildStage::stacked, 2);
   BOOST_TEST(two.most[0] == settled.pickLoads[0].load, boost::test_tools::tolerance(1e-9));
   BOOST_TEST(settled.pickLoads[0].load > statics.pickLoads[0].load * 1.01);
+}
+
+/// Before anything hangs, the bare bar's loads are known, whatever opens later.
+BOOST_AUTO_TEST_CASE(theBareBarIsKnown) {
+  Hang hang = foreAft();
+  hang.stack = {block(60.0, -0.3)};
+  hang.stack[0].joint = hang::Seated{0.0, {-0.7, 0.0}, 3.0};
+  const auto steps = hang::buildSteps(hang, hang::solve(hang));
+  const BuildStep& bare = stepAt(steps, BuildStage::stacked, 0);
+  BOOST_TEST(bare.most[0] == 25.0 * g, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(bare.least[1] == 25.0 * g, boost::test_tools::tolerance(1e-9));
+}
+
+/// The first joint counts as any other: opens it as far as it likes, nothing is known of what it carries.
+BOOST_AUTO_TEST_CASE(theFirstJointMayOpenFreelyToo) {
+  Hang hang = foreAft();
+  hang.stack = {block(60.0, -0.3)};
+  hang.stack[0].joint = hang::Seated{0.0, {-0.7, 0.0}, 90.0};
+  const auto worst = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, hang::solve(hang));
+  BOOST_TEST(worst.carried.unknown.has_value());
+  hang.stack[0].joint = hang::Seated{0.0, {-0.7, 0.0}, 89.0};
+  const auto known = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, hang::solve(hang));
+  BOOST_TEST(!known.carried.unknown.has_value());
+}
+
+/// On its way from level to 30° nose down a joint shuts; what hangs below it turns by more than the bar.
+BOOST_AUTO_TEST_CASE(whatShutsOnTheWayIsLookedAtOnTheWay) {
+  Hang hang = foreAft();
+  hang.stack = {block(60.0, -0.3), block(60.0, -0.3)};
+  hang.stack[0].joint = hang::Seated{0.0, {-0.7, 0.0}, 12.0};
+  hang.stack[1].cg = {-0.75, -0.1};
+  hang.set.tiltDeg = -40.0;
+  const auto statics = hang::asStatics(hang::settle(hang));
+  const auto carried = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics).carried;
+  BOOST_REQUIRE(!carried.unknown.has_value());
+  std::array<double, 2> most{};
+  for (int i = 0; i <= 400; ++i) {
+    Hang pose = hang;
+    pose.set.tiltDeg = -0.1 * i;
+    const auto there = hang::carriedBy(hang::standing(pose));
+    for (const std::size_t pin : {0U, 1U}) {
+      most[pin] = std::max(most[pin], there.joints[1].pins[pin]);
+    }
+  }
+  for (const std::size_t pin : {0U, 1U}) {
+    BOOST_TEST(carried.joints[1].most.pins[pin] == most[pin], boost::test_tools::tolerance(1e-3));
+  }
 }
 
 /// A joint that opens as far as it likes: how far is not known, and so is what the picks carry then.

@@ -114,6 +114,8 @@ BOOST_AUTO_TEST_CASE(what_has_no_mass_hangs_where_it_stands) {
 }
 
 BOOST_AUTO_TEST_CASE(a_micrometre_aside_of_a_metre_is_not_flat) {
+  BOOST_TEST(!parts::isFlat(1e-6));
+  BOOST_TEST(parts::isFlat(lessThan(1e-6)));
   BOOST_TEST(!parts::isFlat(1e-6, 1.0));
   BOOST_TEST(parts::isFlat(lessThan(1e-6), 1.0));
   BOOST_TEST(!parts::isFlat(4e-6, 4.0));

@@ -75,6 +75,15 @@ BOOST_AUTO_TEST_CASE(a_joint_that_cannot_open_hangs_on_its_stop) {
   BOOST_TEST(settled.joints[0].stop.value() == 50.0 * g, boost::test_tools::tolerance(1e-12));
 }
 
+/// Its centre straight under its pin: the joint that cannot open touches its contact, and no stop carries.
+BOOST_AUTO_TEST_CASE(a_joint_that_nothing_turns_touches_its_contact) {
+  hang::Hang hang = oneSeated(0.0);
+  hang.stack[0].cg.x = 0.0;
+  const hang::Settled settled = hang::settle(hang);
+  BOOST_TEST(settled.joints[0].contact.value() == 0.0);
+  BOOST_TEST(!settled.joints[0].stop.has_value());
+}
+
 BOOST_AUTO_TEST_CASE(a_joint_that_gravity_shuts_stays_shut) {
   hang::Hang hang = oneSeated(20.0);
   hang.stack[0].cg.x = 0.2;
