@@ -2,6 +2,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include <cmath>
+#include <string>
 
 #include "hang/joints.h"
 #include "hang/solve.h"
@@ -85,6 +86,18 @@ BOOST_AUTO_TEST_CASE(a_joint_that_gravity_and_chain_both_open_is_not_possible) {
   hang.bar.chainAnchor = hang::Vec2{0.8, -0.5}; // pulls the foot forward under the pin: nose up
   hang.chain = hang::Chain{0.1, 0.0, 16, 1};
   BOOST_CHECK_EXCEPTION(hang::solve(hang), Error, notPossible);
+}
+
+/// The refusal names the joint as the crew counts, from 1.
+BOOST_AUTO_TEST_CASE(what_no_chain_closes_is_named) {
+  hang::Hang hang = oneSeated(-0.4);
+  hang.bar.chainAnchor = hang::Vec2{0.8, 0.0};
+  hang.stack[0].chainEye = hang::Vec2{-0.2, 0.0}; // its line runs through the pin
+  hang.chain = hang::Chain{0.02, 1.0, 10, 1};
+  BOOST_CHECK_EXCEPTION(hang::solve(hang), Error, [](const Error& error) {
+    return std::string(error.what()) ==
+           "gravity opens the seated joint of element 1, and the chain does not close it";
+  });
 }
 
 BOOST_AUTO_TEST_CASE(joints_below_the_chain_get_no_help_from_it) {
