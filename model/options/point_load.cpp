@@ -84,10 +84,10 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
           : QStringLiteral("Point %1 carries %2 at rest%3 (pick %4 + hoist %5 + chain %6 + rigging %7)")
                 .arg(point.name, inKn(carriedAtMost(option, *settled, trimM, carrier)),
                      when.isEmpty() ? QString() : QStringLiteral(" at its most, ") + when)
-                .arg(result.parts[0].kn, 0, 'f', 2)
-                .arg(result.parts[1].kn, 0, 'f', 2)
-                .arg(result.parts[2].kn, 0, 'f', 2)
-                .arg(result.parts[3].kn, 0, 'f', 2);
+                .arg(QString::number(result.parts[0].kn, 'f', 2))
+                .arg(QString::number(result.parts[1].kn, 'f', 2))
+                .arg(QString::number(result.parts[2].kn, 'f', 2))
+                .arg(QString::number(result.parts[3].kn, 'f', 2));
   if (first.leg >= 0 && use.why != loadUnknown) {
     text += QStringLiteral(", by a bridle's leg that also pulls it %1 sideways")
                 .arg(inKn(result.horizontalKn * 1000.0));

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <functional>
+#include <iterator>
+#include <tuple>
 
 #include "options/easing_lever.h"
 #include "quantity/error.h"
@@ -185,11 +187,11 @@ std::vector<Reserve> reservesOf(const Snapshot& snapshot, const Option& option, 
   for (std::size_t i = 0; i < ways.size(); ++i) {
     all.push_back(walker.walk(ways[i], static_cast<double>(i) / static_cast<double>(ways.size())));
   }
-  std::stable_sort(all.begin(), all.end(), [](const Reserve& one, const Reserve& other) {
-    if ((one.steps == 0) != (other.steps == 0)) {
-      return one.steps > 0;
-    }
-    return one.unit == other.unit && one.steps < other.steps;
+  // What breaks at all comes first; what is counted alike stands together, the nearest before.
+  QStringList units;
+  std::ranges::transform(all, std::back_inserter(units), &Reserve::unit);
+  std::ranges::stable_sort(all, {}, [&units](const Reserve& each) {
+    return std::tuple(each.steps == 0, units.indexOf(each.unit), each.steps);
   });
   return all;
 }

@@ -26,11 +26,12 @@ public:
     return value ? inMetres(*value) : note(what);
   }
   hang::Vec2 place(const std::optional<Position>& value, const QString& what) {
-    return value ? place(*value) : hang::Vec2{note(what), 0.0};
+    return value ? place(*value) : hang::Vec2{note(what), notKnown};
   }
   static hang::Vec2 place(const Position& value) { return {inMetres(value.x), inMetres(value.z)}; }
   hang::Range range(const std::optional<std::array<Angle, 2>>& value, const QString& what) {
-    return value ? hang::Range{inDegrees((*value)[0]), inDegrees((*value)[1])} : hang::Range{note(what), 0.0};
+    return value ? hang::Range{inDegrees((*value)[0]), inDegrees((*value)[1])}
+                 : hang::Range{note(what), notKnown};
   }
   double note(const QString& what) {
     if (!missing_.contains(what)) {
@@ -217,10 +218,8 @@ Rig rigFor(const Stack& stack, const catalogue::BarType& bar, const catalogue::P
   // distance of the picks.
   if (const auto* pair = std::get_if<hang::ForeAftPair>(&rig.hang.bar.picks); pair && bar.hoistOffsetLimit) {
     const double distance = hang::length(pair->frontPick - pair->rearPick);
-    const double sine = distance > 0.0 ? inMetres(*bar.hoistOffsetLimit) / distance : 1.0;
-    if (sine < std::sin(hang::toRadians(rig.foreAftReachDeg))) {
-      rig.foreAftReachDeg = hang::toDegrees(std::asin(sine));
-    }
+    const double reach = hang::toDegrees(hang::arcsine(inMetres(*bar.hoistOffsetLimit) / distance));
+    rig.foreAftReachDeg = std::min(rig.foreAftReachDeg, reach); // picks at one place set none
   }
   if (bar.tiltStep && inDegrees(*bar.tiltStep) > 0.0) {
     rig.tiltStepDeg = inDegrees(*bar.tiltStep);

@@ -88,7 +88,7 @@ private:
   template <class Kept>
   Kept* in(std::vector<Kept>& all, const Settled& settled) const {
     const auto place = &settled - settings_.data();
-    const bool ours = !settings_.empty() && std::less_equal<>()(settings_.data(), &settled) &&
+    const bool ours = std::less_equal<>()(settings_.data(), &settled) &&
                       std::less<>()(&settled, settings_.data() + settings_.size());
     return ours ? &all[static_cast<std::size_t>(place)] : nullptr;
   }

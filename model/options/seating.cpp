@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
+#include <utility>
 
 namespace hangbook::options {
 namespace {
@@ -75,14 +77,14 @@ double SweptSection::partNearest(double behind, Plan origin, Plan bearing) const
     parts[4] = partOf(middle - around);
   }
   double best{};
-  double least = std::numeric_limits<double>::infinity();
+  std::pair least(true, std::numeric_limits<double>::infinity());
   for (const double part : parts) {
     if (!(std::abs(part) <= 0.5)) {
       continue;
     }
     const Plan from = minus(placeOf(behind, part), origin);
     // What lies behind the hang comes after all that lies before it.
-    const double off = std::abs(leftOf(bearing, from)) + (along(from, bearing) > 0.0 ? 0.0 : 1e6);
+    const std::pair off(!(along(from, bearing) > 0.0), std::abs(leftOf(bearing, from)));
     if (off < least) {
       least = off;
       best = part;

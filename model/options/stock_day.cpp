@@ -100,7 +100,7 @@ private:
 };
 
 Shortage shortageOf(const Demand& demand, const TypeOnDay& type, QDate day) {
-  Shortage lack{demand.tour, demand.show, type.kind, type.type, day, -type.free(), 0, 0, 0};
+  Shortage lack{demand.tour, demand.show, type.kind, type.type, day, -type.free()};
   lack.examine = std::min(lack.lacking, type.due);
   lack.release = std::min(lack.lacking - lack.examine, type.quarantined);
   lack.hire = lack.lacking - lack.examine - lack.release;

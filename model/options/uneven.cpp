@@ -32,8 +32,7 @@ std::optional<hang::Uneven> unevenBy(const Case& option, double difference, cons
   hang::SidePair pair;
   pair.pickSpacing = spacingOf(option);
   bar.picks = pair;
-  return std::isfinite(difference) && pair.pickSpacing > 0.0 ? hang::unevenBy(bar, level, difference)
-                                                             : std::nullopt;
+  return hang::unevenBy(bar, level, difference);
 }
 
 /// What the picks of a level pair carry where the left one stands so much higher.
@@ -151,7 +150,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   finding.text =
       QStringLiteral("With the %1 hoist %2 cm higher the hang rolls %3 and the picks take %4 and %5. %6")
           .arg(use.which % 2 == 0 ? QStringLiteral("left") : QStringLiteral("right"))
-          .arg(difference.value * 100.0, 0, 'f', 1)
+          .arg(QString::number(difference.value * 100.0, 'f', 1))
           .arg(inDeg(unevenBy(option, by, settled->statics)->turnDeg), inKn(pickLoad(uneven, 0)),
                inKn(pickLoad(uneven, 1)), told.text);
   return finding;

@@ -16,10 +16,6 @@ double weightIn(const std::optional<Mass>& mass) {
   return mass && inKilograms(*mass) >= 0.0 ? inNewtons(weightOf(*mass)) : notKnown;
 }
 
-double forceIn(const std::optional<Force>& force) {
-  return force && inNewtons(*force) >= 0.0 ? inNewtons(*force) : notKnown;
-}
-
 Factor houseFactor(const House& house, const char* id) {
   const HouseValue found = house.figure(QString::fromLatin1(id));
   if (found.unsignedAlone) {
@@ -76,7 +72,7 @@ Factor overPeople(const std::optional<bool>& peopleBeneath, const Factor& part) 
 Piece pieceNamed(const catalogue::Catalogue& catalogue, const QString& name) {
   const catalogue::HardwareType* type = catalogue::find(catalogue.hardware, name);
   return type == nullptr ? Piece{name, notKnown, {}, nullptr}
-                         : Piece{name, forceIn(type->limit), type->source.text, type};
+                         : Piece{name, limitIn(type->limit), type->source.text, type};
 }
 
 /// Nobody beneath, or a hoist whose class needs none.
@@ -164,7 +160,7 @@ std::shared_ptr<const WeightLimits> weightLimits(const Case& option) {
   lookUpHardware(option, *limits);
   limits->pointsHaveSource = true;
   for (const Carrier& carrier : option.carriers) {
-    limits->capacity.push_back(forceIn(carrier.point->capacity));
+    limits->capacity.push_back(limitIn(carrier.point->capacity));
     limits->pointsHaveSource = limits->pointsHaveSource && !carrier.point->source.text.isEmpty();
   }
   if (option.points.size() == 2) {

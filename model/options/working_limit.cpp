@@ -52,9 +52,12 @@ const WorkingCoefficient& coefficientOf(const CoefficientTable& table, const cat
   return table.chain;
 }
 
+double limitIn(const std::optional<Force>& stated) {
+  return stated && inNewtons(*stated) >= 0.0 ? inNewtons(*stated) : notKnown;
+}
+
 double usableLimit(const WeightLimits& limits, const catalogue::HardwareType& type) {
-  const double limit = type.limit && inNewtons(*type.limit) >= 0.0 ? inNewtons(*type.limit) : notKnown;
-  return limit * partOf(limits, type);
+  return limitIn(type.limit) * partOf(limits, type);
 }
 
 double usableLimit(const WeightLimits& limits, const Piece& piece) {

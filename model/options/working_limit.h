@@ -29,6 +29,10 @@ const CoefficientTable* coefficientTable(double number);
 /// The table's row for a piece. A sling counts as fibre, the stricter, since its material is not stated.
 const WorkingCoefficient& coefficientOf(const CoefficientTable& table, const catalogue::HardwareType& type);
 
+/// A maker's or venue's limit, N. One below 0 is a slip, and a slip is not a figure: `notKnown`, as where
+/// none is stated.
+double limitIn(const std::optional<Force>& stated);
+
 /// The working load limit × the part that may be used here, N. Over people the part is the least of the
 /// house's and (the maker's design factor, or where it is not stated the table's without people) ÷ the
 /// table's with people. Where nobody is beneath, all of it; but no more than the table's coefficient leaves

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <ranges>
 
 #include "options/ways.h"
 
@@ -48,13 +49,9 @@ bool belongs(const venue::Point& point, const ZoneLoad& zone) {
 }
 
 const Choice* choiceOf(const Snapshot& snapshot, const QString& hang) {
-  const Choice* newest = nullptr;
-  for (const Choice& choice : snapshot.choices) {
-    if (choice.hang == hang && (newest == nullptr || choice.revision > newest->revision)) {
-      newest = &choice;
-    }
-  }
-  return newest;
+  auto own = snapshot.choices | std::views::filter([&](const Choice& each) { return each.hang == hang; });
+  const auto newest = std::ranges::max_element(own, {}, &Choice::revision);
+  return newest == own.end() ? nullptr : &*newest;
 }
 
 const venue::Point* pointNamed(const venue::Venue& venue, const QString& name) {
