@@ -3,9 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <string>
+#include <vector>
 
-#include "hang/span.h"
+#include <boost/math/tools/minima.hpp>
+
 #include "hang/tilt.h"
 #include "quantity/error.h"
 #include "quantity/quantity.h"
@@ -116,11 +119,22 @@ Range tiltReach(const SidePair& pair, const Assembly& assembly, double panDeg) {
   const Range travel = pair.tiltTravelDeg;
   const auto aimAt = [&](double deg) { return curve.elevationDeg(turnBy(toRadians(deg))); };
   constexpr int parts = 32;
-  Span reach(aimAt(travel.low));
-  for (int part = 1; part <= parts; ++part) {
-    reach = hull(reach, aimAt(travel.low + (travel.high - travel.low) * part / parts));
-  }
-  return {reach.low, reach.high};
+  const auto at = [&](int part) { return travel.low + (travel.high - travel.low) * part / parts; };
+  // The highest aim in one direction of counting; the lowest is the highest of what is turned about.
+  const auto highest = [&](double sign) {
+    std::vector<double> aims;
+    for (int part = 0; part <= parts; ++part) {
+      aims.push_back(sign * aimAt(at(part)));
+    }
+    const auto best = static_cast<int>(std::ranges::max_element(aims) - aims.begin());
+    const auto below = [&](double deg) { return -sign * aimAt(deg); };
+    const double between = -boost::math::tools::brent_find_minima(below, at(std::max(best - 1, 0)),
+                                                                  at(std::min(best + 1, parts)),
+                                                                  std::numeric_limits<double>::digits)
+                                .second;
+    return std::max(aims[static_cast<std::size_t>(best)], between);
+  };
+  return {-highest(-1.0), highest(1.0)};
 }
 
 double actuatorFor(const SidePair& pair, const Assembly& assembly, double tiltDeg, double panDeg) {

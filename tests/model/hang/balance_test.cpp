@@ -120,7 +120,8 @@ BOOST_AUTO_TEST_CASE(every_actuator_that_gives_a_tilt_is_found_near_its_highest_
     auto& pair = std::get<hang::SidePair>(hang.bar.picks);
     pair.tiltTravelDeg = {-random.between(20.0, 170.0), random.between(20.0, 170.0)};
     pair.headMass *= random.between(1.0, 12.0);
-    const hang::TiltCurve curve(pair, solverOf(hang).assembly(), random.between(-25.0, 25.0));
+    const double panDeg = random.between(-25.0, 25.0);
+    const hang::TiltCurve curve(pair, solverOf(hang).assembly(), panDeg);
     std::vector<double> aims;
     constexpr int steps = 4000;
     for (int step = 0; step <= steps; ++step) {
@@ -129,6 +130,10 @@ BOOST_AUTO_TEST_CASE(every_actuator_that_gives_a_tilt_is_found_near_its_highest_
       aims.push_back(curve.elevationDeg(hang::turnBy(hang::toRadians(deg))));
     }
     const auto [lowest, highest] = std::ranges::minmax(aims);
+    // The reach is no less than any step's aim, and no more than the aim can turn back between two steps.
+    const hang::Range reach = hang::tiltReach(pair, solverOf(hang).assembly(), panDeg);
+    BOOST_TEST((reach.low <= lowest + 1e-9 && reach.low > lowest - 1e-3));
+    BOOST_TEST((reach.high >= highest - 1e-9 && reach.high < highest + 1e-3));
     for (const double below : {1e-4, 1e-3, 1e-2, 0.3}) {
       for (const double tilt : {highest - below, lowest + below}) {
         std::size_t passed = 0;
@@ -158,7 +163,7 @@ BOOST_AUTO_TEST_CASE(no_reachable_tilt_is_called_out_of_reach) {
       BOOST_TEST(std::abs(solver.at(tilted(tilt, pan)).tiltDeg - tilt) < 1e-9);
       const auto& pair = std::get<hang::SidePair>(hang.bar.picks);
       const hang::Range reach = hang::tiltReach(pair, solver.assembly(), pan);
-      BOOST_TEST((tilt > reach.low - 0.01 && tilt < reach.high + 0.01));
+      BOOST_TEST((tilt > reach.low - 1e-9 && tilt < reach.high + 1e-9));
       ++asked;
     }
   }
