@@ -26,12 +26,19 @@ public:
     return value ? inMetres(*value) : note(what);
   }
   hang::Vec2 place(const std::optional<Position>& value, const QString& what) {
-    return value ? place(*value) : hang::Vec2{note(what), notKnown};
+    if (!value) {
+      note(what);
+      return {};
+    }
+    return place(*value);
   }
   static hang::Vec2 place(const Position& value) { return {inMetres(value.x), inMetres(value.z)}; }
   hang::Range range(const std::optional<std::array<Angle, 2>>& value, const QString& what) {
-    return value ? hang::Range{inDegrees((*value)[0]), inDegrees((*value)[1])}
-                 : hang::Range{note(what), notKnown};
+    if (!value) {
+      note(what);
+      return {};
+    }
+    return {inDegrees((*value)[0]), inDegrees((*value)[1])};
   }
   double note(const QString& what) {
     if (!missing_.contains(what)) {

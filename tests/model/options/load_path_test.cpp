@@ -180,6 +180,11 @@ BOOST_AUTO_TEST_CASE(the_part_that_may_be_used) {
   limits.coefficients = options::coefficientTable(1.0);
   limits.accessory.value = 0.5;
   BOOST_TEST(options::usableLimit(limits, shackle) == 20000.0, near(1e-12)); // 5 of 10
+  // No load at all is a limit, below that is a slip.
+  BOOST_TEST(options::limitIn(newtons(0.0)) == 0.0);
+  BOOST_TEST(options::limitIn(newtons(0.25)) == 0.25);
+  BOOST_TEST(std::isnan(options::limitIn(newtons(-0.25))));
+  BOOST_TEST(std::isnan(options::limitIn(std::nullopt)));
   shackle.designFactor = 6.0;
   BOOST_TEST(options::usableLimit(limits, shackle) == 20000.0, near(1e-12)); // the house's half stands
   shackle.designFactor = 4.0;

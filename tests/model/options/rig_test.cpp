@@ -3,7 +3,9 @@
 // tried.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "options/house_figures.h"
 #include "options/rig.h"
@@ -61,6 +63,94 @@ BOOST_AUTO_TEST_CASE(a_fore_aft_pair_is_tried_as_far_as_its_hoists_may_differ) {
   BOOST_TEST(reach(0.35, 0.4, -0.6, 0.0) == 20.0); // beyond, nobody hangs anything
   BOOST_TEST(reach(5.0, 0.4, -0.6, 0.0) == 20.0);
   BOOST_TEST(reach(0.0, 0.4, -0.6, 0.0) == 0.0);
+  BOOST_TEST(reach(0.1, 0.4, 0.4, 0.0) == 20.0); // two picks in one place set no angle
+}
+
+/// Half degrees within ±10°: 10° itself is one of them, though it comes out of a sine. Where only level lies
+/// on the grid, nothing is said against it; where not even that does, it is said.
+BOOST_AUTO_TEST_CASE(the_ends_of_the_tilts_are_on_the_grid) {
+  Snapshot show = testing::smallHarbourShow();
+  catalogue::BarType& bar = show.catalogue.bars.front();
+  catalogue::PickArrangement& two = bar.arrangements.front();
+  two.picks = catalogue::Picks::foreAftPair;
+  two.front = catalogue::Position{metres(0.5), metres(0)};
+  two.rear = catalogue::Position{metres(-0.5), metres(0)};
+  bar.hoistOffsetLimit = metres(std::sin(hang::toRadians(10.0)));
+  Rig rig = rigOf(show);
+  const auto tilts = [&](double stepDeg) {
+    rig.tiltStepDeg = stepDeg;
+    const options::Settings all = options::settingsOf(rig, 0.0);
+    std::vector<double> found;
+    for (const options::Settled& each : all.settled) {
+      found.push_back(each.setting.tiltDeg);
+    }
+    BOOST_TEST(!all.impossible.contains(QStringLiteral("no tilt on the grid")));
+    return found;
+  };
+  const std::vector<double> half = tilts(0.5);
+  BOOST_REQUIRE(!half.empty());
+  BOOST_TEST(std::ranges::max(half) == 10.0);
+  BOOST_TEST(std::ranges::min(half) == -10.0);
+  BOOST_TEST(std::ranges::max(tilts(50.0)) == 0.0);
+}
+
+BOOST_AUTO_TEST_CASE(a_place_that_nobody_stated_is_no_place) {
+  Snapshot show = testing::smallHarbourShow();
+  show.catalogue.bars.front().frameCentreOfGravity.reset();
+  for (catalogue::CabinetType& each : show.catalogue.cabinets) {
+    each.centreOfGravity.reset();
+  }
+  const Rig rig = rigOf(show);
+  BOOST_TEST(rig.missing.contains(QStringLiteral("centre of gravity of ") +
+                                  QString::fromStdString(rig.hang.stack.front().name)));
+}
+
+/// A frame and a chain without mass leave its centre where the maker has it; each that has some draws it.
+BOOST_AUTO_TEST_CASE(the_chain_in_its_bag_draws_the_frames_centre) {
+  Snapshot show = testing::smallHarbourShow();
+  catalogue::BarType& bar = show.catalogue.bars.front();
+  catalogue::ChainType& chain = show.catalogue.chains.front();
+  bar.frameMass = kilograms(0);
+  bar.frameCentreOfGravity = catalogue::Position{metres(0.25), metres(-0.5)};
+  bar.chainAnchor = catalogue::Position{metres(-0.75), metres(0.5)};
+  show.show.hangs.front().cableMass = kilograms(0);
+  chain.mass = kilogramsPerMetre(0);
+  chain.pitch = metres(0.02);
+  chain.links = 50;
+  const hang::Bar none = rigOf(show).hang.bar;
+  BOOST_TEST(none.frameMass == 0.0);
+  BOOST_TEST((none.frameCg == hang::Vec2{0.25, -0.5}));
+  bar.frameMass = kilograms(3);
+  chain.mass = kilogramsPerMetre(1); // one metre of it: 1 kg
+  const hang::Bar drawn = rigOf(show).hang.bar;
+  BOOST_TEST(drawn.frameMass == 4.0, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(std::abs(drawn.frameCg.x) < 1e-12);
+  BOOST_TEST(drawn.frameCg.z == -0.25, boost::test_tools::tolerance(1e-12));
+}
+
+/// Of two cabinets the upper one needs its lower pin; the last one needs none.
+BOOST_AUTO_TEST_CASE(all_but_the_last_need_their_lower_pin) {
+  const Snapshot show = testing::smallHarbourShow();
+  const catalogue::BarType& bar = show.catalogue.bars.front();
+  const options::House house(show.tour.house, show.venue.house, show.show.house);
+  catalogue::CabinetType upper = show.catalogue.cabinets.front();
+  catalogue::CabinetType last = upper;
+  last.name = QStringLiteral("last");
+  for (catalogue::CabinetType* each : {&upper, &last}) {
+    each->nextPin.reset();
+    each->outline.resize(3);
+  }
+  catalogue::Join join;
+  join.kind = catalogue::JointKind::pinned;
+  options::Stack stack = options::stacksOf(show.catalogue, show.catalogue.tables.front()).back();
+  stack.cabinets = {&upper, &last};
+  stack.joins = {&join, &join};
+  stack.held = 0;
+  const Rig rig =
+      options::rigFor(stack, bar, bar.arrangements.front(), nullptr, show.show.hangs.front(), show, house);
+  BOOST_TEST(rig.missing.contains(QStringLiteral("lower pin of ") + upper.name));
+  BOOST_TEST(!rig.missing.contains(QStringLiteral("lower pin of last")));
+  BOOST_TEST(!rig.missing.contains(QStringLiteral("outline of last"))); // three corners are one
 }
 
 /// A chain on a joint that has no travel is tried at the one mark that reaches; in doubt, at the one that

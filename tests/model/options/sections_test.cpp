@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <random>
 
 #include "options/cover.h"
@@ -257,6 +258,25 @@ BOOST_AUTO_TEST_CASE(the_share_is_by_floor_area) {
   room.refresh();
   BOOST_TEST(room.use(coverRule).value == 100.0 * 32.0 / 48.0, boost::test_tools::tolerance(1e-4));
   BOOST_TEST(room.finding(coverRule).text.contains("By section: balcony 100.0 %, far 0.0 %"));
+}
+
+/// Rows bend round a centre: none may lie in it or beyond it, and no row is longer than all the way round.
+BOOST_AUTO_TEST_CASE(rows_stay_on_one_side_of_their_centre) {
+  const auto bends = [](double radius, double from, double to, double width) {
+    venue::Section section = balcony();
+    section.radius = metres(radius);
+    section.profile = {{metres(from), metres(4)}, {metres(to), metres(7)}};
+    section.width = metres(width);
+    return sweptSection(section).has_value();
+  };
+  BOOST_TEST(bends(5.0, -4.999, 6.0, 16.0));
+  BOOST_TEST(!bends(5.0, -5.0, 6.0, 16.0)); // the first row is a point
+  BOOST_TEST(bends(-7.0, 0.0, 6.999, 16.0));
+  BOOST_TEST(!bends(-7.0, 0.0, 7.0, 16.0));
+  BOOST_TEST(bends(5.0, 0.0, 6.0, 10.0 * std::numbers::pi));
+  BOOST_TEST(!bends(5.0, 0.0, 6.0, 10.001 * std::numbers::pi));
+  BOOST_TEST(!bends(5.0, 0.0, 6.0, 0.0));
+  BOOST_TEST(bends(0.0, -50.0, 50.0, 1000.0)); // straight rows
 }
 
 BOOST_AUTO_TEST_CASE(the_floor_beneath_a_place) {
