@@ -21,7 +21,7 @@ namespace {
 }
 
 std::string shown(double deg) {
-  std::string text = std::to_string(std::round(deg * 1000.0) / 1000.0 + 0.0); // never "-0"
+  std::string text = std::to_string(std::round(deg * 1000.0) / 1000.0);
   text.erase(text.find_last_not_of('0') + 1);
   if (text.ends_with('.')) {
     text.pop_back();
