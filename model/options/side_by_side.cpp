@@ -10,8 +10,12 @@ namespace {
 
 const QString none = QStringLiteral("–");
 
+bool isFigure(std::optional<double> value) {
+  return value && std::isfinite(*value);
+}
+
 QString inPlaces(std::optional<double> value, int places) {
-  return value && std::isfinite(*value) ? QString::number(*value, 'f', places) : none;
+  return isFigure(value) ? QString::number(*value, 'f', places) : none;
 }
 
 /// "2 Marram bass, Marram upper" from the bar down.
@@ -34,7 +38,7 @@ public:
       : options_(options), words_(words) {}
 
   QString figure(std::optional<double> value, const char* unit, int places) const {
-    return value && std::isfinite(*value) ? words_.figure(*value, QString::fromUtf8(unit), places) : none;
+    return isFigure(value) ? words_.figure(*value, QString::fromUtf8(unit), places) : none;
   }
 
   /// Verdict, and what was compared with what.
@@ -44,9 +48,9 @@ public:
     }
     QString text = wordFor(finding.verdict);
     const QByteArray unit = finding.unit.toUtf8();
-    if (finding.value && std::isfinite(*finding.value)) {
+    if (isFigure(finding.value)) {
       text += QStringLiteral(", ") + figure(finding.value, unit.constData(), 2);
-      if (finding.limit && std::isfinite(*finding.limit)) {
+      if (isFigure(finding.limit)) {
         text += QStringLiteral(" against ") + figure(finding.limit, unit.constData(), 2);
       }
       if (words_.unitInName && !finding.unit.isEmpty()) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
+
 #include "options/house_change.h"
 #include "options/ranking.h"
 #include "options/same_again.h"
@@ -104,6 +106,53 @@ BOOST_AUTO_TEST_CASE(side_by_side_what_differs_stands_first) {
     alike = alike || !row.differs;
   }
   BOOST_TEST(rows.size() >= list[0].findings.size() + 10);
+}
+
+/// Each figure in its place, with as many digits as the crew reads; a dash where there is none.
+BOOST_AUTO_TEST_CASE(side_by_side_each_figure_is_as_it_is_read) {
+  Option one = made("a", Verdict::tight, 98.74, 412.6, 0);
+  one.key.stack = QStringList{"bass", "bass", "upper", "bass"};
+  one.key.bar = QStringLiteral("long bar");
+  one.key.picks = catalogue::Picks::sidePair;
+  one.key.points = QStringList{"L1", "L2"};
+  one.setting = options::Setting{-2.56, 0.0, 7.126, 31, {}};
+  one.trimWindow = options::TrimWindow{};
+  one.trimWindow->lowM = 6.0000005;
+  one.trimWindow->highM = 7.4999995;
+  one.points = {{}, {}};
+  one.points[0].point = QStringLiteral("L1");
+  one.points[0].staticKn = 2.0649;
+  one.points[1].point = QStringLiteral("L2");
+  options::Finding finding;
+  finding.rule = QStringLiteral("lean");
+  finding.verdict = Verdict::tight;
+  finding.unit = QStringLiteral("°");
+  finding.value = 4.6549;
+  one.findings = {finding, finding};
+  one.findings[1].rule = QStringLiteral("cover");
+  one.findings[1].limit = 90.0;
+  Option other = made("b", Verdict::fails, 0, 0, 2);
+  other.setting.reset();
+  const auto rows = options::sideBySide({&one, &other});
+  const auto told = [&rows](const char* what) {
+    const auto row = std::ranges::find(rows, QString::fromUtf8(what), &options::CompareRow::what);
+    BOOST_REQUIRE(row != rows.end());
+    return row->cells;
+  };
+  BOOST_TEST((told("verdict") == QStringList{"tight", "fails"}));
+  BOOST_TEST((told("stack") == QStringList{"2 bass, upper, bass", "2 bass"}));
+  BOOST_TEST((told("cabinets") == QStringList{"4", "2"}));
+  BOOST_TEST((told("points") == QStringList{"L1, L2", ""}));
+  BOOST_TEST((told("tilt °") == QStringList{"-2.6", "–"}));
+  BOOST_TEST((told("trim m") == QStringList{"7.13", "–"}));
+  BOOST_TEST((told("trim may lie m") == QStringList{"6.01 to 7.49", "–"}));
+  BOOST_TEST((told("chain mark") == QStringList{"31", "–"}));
+  BOOST_TEST((told("mass kg") == QStringList{"413", "–"}));
+  BOOST_TEST((told("cover %") == QStringList{"98.7", "–"}));
+  BOOST_TEST((told("build steps") == QStringList{"0", "2"}));
+  BOOST_TEST((told("points at rest kN") == QStringList{"L1 2.06, L2 0.00", "–"}));
+  BOOST_TEST((told("lean") == QStringList{"tight, 4.65 °", "–"}));
+  BOOST_TEST((told("cover") == QStringList{"tight, 4.65 against 90.00 °", "–"}));
 }
 
 BOOST_AUTO_TEST_CASE(the_same_again_is_judged_by_todays_rules) {

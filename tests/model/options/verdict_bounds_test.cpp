@@ -261,6 +261,7 @@ BOOST_AUTO_TEST_CASE(spans_are_rounded_inwards) {
   BOOST_TEST(span(7.25, 7.25) == "7.25 to 7.25");
   BOOST_TEST(span(7.24999999999, 8.50000000001) == "7.25 to 8.50"); // but for the last bits
   BOOST_TEST(span(7.25001, 8.50001) == "7.26 to 8.50");
+  BOOST_TEST(span(7.250002, 8.499998) == "7.26 to 8.49");
   BOOST_TEST(span(7.2400, 8.49999) == "7.24 to 8.49");
   BOOST_TEST(span(7.2512, 7.2588) == "7.2512 to 7.2588");
 }
