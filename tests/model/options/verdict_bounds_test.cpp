@@ -254,6 +254,33 @@ BOOST_AUTO_TEST_CASE(three_corners_make_an_outline) {
   BOOST_TEST(verdictOf("wind", show) == Verdict::unproven);
 }
 
+/// A house may ask for no share at all; a hoist that carries nothing, or would have to push, fails even so.
+BOOST_AUTO_TEST_CASE(a_hoist_that_carries_nothing_fails) {
+  auto limits = std::make_shared<WeightLimits>();
+  limits->pickShare.value = 0.0;
+  limits->sideUnlike.value = 10.0;
+  Case option;
+  option.weight = limits;
+  Settled settled;
+  settled.statics.pickCount = 2;
+  settled.statics.side.emplace();
+  settled.build.unknown.reset();
+  const auto verdict = [&](double share, double unlike) {
+    settled.build.leastShare = share;
+    settled.build.unlike = unlike;
+    return pickShareRule.evaluate(option, &settled, 0.0).verdict;
+  };
+  BOOST_TEST(verdict(1e-9, 0.0) == Verdict::holds);
+  BOOST_TEST(verdict(0.0, 0.0) == Verdict::fails);
+  BOOST_TEST(verdict(-1e-9, 0.0) == Verdict::fails);
+  BOOST_TEST(verdict(notKnown, 0.0) == Verdict::fails);
+  BOOST_TEST(verdict(0.5, 0.125) == Verdict::fails);
+  settled.statics.side.reset(); // a fore-aft pair need not carry alike
+  BOOST_TEST(verdict(0.5, 0.125) == Verdict::holds);
+  settled.statics.pickCount = 1;
+  BOOST_TEST(!pickShareRule.evaluate(option, &settled, 0.0).applies);
+}
+
 /// A span of trims is never told wider than it is.
 BOOST_AUTO_TEST_CASE(spans_are_rounded_inwards) {
   const auto span = [](double low, double high) { return plainCompareWords().span(low, high).toStdString(); };
