@@ -61,6 +61,11 @@ BOOST_AUTO_TEST_CASE(the_verdict_comes_first_then_what_was_asked_for) {
   BOOST_TEST((ids(hang) == QStringList{"a", "b", "c"}));
   options::rank(hang, {RankBy::changes, hang.options[1].key});
   BOOST_TEST((ids(hang) == QStringList{"b", "a", "c"}));
+  options::rank(hang, {RankBy::changes, {}}); // from nothing: cover decides
+  BOOST_TEST((ids(hang) == QStringList{"b", "a", "c"}));
+  hang.options.push_back(made("aa", Verdict::holds, 90, 300, 4));
+  options::rank(hang, {RankBy::gear, {}});
+  BOOST_TEST((ids(hang) == QStringList{"a", "aa", "b", "c"})); // alike in all: by name
   for (const RankBy each : options::allRankings()) {
     BOOST_TEST((options::rankBy(options::wordFor(each)) == each));
   }
