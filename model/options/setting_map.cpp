@@ -56,9 +56,7 @@ public:
     if (ofRig_.verdict == Verdict::fails || !window_.open()) {
       return std::nullopt;
     }
-    const double low = std::isfinite(window_.low)    ? window_.low
-                       : std::isfinite(window_.high) ? std::min(0.0, window_.high)
-                                                     : 0.0;
+    const double low = std::isfinite(window_.low) ? window_.low : std::min(0.0, window_.high);
     const double high = std::isfinite(window_.high) ? window_.high : low + openEndM;
     const long first = std::lround(std::ceil(low / mapTrimStepM - slack)) - 1;
     const long last = std::lround(std::floor(high / mapTrimStepM + slack)) + 1;
