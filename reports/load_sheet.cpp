@@ -199,6 +199,7 @@ Sheet loadSheet(const ShowAsIs& show, const Figures& figures) {
   addFilled(hoistsTable(show, figures));
   addFilled(bridlesTable(show, figures));
   addFilled(windTable(show, figures));
+  addFilled(windLegsTable(show, figures));
   addFilled(weightsTable(show, figures));
   addFilled(hungTable(show, figures));
   for (const HangAsIs& hang : show.hangs) {

@@ -138,6 +138,42 @@ Table windTable(const ShowAsIs& show, const Figures& figures) {
   return table;
 }
 
+Table windLegsTable(const ShowAsIs& show, const Figures& figures) {
+  Table table;
+  table.name = QStringLiteral("wind-legs");
+  table.title = QStringLiteral("Legs of bridles in the gust");
+  table.note =
+      QStringLiteral("In the gust that the show states, each figure from the direction that is worst "
+                     "for it and at the unfavourable end: most pull at the leg's upper end, where "
+                     "of three legs two alone carry everything; least pull; the flattest angle above "
+                     "the horizontal; what the leg's point then carries downwards, by all that hangs "
+                     "from it.");
+  table.columns = {{QStringLiteral("Hang"), 0.8, false},        {QStringLiteral("Bridle"), 1.0, false},
+                   {QStringLiteral("Leg to"), 0.9, false},      {QStringLiteral("Most pull"), 1.1, true},
+                   {QStringLiteral("Least pull"), 1.1, true},   {QStringLiteral("Angle"), 0.9, true},
+                   {QStringLiteral("Point carries"), 1.2, true}};
+  for (const HangAsIs& hang : show.hangs) {
+    if (!hang.now || !hang.now->wind || !std::isfinite(hang.now->wind->gust)) {
+      continue;
+    }
+    const options::WindAnswer& wind = *hang.now->wind;
+    for (const options::WindLeg& leg : wind.legs) {
+      const auto point = std::ranges::find(wind.points, leg.point, &options::WindPoint::name);
+      Table::Row row;
+      row.cells = {hang.hang,
+                   leg.bridle,
+                   leg.point,
+                   figures.force(leg.mostKn),
+                   figures.force(leg.leastKn),
+                   figures.slope(leg.fromHorizontalDeg),
+                   figures.force(point == wind.points.end() ? std::nullopt : std::optional(point->downKn))};
+      row.warn = !(leg.leastKn > 0.0) || !std::isfinite(leg.mostKn);
+      table.rows.push_back(row);
+    }
+  }
+  return table;
+}
+
 Table weightsTable(const ShowAsIs& show, const Figures& figures) {
   Table table;
   table.name = QStringLiteral("weights");

@@ -11,6 +11,8 @@ Table hoistsTable(const ShowAsIs& show, const Figures& figures);
 Table bridlesTable(const ShowAsIs& show, const Figures& figures);
 /// Outdoors: what the stated gust does, and at which gust the first limit is passed.
 Table windTable(const ShowAsIs& show, const Figures& figures);
+/// The legs of bridles in that gust; without rows where none is stated.
+Table windLegsTable(const ShowAsIs& show, const Figures& figures);
 Table weightsTable(const ShowAsIs& show, const Figures& figures);
 
 } // namespace hangbook::reports

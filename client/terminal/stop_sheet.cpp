@@ -61,7 +61,16 @@ void printWind(const options::Option& option, std::ostream& out) {
         << " kg\n";
     for (const options::WindPick& pick : wind.picks) {
       out << "  pick " << pick.name << ": " << shown(pick.leastKn, 3) << " to " << shown(pick.mostKn, 3)
-          << " kN, its point " << shown(pick.pointKn, 3) << " kN\n";
+          << (wind.legs.empty() ? " kN, its point " : " kN, its point or apex ") << shown(pick.pointKn, 3)
+          << " kN\n";
+    }
+    for (const options::WindLeg& leg : wind.legs) {
+      out << "  bridle " << leg.bridle << ", leg to " << leg.point << ": " << shown(leg.leastKn, 3) << " to "
+          << shown(leg.mostKn, 3) << " kN, at the flattest " << shown(leg.fromHorizontalDeg, 1)
+          << "° from the horizontal\n";
+    }
+    for (const options::WindPoint& point : wind.points) {
+      out << "  point " << point.name << ": at most " << shown(point.downKn, 3) << " kN down\n";
     }
   }
   out << "  first limit passed: " << gustFigure(wind.failsAt)

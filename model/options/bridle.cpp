@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "options/bridle_limits.h"
 #include "options/carriers.h"
 #include "options/loads.h"
 #include "options/sentence.h"
@@ -17,43 +18,6 @@ enum Why { pull, angle, slack, fault, figures, none };
 
 /// `which` = pick × 100 + leg.
 constexpr int perPick = 100;
-
-/// The piece of a leg that may take least.
-struct Weakest {
-  double limit = notKnown;
-  const catalogue::HardwareType* type = nullptr;
-};
-
-Weakest weakestOf(const Case& option, const BridleLeg& leg) {
-  Weakest weakest;
-  for (const LegPiece& piece : leg.pieces) {
-    const double limit = usableLimit(*option.weight, *piece.type);
-    if (weakest.type == nullptr || std::isnan(limit) || limit < weakest.limit) {
-      weakest = {limit, piece.type};
-    }
-    if (std::isnan(limit)) {
-      break;
-    }
-  }
-  return weakest;
-}
-
-Use angleUse(const Case& option, const hang::LegForce& force, double flatterDeg, int which) {
-  const WeightLimits& limits = *option.weight;
-  Use use;
-  use.which = which;
-  use.why = angle;
-  use.value = force.fromHorizontalDeg - flatterDeg;
-  use.limit = limits.legAngleLeast.value;
-  use.verdict = againstLowerLimit(use.value, use.limit, 0.0);
-  const double preferred = limits.legAnglePreferred.value;
-  // Exactly at the least angle is tight; so is flatter than the house likes it.
-  const Verdict byHouse = std::isnan(preferred)   ? Verdict::unproven
-                          : use.value < preferred ? Verdict::tight
-                                                  : Verdict::holds;
-  use.verdict = worse(use.verdict, byHouse);
-  return use;
-}
 
 Use ofPick(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   const BridledPick& bridle = *option.bridles[pick];
@@ -79,7 +43,10 @@ Use ofPick(const Case& option, const Settled& settled, double trimM, std::size_t
     Use load = loadUse(worstTension(option, settled, trimM, pick, i) * factors,
                        weakestOf(option, bridle.legs[i]).limit, which);
     load.why = pull;
-    Use flat = angleUse(option, forces[i], settled.doubt == nullptr ? 0.0 : bridle.legs[i].flatterDeg, which);
+    Use flat = legAngleUse(*option.weight, forces[i].fromHorizontalDeg -
+                                               (settled.doubt == nullptr ? 0.0 : bridle.legs[i].flatterDeg));
+    flat.which = which;
+    flat.why = angle;
     if (forces[i].slack) {
       flat.verdict = Verdict::fails;
       flat.why = slack;

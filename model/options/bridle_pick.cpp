@@ -211,6 +211,7 @@ private:
         pick_.legs[i].worstOfTwo = two[i];
       }
       putApex(settled.apex);
+      push(legs, pick_.asMade);
       takeLengths(legs, settled);
     } catch (const Error& error) {
       pick_.fault = QString::fromUtf8(error.what());
@@ -233,6 +234,18 @@ private:
       }
       takeCorner(legs, settled);
     }
+    if (pick_.atEnds.size() != 1U << stated.size()) {
+      pick_.atEnds.clear();
+    }
+  }
+
+  /// Legs that hold a load straight down may still have no answer to one from the side.
+  static void push(const std::vector<hang::BridleLeg>& legs, std::vector<hang::PushedBridle>& into) {
+    try {
+      into.emplace_back(legs);
+    } catch (const Error&) {
+      return; // what is missing there says so
+    }
   }
 
   void takeCorner(const std::vector<hang::BridleLeg>& legs, const hang::Bridle& settled) {
@@ -242,6 +255,7 @@ private:
     try {
       there = hang::settleBridle(legs, down);
       two = hang::worstOfTwo(legs, down);
+      push(legs, pick_.atEnds);
     } catch (const Error&) { // no figure follows for legs so long
       pick_.apexLower = unknownFigure;
       for (BridleLeg& leg : pick_.legs) {

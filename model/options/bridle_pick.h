@@ -9,6 +9,7 @@
 #include <QStringList>
 
 #include "hang/bridle.h"
+#include "hang/bridle_pushed.h"
 #include "options/house_figures.h"
 #include "options/snapshot.h"
 
@@ -49,6 +50,10 @@ struct BridledPick {
   QStringList missing; ///< figures that are not stated, in words
   double legWeight{};  ///< N of all legs; NaN: not known
   double apexLower{};  ///< m, by which its apex may hang lower than computed, for the same reason
+  /// What a push from the side does to its legs: as made up, and at every corner of their lengths. Empty
+  /// where no figure follows; `atEnds` too where one of its corners gives none.
+  std::vector<hang::PushedBridle> asMade;
+  std::vector<hang::PushedBridle> atEnds;
 
   /// Forces where this load (N, venue coordinates) pulls at the apex; legs' own weight left out. Empty where
   /// the legs cannot hold it.

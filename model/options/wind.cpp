@@ -13,7 +13,7 @@
 namespace hangbook::options {
 namespace {
 
-enum Why { judged, indoors, placeUnknown, notStated, bridled };
+enum Why { judged, indoors, placeUnknown, notStated };
 
 double pressureOf(const Case& option) {
   const std::optional<Speed>& wind = option.snapshot->show.wind;
@@ -23,6 +23,9 @@ double pressureOf(const Case& option) {
 /// What is missing for a pass, in words.
 QStringList lacking(const Case& option, const Settled& settled, double trimM, const WindForce& wind) {
   QStringList lacks = windStatementLacks(option, settled, trimM) + wind.missing;
+  for (std::size_t pick = 0; pick < option.bridles.size(); ++pick) {
+    lacks += bridleLacks(option, settled, pick);
+  }
   lacks.removeDuplicates();
   return lacks;
 }
@@ -37,13 +40,6 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst.verdict = Verdict::holds;
     worst.applies = false;
     worst.why = indoors;
-    return worst;
-  }
-  // How a leaning load shares itself over a bridle's legs depends on where the gust comes from.
-  const bool anyBridle = std::any_of(option.bridles.begin(), option.bridles.end(),
-                                     [](const auto& each) { return each != nullptr; });
-  if (anyBridle) {
-    worst.why = bridled;
     return worst;
   }
   std::optional<WindForce> here;
@@ -76,6 +72,27 @@ QString gustWords(const Case& option, const WindForce& wind, const InGust& gust)
       .arg(std::abs(std::remainder(wind.greatestForce().fromDeg, 360.0)), 0, 'f', 0);
 }
 
+Finding legFinding(const Case& option, const Settled& settled, const Use& use, const WindUse& named,
+                   const QString& words, const QString& open) {
+  if (named.limit == WindLimit::legSlack) {
+    Finding finding = findingFor("wind", use, "kN");
+    finding.source = QStringLiteral("mechanics: a leg can only pull");
+    finding.text = QStringLiteral("%1 and pulls the apex sideways; %2: %3 is left, and it must stay above 0, "
+                                  "or the apex leaves its place%4.")
+                       .arg(words, wordsFor(named, option, settled), inKn(use.value * 1000.0), open);
+    return finding;
+  }
+  const WeightLimits& limits = *option.weight;
+  Finding finding = findingFor("wind", use, "°");
+  finding.source = limits.legAngleLeast.source;
+  finding.text =
+      QStringLiteral("%1 and swings the legs; %2: %3 from the horizontal; at least %4 is asked for, "
+                     "and %5 preferred (%6)%7.")
+          .arg(words, wordsFor(named, option, settled), inDeg(use.value), inDeg(use.limit),
+               inDeg(limits.legAnglePreferred.value), limits.legAnglePreferred.source, open);
+  return finding;
+}
+
 Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
   if (!use.applies) {
     return doesNotApply("wind", QStringLiteral("the venue is indoors."));
@@ -84,11 +101,6 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     Finding finding = findingFor("wind", use, "°");
     finding.source = QStringLiteral("venue's sheet");
     finding.text = QStringLiteral("Whether the venue is outdoors is not stated, so the wind is not judged.");
-    return finding;
-  }
-  if (use.why == bridled) {
-    Finding finding = findingFor("wind", use, "kN");
-    finding.text = QStringLiteral("What a gust does to the legs of a bridle is not judged.");
     return finding;
   }
   const WindForce wind = windForce(option, *settled);
@@ -117,6 +129,9 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
         QStringLiteral("%1, which takes %2 off pick %3: %4 is left, and it must stay above 0%5.")
             .arg(words, inKn(gust.moved()), pickName(*settled, named.number), inKn(use.value * 1000.0), open);
     return finding;
+  }
+  if (named.limit == WindLimit::legSlack || named.limit == WindLimit::legAngle) {
+    return legFinding(option, *settled, use, named, words, open);
   }
   if (named.limit == WindLimit::slack || named.limit == WindLimit::opens) {
     Finding finding = findingFor("wind", use, "kN");

@@ -52,16 +52,27 @@ void findLimit(const Case& option, const Settled& settled, double trimM, const W
   answer.failsBy = wordsFor(*by, option, settled);
 }
 
+void addLegs(const Case& option, const InGust& gust, WindAnswer& answer) {
+  bool any = false;
+  for (std::size_t pick = 0; pick < option.bridles.size(); ++pick) {
+    for (std::size_t leg = 0; leg < gust.legs(pick).size(); ++leg) {
+      const LegInGust& there = gust.legs(pick)[leg];
+      const BridledPick& bridle = *option.bridles[pick];
+      answer.legs.push_back({bridle.apex.name, bridle.legs[leg].point->name, there.most / 1000.0,
+                             there.least / 1000.0, there.fromHorizontalDeg});
+      any = true;
+    }
+  }
+  for (std::size_t carrier = 0; any && carrier < option.carriers.size(); ++carrier) {
+    answer.points.push_back({option.carriers[carrier].point->name, gust.carried(carrier) / 1000.0});
+  }
+}
+
 } // namespace
 
 std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled, double trimM) {
   if (!option.snapshot->venue.outdoors.value_or(false)) {
     return std::nullopt;
-  }
-  for (const auto& bridle : option.bridles) {
-    if (bridle != nullptr) {
-      return std::nullopt; // what a gust does to its legs is not judged
-    }
   }
   const WindForce wind = windForce(option, settled);
   WindAnswer answer;
@@ -92,7 +103,11 @@ std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled,
   answer.secondShare = second.value.value_or(notKnown);
   answer.sharesSource =
       first.source == second.source ? first.source : first.source + QStringLiteral("; ") + second.source;
+  addLegs(option, gust, answer);
   answer.missing = windStatementLacks(option, settled, trimM) + wind.missing;
+  for (std::size_t pick = 0; pick < option.bridles.size(); ++pick) {
+    answer.missing += bridleLacks(option, settled, pick);
+  }
   for (const WindUse& each : InGust(option, settled, trimM, wind, 0.0).uses()) {
     if (std::isnan(each.use.value) || std::isnan(each.use.limit)) {
       answer.missing.append(QStringLiteral("load or limit of ") + wordsFor(each, option, settled));

@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 #include "hang/sides.h"
 #include "hang/vec2.h"
+#include "options/bridle_limits.h"
 #include "options/joint_sides.h"
 #include "options/loads.h"
 #include "options/placement.h"
@@ -63,6 +65,12 @@ QString jointWords(const Case& option, std::size_t element) {
   return QStringLiteral("the joint of element %1 (%2)").arg(element + 1).arg(option.cabinets[element]->name);
 }
 
+QString legName(const Case& option, const WindUse& use) {
+  const BridledPick& bridle = *option.bridles[use.number];
+  return QStringLiteral("the leg to point %1 of bridle %2")
+      .arg(bridle.legs[use.piece].point->name, bridle.apex.name);
+}
+
 bool countedAlike(const ZoneLoad& zone) {
   return std::all_of(zone.times.begin(), zone.times.end(),
                      [&zone](int times) { return times == zone.times.front(); });
@@ -82,6 +90,19 @@ InGust::InGust(const Case& option, const Settled& settled, double trimM, const W
     moved_ = lever * pressure * (wind.greatestMomentAlong(pickLineDeg(settled)).value + offHeight) /
              pickSpacing(settled);
   }
+  legs_.resize(option.bridles.size());
+  for (std::size_t pick = 0; pick < legs_.size(); ++pick) {
+    if (option.bridles[pick] != nullptr) {
+      const double lean = leanDeg_ + options::leanDeg(option, settled, trimM, pick);
+      const double slope =
+          lean >= 90.0 ? std::numeric_limits<double>::infinity() : std::tan(hang::toRadians(lean));
+      legs_[pick] = legsInGust(option, settled, pick, {mostHung(pick), pickLeft(pick), slope});
+    }
+  }
+}
+
+double InGust::mostHung(std::size_t pick) const {
+  return pickLoad(settled_, pick) + wet(pick) + moved_;
 }
 
 double InGust::wet(std::size_t pick) const {
@@ -91,8 +112,7 @@ double InGust::wet(std::size_t pick) const {
 }
 
 double InGust::pickForce(std::size_t pick) const {
-  return overCosine(pickLoad(settled_, pick) + wet(pick) + moved_,
-                    leanDeg_ + options::leanDeg(option_, settled_, trimM_, pick));
+  return overCosine(mostHung(pick), leanDeg_ + options::leanDeg(option_, settled_, trimM_, pick));
 }
 
 double InGust::pickLeft(std::size_t pick) const {
@@ -106,15 +126,52 @@ double InGust::pointAtRest(std::size_t pick) const {
          (pickForce(pick) - options::pickForce(option_, settled_, trimM_, pick));
 }
 
+double InGust::carriedBy(const Carrier::From& from) const {
+  return from.leg < 0 ? pointAtRest(from.pick) : legs_[from.pick][static_cast<std::size_t>(from.leg)].down;
+}
+
+double InGust::carried(std::size_t carrier) const {
+  double sum = 0.0;
+  for (const Carrier::From& from : option_.carriers[carrier].from) {
+    sum += carriedBy(from);
+  }
+  return sum;
+}
+
+/// What this hang puts on a zone. What one leg of a bridle gains by leaning the others lose, and what one
+/// pick gains by the move the other: where they count alike, neither adds to the sum.
+double InGust::ownOn(const ZoneLoad& zone) const {
+  const double gained = countedAlike(zone) ? moved_ : 0.0;
+  double own = 0.0;
+  for (std::size_t pick = 0; pick < option_.points.size(); ++pick) {
+    std::vector<int> times;
+    double parts = 0.0;
+    for (std::size_t carrier = 0; carrier < zone.times.size(); ++carrier) {
+      for (const Carrier::From& from : option_.carriers[carrier].from) {
+        if (from.pick == pick) {
+          times.push_back(zone.times[carrier]);
+          parts += zone.times[carrier] == 0 ? 0.0 : zone.times[carrier] * carriedBy(from);
+        }
+      }
+    }
+    if (times.empty()) {
+      continue;
+    }
+    const bool alike = std::adjacent_find(times.begin(), times.end(), std::not_equal_to<>()) == times.end();
+    if (option_.bridles[pick] == nullptr) {
+      const double load = pointAtRest(pick) - gained / std::cos(hang::toRadians(leanDeg_));
+      parts = times.front() == 0 ? 0.0 : times.front() * load;
+    } else if (alike && times.front() != 0) {
+      parts = times.front() * wholeBridle(option_, settled_, pick, mostHung(pick) - gained);
+    }
+    own += parts;
+  }
+  return own;
+}
+
 Use InGust::zoneUse(std::size_t number) const {
   const ZoneLoad& zone = option_.weight->zones[number];
-  double own = 0.0;
-  for (std::size_t pick = 0; pick < zone.times.size(); ++pick) {
-    // What one pick of an evenly counted zone gains by the move the other loses.
-    const double load = countedAlike(zone) ? pointAtRest(pick) - moved_ / std::cos(hang::toRadians(leanDeg_))
-                                           : pointAtRest(pick);
-    own += zone.times[pick] == 0 ? 0.0 : zone.times[pick] * load;
-  }
+  const double own = ownOn(zone);
   const bool dynamic = zone.basis == catalogue::Basis::dynamic;
   const double load = dynamic ? own * option_.weight->dynamic.value + zone.otherHangsDynamic + zone.others
                               : own + zone.otherHangsAtRest + zone.others;
@@ -140,22 +197,20 @@ std::vector<WindUse> InGust::uses() const {
   const double factors = factorsFor(limits, false);
   for (std::size_t pick = 0; pick < option_.points.size(); ++pick) {
     all.push_back({WindLimit::unloads, pick, 0, staysAbove(pickLeft(pick))});
-    const catalogue::Basis basis = option_.points[pick]->basis;
-    const double atPoint = pointAtRest(pick);
-    Use point = loadUse(basis == catalogue::Basis::dynamic ? atPoint * limits.dynamic.value : atPoint,
-                        limits.capacity[pick], static_cast<int>(pick));
-    if (basis == catalogue::Basis::unknown) {
-      point.verdict = std::max(point.verdict, Verdict::unproven);
+    for (std::size_t carrier = 0; carrier < option_.carriers.size(); ++carrier) {
+      if (option_.carriers[carrier].from.front().pick == pick) {
+        addPoint(carrier, all);
+      }
     }
-    all.push_back({WindLimit::point, pick, 0, point});
     all.push_back({WindLimit::hoist, pick, 0,
                    loadUse((pickForce(pick) + climbing(option_, settled_)) * factors,
                            option_.hoist->limit ? inNewtons(*option_.hoist->limit) * limits.hoistPart.value
                                                 : notKnown)});
     for (std::size_t piece = 0; piece < limits.hardware.size(); ++piece) {
       all.push_back({WindLimit::hardware, pick, piece,
-                     loadUse(atPoint * factors, usableLimit(limits, limits.hardware[piece]))});
+                     loadUse(pointAtRest(pick) * factors, usableLimit(limits, limits.hardware[piece]))});
     }
+    addLegs(pick, all);
   }
   const catalogue::PickArrangement& picks = *option_.arrangement;
   const double below = overCosine(weightBelow(settled_) + wetMass(option_) * standardGravity, leanDeg_);
@@ -167,6 +222,30 @@ std::vector<WindUse> InGust::uses() const {
   }
   addJoints(all);
   return all;
+}
+
+void InGust::addPoint(std::size_t carrier, std::vector<WindUse>& all) const {
+  const WeightLimits& limits = *option_.weight;
+  const catalogue::Basis basis = option_.carriers[carrier].point->basis;
+  const double atRest = carried(carrier);
+  Use point = loadUse(basis == catalogue::Basis::dynamic ? atRest * limits.dynamic.value : atRest,
+                      limits.capacity[carrier], static_cast<int>(carrier));
+  if (basis == catalogue::Basis::unknown) {
+    point.verdict = std::max(point.verdict, Verdict::unproven);
+  }
+  all.push_back({WindLimit::point, carrier, 0, point});
+}
+
+void InGust::addLegs(std::size_t pick, std::vector<WindUse>& all) const {
+  const WeightLimits& limits = *option_.weight;
+  const double factors = factorsFor(limits, false);
+  for (std::size_t leg = 0; leg < legs_[pick].size(); ++leg) {
+    const LegInGust& there = legs_[pick][leg];
+    const double limit = weakestOf(option_, option_.bridles[pick]->legs[leg]).limit;
+    all.push_back({WindLimit::leg, pick, leg, loadUse(there.most * factors, limit)});
+    all.push_back({WindLimit::legSlack, pick, leg, staysAbove(there.least)});
+    all.push_back({WindLimit::legAngle, pick, leg, legAngleUse(limits, there.fromHorizontalDeg)});
+  }
 }
 
 void InGust::addJoints(std::vector<WindUse>& all) const {
@@ -213,7 +292,7 @@ QString wordsFor(const WindUse& use, const Case& option, const Settled& settled)
   case WindLimit::unloads:
     return QStringLiteral("pick %1 unloads").arg(pickName(settled, use.number));
   case WindLimit::point:
-    return QStringLiteral("point-load of %1").arg(option.points[use.number]->name);
+    return QStringLiteral("point-load of %1").arg(option.carriers[use.number].point->name);
   case WindLimit::hoist:
     return QStringLiteral("hoist at %1").arg(pickName(settled, use.number));
   case WindLimit::hardware:
@@ -234,6 +313,12 @@ QString wordsFor(const WindUse& use, const Case& option, const Settled& settled)
     return QStringLiteral("rear stop of %1").arg(jointWords(option, use.number));
   case WindLimit::opens:
     return QStringLiteral("what keeps %1 shut").arg(jointWords(option, use.number));
+  case WindLimit::leg:
+    return QStringLiteral("pull of ") + legName(option, use);
+  case WindLimit::legSlack:
+    return QStringLiteral("what keeps taut ") + legName(option, use);
+  case WindLimit::legAngle:
+    return QStringLiteral("angle of ") + legName(option, use);
   case WindLimit::zone:
     break;
   }

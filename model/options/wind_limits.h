@@ -6,6 +6,7 @@
 #include <QStringList>
 
 #include "options/wind_force.h"
+#include "options/wind_legs.h"
 #include "options/wind_table.h"
 
 /// What a gust does to one setting, and which limits it meets. All of it rises with the wind.
@@ -15,7 +16,8 @@
 /// swing; in that plane the moment of the forces moves load from one pick to the other: moment ÷ spacing.
 /// The greatest lean and the greatest move are taken together though they come from different directions, so
 /// no direction is worse. Wet cloth and ice add to the loads; lean, unloading and what shuts a joint are
-/// judged without them. What it does to joints and chain: wind_joints.h.
+/// judged without them. What it does to joints and chain: wind_joints.h; to the legs of a bridle, and what
+/// else is left out there: wind_legs.h.
 namespace hangbook::options {
 
 enum class WindLimit {
@@ -31,15 +33,18 @@ enum class WindLimit {
   pin,
   contact,
   stop,
-  opens
+  opens,
+  leg,
+  legSlack,
+  legAngle
 };
 
 /// One limit in a gust.
 struct WindUse {
   WindLimit limit = WindLimit::lean;
-  std::size_t number{}; ///< the pick, the zone, or the joint's element
-  std::size_t piece{};  ///< of the hardware; the pin
-  Use use;              ///< degrees for the lean, kN for all else
+  std::size_t number{}; ///< the pick, the point (carrier), the zone, or the joint's element
+  std::size_t piece{};  ///< of the hardware; the pin; the leg of the pick's bridle
+  Use use;              ///< degrees for the lean and for a leg's angle, kN for all else
 };
 
 /// The hang in a gust; `pressure` in N/m².
@@ -52,11 +57,19 @@ public:
   double moved() const { return moved_; }     ///< N, from one pick to the other
   double pickForce(std::size_t pick) const;   ///< N along the chain, the most
   double pickLeft(std::size_t pick) const;    ///< N, the least
-  double pointAtRest(std::size_t pick) const;
+  double pointAtRest(std::size_t pick) const; ///< N on the pick's point or apex
+  double carried(std::size_t carrier) const;  ///< N that one of the venue's points carries down
+  /// Of the pick's bridle; none of a dead hang.
+  const std::vector<LegInGust>& legs(std::size_t pick) const { return legs_[pick]; }
   std::vector<WindUse> uses() const;
 
 private:
   double wet(std::size_t pick) const;
+  double mostHung(std::size_t pick) const;
+  double carriedBy(const Carrier::From& from) const;
+  double ownOn(const ZoneLoad& zone) const;
+  void addPoint(std::size_t carrier, std::vector<WindUse>& all) const;
+  void addLegs(std::size_t pick, std::vector<WindUse>& all) const;
   void addJoints(std::vector<WindUse>& all) const;
   Use zoneUse(std::size_t zone) const;
 
@@ -68,6 +81,7 @@ private:
   double force_{};
   double leanDeg_{};
   double moved_{};
+  std::vector<std::vector<LegInGust>> legs_;
 };
 
 /// "point-load of L1", "hoist at left"

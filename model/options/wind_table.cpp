@@ -31,9 +31,22 @@ QJsonValue toJson(const std::optional<WindAnswer>& wind) {
                              {QStringLiteral("least_kn"), known(pick.leastKn)},
                              {QStringLiteral("point_kn"), known(pick.pointKn)}});
   }
+  QJsonArray legs;
+  for (const WindLeg& leg : wind->legs) {
+    legs.append(QJsonObject{{QStringLiteral("bridle"), leg.bridle},
+                            {QStringLiteral("point"), leg.point},
+                            {QStringLiteral("most_kn"), known(leg.mostKn)},
+                            {QStringLiteral("least_kn"), known(leg.leastKn)},
+                            {QStringLiteral("angle_deg"), known(leg.fromHorizontalDeg)}});
+  }
+  QJsonArray points;
+  for (const WindPoint& point : wind->points) {
+    points.append(
+        QJsonObject{{QStringLiteral("point"), point.name}, {QStringLiteral("down_kn"), known(point.downKn)}});
+  }
   const double first = wind->failsAt * wind->firstShare / 100.0;
   const double second = wind->failsAt * wind->secondShare / 100.0;
-  return QJsonObject{{QStringLiteral("gust_m_per_s"), known(wind->gust)},
+  QJsonObject object{{QStringLiteral("gust_m_per_s"), known(wind->gust)},
                      {QStringLiteral("pressure_n_per_m2"), known(wind->pressure)},
                      {QStringLiteral("force_kn"), known(wind->mostKn)},
                      {QStringLiteral("force_from_deg"), known(wind->mostFromDeg)},
@@ -54,6 +67,11 @@ QJsonValue toJson(const std::optional<WindAnswer>& wind) {
                      {QStringLiteral("limit_is"), QStringLiteral("gust, mean over at most 3 s")},
                      {QStringLiteral("height_m"), known(wind->heightM)},
                      {QStringLiteral("missing"), QJsonArray::fromStringList(wind->missing)}};
+  if (!legs.isEmpty()) {
+    object.insert(QStringLiteral("legs"), legs);
+    object.insert(QStringLiteral("points"), points);
+  }
+  return object;
 }
 
 std::optional<WindAnswer> windFromJson(const QJsonValue& value) {
@@ -76,6 +94,16 @@ std::optional<WindAnswer> windFromJson(const QJsonValue& value) {
     const QJsonObject pick = each.toObject();
     wind.picks.push_back({pick.value(QLatin1String("name")).toString(), orNot(pick, "most_kn"),
                           orNot(pick, "least_kn"), orNot(pick, "point_kn")});
+  }
+  for (const auto& each : object.value(QLatin1String("legs")).toArray()) {
+    const QJsonObject leg = each.toObject();
+    wind.legs.push_back({leg.value(QLatin1String("bridle")).toString(),
+                         leg.value(QLatin1String("point")).toString(), orNot(leg, "most_kn"),
+                         orNot(leg, "least_kn"), orNot(leg, "angle_deg")});
+  }
+  for (const auto& each : object.value(QLatin1String("points")).toArray()) {
+    const QJsonObject point = each.toObject();
+    wind.points.push_back({point.value(QLatin1String("point")).toString(), orNot(point, "down_kn")});
   }
   wind.failsAt = orNot(object, "fails_at_m_per_s");
   wind.failsBy = object.value(QLatin1String("fails_by")).toString();

@@ -16,7 +16,22 @@ struct WindPick {
   QString name;     ///< left, right, front, rear, single
   double mostKn{};  ///< force on its hoist's chain in the gust, wet
   double leastKn{}; ///< what it keeps in the gust, dry
-  double pointKn{}; ///< what its point then carries
+  double pointKn{}; ///< what its point, or the apex of its bridle, then carries
+};
+
+/// A leg of a bridle, each figure from the direction that is worst for it.
+struct WindLeg {
+  QString bridle;
+  QString point;
+  double mostKn{};  ///< pull at its upper end, wet; of three legs two alone carry everything
+  double leastKn{}; ///< what it keeps, dry; 0 or below: slack
+  double fromHorizontalDeg{};
+};
+
+/// One of the venue's points where a bridle stands between.
+struct WindPoint {
+  QString name;
+  double downKn{};
 };
 
 struct WindAnswer {
@@ -31,9 +46,11 @@ struct WindAnswer {
   double swingDeg{}; ///< of the hang itself about its picks, which turns its aim
   double wetKg{};    ///< wet cloth and ice
   std::vector<WindPick> picks;
-  double failsAt{};    ///< m/s, the least gust at which a limit is passed; infinite where none is
-  QString failsBy;     ///< which
-  double firstShare{}; ///< per cent of it
+  std::vector<WindLeg> legs;     ///< none where every pick is a dead hang
+  std::vector<WindPoint> points; ///< the same
+  double failsAt{};              ///< m/s, the least gust at which a limit is passed; infinite where none is
+  QString failsBy;               ///< which
+  double firstShare{};           ///< per cent of it
   double secondShare{};
   QString sharesSource;
   double heightM{};    ///< of the picks above the datum

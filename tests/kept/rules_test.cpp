@@ -106,9 +106,7 @@ void wind(Line& line, const Case& option, const Settled& settled) {
     for (const double each : {gust.force(), gust.leanDeg(), gust.moved()}) {
       line.number(each);
     }
-    const bool bridled =
-        std::ranges::any_of(option.bridles, [](const auto& each) { return each != nullptr; });
-    for (const WindUse& each : bridled ? std::vector<WindUse>() : gust.uses()) { // not judged there
+    for (const WindUse& each : gust.uses()) {
       add(line, each.use);
       word(line, wordsFor(each, option, settled));
       line.number(static_cast<double>(each.number + 10 * each.piece));
