@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 
 #include "hang/doubt_uneven.h"
 #include "hang/uneven.h"
@@ -155,11 +156,10 @@ public:
     all.holdBy = passed(0.0, *level, &unknown);
     all.missing = unknown.join(QStringLiteral("; "));
     double within = 0.0;
-    double beyond = 0.0;
     if (all.holdBy.isEmpty()) { // what rises with the difference is looked for by halving
-      beyond = mostDifference;
+      double beyond = mostDifference;
       for (int i = 0; i < 60; ++i) {
-        const double middle = 0.5 * (within + beyond);
+        const double middle = std::midpoint(within, beyond);
         const auto there = at(middle);
         const QString by = there ? passed(middle, *there) : QStringLiteral("the bar stands too steep");
         (by.isEmpty() ? within : beyond) = middle;

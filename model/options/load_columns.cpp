@@ -11,11 +11,6 @@ namespace {
 
 constexpr auto unproven = static_cast<double>(Verdict::unproven);
 
-/// As `highestPickForce` where no chain leans.
-double mostOf(double build, double load) {
-  return std::isnan(load) ? notKnown : std::max(std::max(build, load), load);
-}
-
 /// Sums and products of a few figures differ by far less from what they are exactly, as a part of them.
 constexpr double roundingAtMost = 1e-13;
 
@@ -25,8 +20,8 @@ std::vector<double> endsOf(const std::vector<double>& column) {
 }
 
 void resize(LoadColumns::Pick& pick, std::size_t size) {
-  pick.load.assign(size, notKnown);
-  pick.most.assign(size, notKnown);
+  pick.load.resize(size);
+  pick.most.resize(size);
 }
 
 } // namespace
@@ -54,7 +49,7 @@ LoadColumns::LoadColumns(const Case& option, std::span<const Settled> settings)
       followsAndLifts(pickLoad(settled, pick));
       follows(settled.build.most[pick]);
       stands[0].at(pick).load[i] = pickLoad(settled, pick);
-      stands[0].at(pick).most[i] = mostOf(settled.build.most[pick], pickLoad(settled, pick));
+      stands[0].at(pick).most[i] = std::max(settled.build.most[pick], pickLoad(settled, pick));
     }
     if (!sidePair) {
       continue;
@@ -69,7 +64,7 @@ LoadColumns::LoadColumns(const Case& option, std::span<const Settled> settings)
         const double load = loads->at(higher).at(pick);
         followsAndLifts(load);
         stands.at(1 + higher).at(pick).load[i] = load;
-        stands.at(1 + higher).at(pick).most[i] = mostOf(std::max(settled.build.most[pick], load), load);
+        stands.at(1 + higher).at(pick).most[i] = std::max(settled.build.most[pick], load);
       }
     }
   }

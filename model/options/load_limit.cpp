@@ -13,14 +13,15 @@ namespace {
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
 /// The least load that is at least as bad as `verdict`: division and comparison round alike for all loads, so
-/// that the verdict never gets better upwards. Begins at `near`, which is a few last digits away.
+/// that the verdict never gets better upwards. Begins at `near`, which is a few last digits away. `limitN` is
+/// finite, so that less than nothing holds and more than anything fails: both loops end.
 double leastThatIs(Verdict verdict, double limitN, double near) {
   const auto is = [&](double load) { return loadUse(load, limitN).verdict >= verdict; };
   double load = near;
-  while (load > -infinite && is(std::nextafter(load, -infinite))) {
+  while (is(std::nextafter(load, -infinite))) {
     load = std::nextafter(load, -infinite);
   }
-  while (load < infinite && !is(load)) {
+  while (!is(load)) {
     load = std::nextafter(load, infinite);
   }
   return load;

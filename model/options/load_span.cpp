@@ -29,21 +29,19 @@ void raiseBy(const LoadLimit& limit, double floor, std::span<double> worst, Load
     const double value = load(i);
     double verdict = value >= tightFrom ? number(Verdict::tight) : number(Verdict::holds);
     verdict = value > failsAbove ? number(Verdict::fails) : verdict;
-    verdict = value == value ? verdict : number(Verdict::unproven); // NaN
-    verdict = verdict < least ? least : verdict;
-    into[i] = into[i] < verdict ? verdict : into[i];
+    verdict = std::isnan(value) ? number(Verdict::unproven) : verdict;
+    into[i] = std::max(into[i], std::max(verdict, least));
   }
 }
 
 void raiseTo(std::span<const double> verdicts, std::span<double> worst) {
-  for (std::size_t i = 0; i < worst.size(); ++i) {
-    worst[i] = worst[i] < verdicts[i] ? verdicts[i] : worst[i];
-  }
+  std::ranges::transform(worst, verdicts, worst.begin(),
+                         [](double one, double other) { return std::max(one, other); });
 }
 
 void raiseTo(double verdict, std::span<double> worst) {
   for (double& each : worst) {
-    each = each < verdict ? verdict : each;
+    each = std::max(each, verdict);
   }
 }
 
@@ -261,8 +259,8 @@ void LoadSpan::raiseSecondary(const LoadColumns::Pick& pick, std::span<double> w
   raiseBy(secondaryUsable_, secondaryFloor_, worst,
           [most, factors = factors_](std::size_t i) { return most[i] * factors; });
   const double stretch = stretchPerNewton(limits);
-  if (limits.drop.value == 0.0) { // then the factor is the same at any load
-    const double factor = catchingOf(limits, stretch, 1.0).factor;
+  if (limits.drop.value == 0.0) { // then the factor is the same at any load, whether known or not
+    const double factor = catchingOf(limits, stretch, notKnown).factor;
     raiseBy(secondaryWhole_, secondaryFloor_, worst,
             [most, factor](std::size_t i) { return most[i] * factor; });
   } else {
