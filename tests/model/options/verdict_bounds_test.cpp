@@ -19,6 +19,7 @@
 #include "options/sentence.h"
 #include "options/side_by_side.h"
 #include "options/weight_limits.h"
+#include "options/wind_limits.h"
 #include "print.h"
 #include "room_fixture.h"
 #include "show_fixture.h"
@@ -111,7 +112,15 @@ BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
   Room room;
   findCarriers({}, room.option);
   const auto stated = weightLimits(room.option);
-  const auto loadOf = [&](catalogue::Basis basis, double hangsAtRest, double hangsDynamic, double others) {
+  room.option.weight = stated;
+  const catalogue::PickArrangement picks;
+  room.option.arrangement = &picks;
+  catalogue::Join pinned;
+  pinned.kind = catalogue::JointKind::pinned;
+  room.option.joins.assign(room.option.cabinets.size(), &pinned);
+  const WindForce wind = windForce(room.option, room.settled);
+  const auto loadOf = [&](catalogue::Basis basis, double hangsAtRest, double hangsDynamic, double others,
+                          bool inGust = false) {
     WeightLimits limits = *stated;
     limits.dynamic.value = 1.5;
     limits.spacing = 1.0; // points as far apart as the picks
@@ -130,7 +139,11 @@ BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
     limits.pointsHaveSource = true;
     Case option = room.option;
     option.weight = std::make_shared<WeightLimits>(limits);
-    return zoneLoadRule.evaluate(option, &room.settled, 8.0).value;
+    if (!inGust) {
+      return zoneLoadRule.evaluate(option, &room.settled, 8.0).value;
+    }
+    const auto uses = InGust(option, room.settled, 8.0, wind, 50.0).uses();
+    return std::ranges::find(uses, WindLimit::zone, &WindUse::limit)->use.value;
   };
   const double own = loadOf(catalogue::Basis::atRest, 0.0, 0.0, 0.0);
   BOOST_TEST_REQUIRE(own > 1.0);
@@ -139,6 +152,12 @@ BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
   BOOST_TEST(loadOf(catalogue::Basis::atRest, 2000.0, 3000.0, 700.0) == own + 2.7, close);
   BOOST_TEST(loadOf(catalogue::Basis::dynamic, 0.0, 0.0, 0.0) == 1.5 * own, close);
   BOOST_TEST(loadOf(catalogue::Basis::dynamic, 2000.0, 3000.0, 700.0) == 1.5 * own + 3.7, close);
+  // In a gust its own chains lean; what the others put onto it is added all the same.
+  const double blown = loadOf(catalogue::Basis::atRest, 0.0, 0.0, 0.0, true);
+  BOOST_TEST(blown > own);
+  BOOST_TEST(loadOf(catalogue::Basis::atRest, 2000.0, 3000.0, 700.0, true) == blown + 2.7, close);
+  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 0.0, 0.0, 0.0, true) == 1.5 * blown, close);
+  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 2000.0, 3000.0, 700.0, true) == 1.5 * blown + 3.7, close);
 }
 
 /// A floor counts from its section's first line to its last, and from its one side to the other, both
