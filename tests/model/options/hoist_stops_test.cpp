@@ -244,6 +244,24 @@ BOOST_AUTO_TEST_CASE(a_chain_that_may_be_slack_has_nothing_at_least) {
   }
 }
 
+/// 3000 of 7000 N are 42.9 % of it: less than 45, whichever of the two runs on.
+BOOST_AUTO_TEST_CASE(the_running_one_may_have_the_smaller_share) {
+  Stopping unlike;
+  unlike.of.limits.pickShare.value = 45.0;
+  for (const std::size_t less : {0U, 1U}) {
+    const PairLoads loads =
+        less == 0U ? PairLoads{3000.0, 4000.0, 3000.0, 4000.0} : PairLoads{4000.0, 3000.0, 4000.0, 3000.0};
+    unlike.settled = settledWith(loads, true);
+    unlike.settled.statics.cg.y = loads.left / 7000.0 - 0.5;
+    const std::vector<OneStops> both = unlike.both();
+    BOOST_TEST(both[less].holdBy.toStdString() == "pick-share");
+    BOOST_TEST(both[less].holdAtM == 0.0);
+    BOOST_TEST(both[less].steps[0].worstRunsKn == 3.0, boost::test_tools::tolerance(1e-9));
+  }
+  unlike.of.limits.pickShare.value = 42.0;
+  BOOST_TEST(unlike.both()[1].holdAtM > 0.0); // level again before it is too much
+}
+
 BOOST_AUTO_TEST_CASE(one_pick_or_no_hang_has_no_such_thing) {
   Stopping single;
   single.settled.statics.pickCount = 1;
