@@ -67,9 +67,9 @@ QString gustWords(const Case& option, const WindForce& wind, const InGust& gust)
   const double speed = inMetresPerSecond(*option.snapshot->show.wind);
   return QStringLiteral("A gust of %1 m/s (%2 N/m²) pushes at most %3 on the hang (from %4° off its front)")
       .arg(speed)
-      .arg(gustPressure(speed), 0, 'f', 0)
+      .arg(QString::number(gustPressure(speed), 'f', 0))
       .arg(inKn(gust.force()))
-      .arg(std::abs(std::remainder(wind.greatestForce().fromDeg, 360.0)), 0, 'f', 0);
+      .arg(QString::number(std::abs(std::remainder(wind.greatestForce().fromDeg, 360.0)), 'f', 0));
 }
 
 Finding legFinding(const Case& option, const Settled& settled, const Use& use, const WindUse& named,

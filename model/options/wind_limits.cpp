@@ -356,7 +356,7 @@ QStringList windStatementLacks(const Case& option, const Settled& settled, doubl
     lacks.append(std::isnan(highest)
                      ? QStringLiteral("the height at which the hang stands")
                      : QStringLiteral("the gust at the picks' height of %1 m (stated for %2 m)")
-                           .arg(highest, 0, 'f', 2)
+                           .arg(QString::number(highest, 'f', 2))
                            .arg(inMetres(*show.windHeight)));
   }
   return lacks;

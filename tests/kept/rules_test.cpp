@@ -114,6 +114,16 @@ void wind(Line& line, const Case& option, const Settled& settled) {
     line.number(swingRadians(settled, force, pressure));
   }
   word(line, windStatementLacks(option, settled, 6.3).join(u';'));
+  // Each limit in words, as the worst one would be told.
+  const std::optional<Speed>& stated = option.snapshot->show.wind;
+  const InGust now(option, settled, 6.3, force, gustPressure(stated ? inMetresPerSecond(*stated) : 0.0));
+  const std::vector<WindUse> uses = now.uses();
+  for (std::size_t i = 0; i < uses.size(); ++i) {
+    Use told = uses[i].use;
+    told.which = static_cast<int>(i);
+    const Finding finding = windRule.explain(option, &settled, 6.3, told);
+    word(line, finding.text + finding.source + finding.unit);
+  }
 }
 
 void room(Line& line, const Case& option, const Settled& settled) {
