@@ -3,6 +3,8 @@
 // that has a front line.
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <numeric>
 
 #include "options/hang_once.h"
 #include "options/seating.h"
@@ -63,10 +65,9 @@ std::vector<double> rowAreas(const std::vector<venue::ProfilePoint>& profile, co
                              RowLength rowLength) {
   std::vector<double> areas;
   double before = 0.0;
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    const double to =
-        i + 1 < rows.size() ? 0.5 * (rows[i].along + rows[i + 1].along) : rows.back().along + 1.0;
-    const double area = areaTo(profile, std::min(to, rows.back().along), rowLength);
+  for (auto row = rows.begin(); row != rows.end(); ++row) {
+    const Row& next = std::next(row) == rows.end() ? *row : *std::next(row);
+    const double area = areaTo(profile, std::midpoint(row->along, next.along), rowLength);
     areas.push_back(area - before);
     before = area;
   }

@@ -196,7 +196,7 @@ bool between(const Audience& audience, const CoverView& view, std::size_t above,
 } // namespace
 
 void joinOverlapping(std::vector<TrimRange>& ranges) {
-  if (ranges.size() < 2) {
+  if (ranges.empty()) {
     return;
   }
   std::ranges::sort(ranges, {}, &TrimRange::low);

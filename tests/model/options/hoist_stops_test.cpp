@@ -223,25 +223,53 @@ BOOST_AUTO_TEST_CASE(what_is_not_bounded_is_told_as_stated_alone) {
   BOOST_TEST(std::isnan(one.steps[0].worstStoppedKn));
 }
 
-/// In doubt the stopped one has 0.2 kN less to begin with: its chain may be slack where as stated it is not.
-BOOST_AUTO_TEST_CASE(a_chain_that_may_be_slack_has_nothing_at_least) {
-  Stopping doubtful;
+/// In doubt each pick has 3700 N at most and 400 N at least, the figures themselves being exact.
+Settled inDoubt(const Stopping& stopping) {
   Settled worst = settledWith({3700.0, 3700.0, 3700.0, 3700.0}, true);
   auto doubt = std::make_shared<SettledDoubt>();
-  doubt->statics = doubtful.settled.statics;
+  doubt->statics = stopping.settled.statics;
   doubt->worst.bounded = true;
   doubt->worst.statics = worst.statics;
   doubt->worst.leastPick = {400.0, 400.0};
-  doubt->worst.leastMass = doubtful.settled.statics.mass;
+  doubt->worst.leastMass = stopping.settled.statics.mass;
   doubt->worst.tiltDeg = hang::Span(0.0);
   worst.doubt = doubt;
-  for (const OneStops& one : doubtful.both(worst)) {
+  return worst;
+}
+
+/// What is moved over is taken off 400 N: the chain may be slack where as stated it is not.
+BOOST_AUTO_TEST_CASE(a_chain_that_may_be_slack_has_nothing_at_least) {
+  const Stopping doubtful;
+  for (const OneStops& one : doubtful.both(inDoubt(doubtful))) {
     BOOST_REQUIRE(one.steps.size() == 7U);
     BOOST_TEST(one.steps[0].worstStoppedKn == 0.4, boost::test_tools::tolerance(1e-6));
     BOOST_TEST(one.steps[0].worstRunsKn == 3.7, boost::test_tools::tolerance(1e-6));
     BOOST_TEST(one.steps[6].stoppedKn > 0.0);
     BOOST_TEST(one.steps[6].worstStoppedKn == 0.0);
   }
+}
+
+/// By the loads alone a pick may have 400 of 4100 N, and the two differ by 161 %. By their shares, which the
+/// weight's own doubt leaves alone, it has half of it and no difference while level: with three tenths moved
+/// over (0.6 m) a fifth, and 4 × 0.3 of their mean.
+BOOST_AUTO_TEST_CASE(the_shares_of_the_level_hang_bound_it_too) {
+  Stopping doubtful;
+  Settled worst = inDoubt(doubtful);
+  worst.build.leastShare = 0.5;
+  worst.build.unlike = 0.0;
+  doubtful.of.limits.pickShare.value = 20.0;
+  for (const OneStops& one : doubtful.both(worst)) {
+    BOOST_TEST(one.holdBy.toStdString() == "pick-share");
+    BOOST_TEST(one.holdAtM == 0.6, boost::test_tools::tolerance(1e-3));
+  }
+  doubtful.of.limits.pickShare.value = 1.0;
+  doubtful.of.limits.sideUnlike.value = 120.0;
+  for (const OneStops& one : doubtful.both(worst)) {
+    BOOST_TEST(one.holdBy.toStdString() == "pick-share (difference of the sides)");
+    BOOST_TEST(one.holdAtM == 0.6, boost::test_tools::tolerance(1e-3));
+  }
+  worst.build.unknown = hang::BuildMoment{}; // then the loads alone: too unlike already
+  BOOST_TEST(doubtful.both(worst)[0].holdAtM == 0.0);
 }
 
 /// 3000 of 7000 N are 42.9 % of it: less than 45, whichever of the two runs on.

@@ -90,6 +90,13 @@ BOOST_AUTO_TEST_CASE(no_mark_beyond_what_can_serve) {
   BOOST_REQUIRE(option.marks.size() == 3U);
   BOOST_TEST(!option.marks[2].angleDeg.has_value()); // its travel ends
   BOOST_TEST(option.marks[1].angleDeg.has_value());
+  // A chain of as many links has that mark still, one of a link less has not.
+  const int last = *option.setting->mark;
+  Snapshot shorter = show;
+  shorter.catalogue.chains[0].links = last;
+  BOOST_TEST(at(shorter, option, last - 1).marks.at(2).angleDeg.has_value());
+  shorter.catalogue.chains[0].links = last - 1;
+  BOOST_TEST(!at(shorter, option, last - 1).marks.at(2).angleDeg.has_value());
 }
 
 BOOST_AUTO_TEST_CASE(each_element_has_its_aim) {
@@ -109,6 +116,8 @@ BOOST_AUTO_TEST_CASE(the_datum_stands_where_the_bar_has_it) {
   const Option option = optionOf(show, false);
   Setting setting = *option.setting;
   setting.tiltDeg += 3.0;
+  show.catalogue.bars[0].datum.reset();
+  BOOST_TEST(!judge(show, option.key, setting).datumHeightM.has_value());
   setting.panDeg = 0.0; // no roll: the lowest corner is that of the outlines
   const auto heightAt = [&](double x, double z) {
     show.catalogue.bars[0].datum = catalogue::Position{metres(x), metres(z)};

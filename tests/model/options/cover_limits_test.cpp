@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Cover where two ears, seats or edges come to the same: which of them counts.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+#include <limits>
+
+#include "options/cover.h"
+#include "options/cover_fold.h"
+#include "options/room_limits.h"
+#include "print.h"
+#include "room_fixture.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::Room;
+
+namespace {
+
+constexpr double infinite = std::numeric_limits<double>::infinity();
+
+/// The same room with an audience of these ears alone, seats in space or rows along the hang's line.
+Case withEars(const Room& room, const std::vector<AudiencePosition>& ears, bool seats) {
+  auto limits = std::make_shared<RoomLimits>(*room.option.room);
+  Audience& audience = limits->audience;
+  audience.sections = {QStringLiteral("floor")};
+  audience.blocks = {{0, ears.size(), 1, seats}};
+  audience.positions = ears;
+  audience.weight = static_cast<double>(ears.size());
+  for (CoverEdges& edges : audience.cabinets) {
+    edges.acrossDeg = 0.0;
+  }
+  Case option = room.option;
+  option.room = limits;
+  return option;
+}
+
+AudiencePosition ear(double x, double yFrom, double yTo, double height) {
+  AudiencePosition at;
+  at.x = x;
+  at.yFrom = yFrom;
+  at.yTo = yTo;
+  at.ear = height;
+  at.weight = 1.0;
+  return at;
+}
+
+double aimOver(const Room& room, const std::vector<AudiencePosition>& ears, bool seats) {
+  return aimAboveWantedDeg(withEars(room, ears, seats), room.settled, 8.0);
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(cover_limits)
+
+/// An edge straight up or down has no slope that a figure could tell.
+BOOST_AUTO_TEST_CASE(an_upright_edge_is_never_crossed) {
+  Room room;
+  room.full().coverLowest = degrees(-90);
+  room.full().coverHighest = degrees(90);
+  room.refresh();
+  const CoverView::Source source =
+      viewOf(room.option, room.option.room->audience, room.settled).sources.at(0);
+  BOOST_TEST(source.slopeLow == -infinite);
+  BOOST_TEST(source.slopeHigh == infinite);
+  room.full().coverLowest = degrees(-45);
+  room.full().coverHighest = degrees(45);
+  room.refresh();
+  const CoverView::Source half = viewOf(room.option, room.option.room->audience, room.settled).sources.at(0);
+  BOOST_TEST(half.slopeLow == -1.0, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(half.slopeHigh == 1.0, boost::test_tools::tolerance(1e-12));
+}
+
+/// Of ears as far away the first one of the sheet is the one that the upper edge is laid on.
+BOOST_AUTO_TEST_CASE(of_the_farthest_ears_the_first_counts) {
+  const Room room;
+  const AudiencePosition low = ear(20.0, -5.0, 5.0, 1.0);
+  const AudiencePosition high = ear(20.0, -5.0, 5.0, 5.0);
+  const AudiencePosition nearer = ear(12.0, -5.0, 5.0, 3.0);
+  BOOST_TEST(aimOver(room, {nearer, low, high}, false) == aimOver(room, {low}, false));
+  BOOST_TEST(aimOver(room, {high, low, nearer}, false) == aimOver(room, {high}, false));
+  BOOST_TEST(aimOver(room, {low}, false) != aimOver(room, {high}, false));
+}
+
+/// A cabinet that covers nothing across but its own line: the seat on that line is within, one beside is not.
+BOOST_AUTO_TEST_CASE(a_seat_on_the_line_of_a_narrow_cabinet_is_within_it) {
+  const Room room;
+  const AudiencePosition ahead = ear(20.0, 0.0, 0.0, 1.0);
+  const AudiencePosition left = ear(5.0, 40.0, 40.0, 6.0);
+  const AudiencePosition right = ear(5.0, -40.0, -40.0, 6.0);
+  BOOST_TEST(aimOver(room, {left, ahead, right}, true) == aimOver(room, {ahead}, true));
+  BOOST_TEST(aimOver(room, {left, ahead}, true) != aimOver(room, {left}, true));
+}
+
+BOOST_AUTO_TEST_CASE(an_ear_straight_below_the_source_has_no_aim) {
+  const Room room;
+  const double ahead = viewOf(room.option, room.option.room->audience, room.settled).sources.at(0).ahead;
+  BOOST_REQUIRE(ahead > 0.0);
+  BOOST_TEST(std::isnan(aimOver(room, {ear(ahead, -5.0, 5.0, 1.0)}, false)));
+  BOOST_TEST(!std::isnan(aimOver(room, {ear(ahead + 1e-6, -5.0, 5.0, 1.0)}, false)));
+}
+
+BOOST_AUTO_TEST_CASE(what_lies_straight_beside_is_not_in_front) {
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, {1.0, 0.0}, 0.0, 3.0, 5.0) == -3.0);
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, {1.0, 0.0}, 1e-9, 3.0, 5.0) == 3.0,
+             boost::test_tools::tolerance(1e-9));
+}
+
+/// An ear over the lower source, straight above it: nothing lies between their edges there.
+BOOST_AUTO_TEST_CASE(straight_above_the_lower_source_is_no_hole) {
+  CoverView::Source high;
+  high.slopeLow = -0.5;
+  high.slopeHigh = 1.0;
+  high.throwM = 10.0;
+  CoverView::Source low = high;
+  low.slopeHigh = -1.0;
+  low.height = -20.0;
+  Audience audience;
+  audience.sections = {QStringLiteral("floor")};
+  audience.blocks = {{0, 1, 1, false}};
+  audience.positions = {ear(12.0, -1.0, 1.0, 0.0)};
+  audience.weight = 1.0;
+  const auto inHole = [&](double ahead) {
+    low.ahead = ahead;
+    return !holesAt(audience, {{12.0}, {high, low}}, 8.0).empty();
+  };
+  BOOST_TEST(!inHole(12.0));
+  BOOST_TEST(inHole(11.0)); // a metre in front of it, 12 m above
+}
+
+/// One row, 0.1 m wide: two seats, 5 cm to either side of its middle.
+BOOST_AUTO_TEST_CASE(five_centimetres_beside_the_middle_are_beside_it) {
+  Room room;
+  venue::Section row;
+  row.name = QStringLiteral("box");
+  row.profile = {{metres(0), metres(0)}, {metres(0.4), metres(0)}};
+  row.earHeight = metres(1.2);
+  row.frontX = metres(100); // out of reach
+  row.frontY = metres(0);
+  row.bearing = degrees(0);
+  row.radius = metres(0);
+  const auto told = [&](double width) {
+    row.width = metres(width);
+    room.venue().sections = {row};
+    room.full().coverAcross = degrees(100);
+    room.refresh();
+    return room.finding(coverRule).text;
+  };
+  BOOST_TEST(told(0.1).contains(QStringLiteral("0.05 m to the right")), told(0.1).toStdString());
+  BOOST_TEST(told(0.09).contains(QStringLiteral("in the middle")), told(0.09).toStdString());
+}
+
+/// However short a row is, it has a seat at each of its ends.
+BOOST_AUTO_TEST_CASE(the_shortest_row_has_two_seats) {
+  Room room;
+  venue::Section row;
+  row.name = QStringLiteral("box");
+  row.profile = {{metres(0), metres(0)}, {metres(0.4), metres(0)}};
+  row.earHeight = metres(1.2);
+  row.frontX = metres(20);
+  row.frontY = metres(0);
+  row.bearing = degrees(0);
+  row.radius = metres(0);
+  row.width = metres(1e-10);
+  room.venue().sections = {row};
+  room.full().coverAcross = degrees(100);
+  room.refresh();
+  const Audience& audience = room.option.room->audience;
+  BOOST_TEST(audience.positions.size() == 4U); // two rows
+  BOOST_TEST(audience.blocks.at(0).seats == 2U);
+  for (const AudiencePosition& each : audience.positions) {
+    BOOST_TEST(std::isfinite(each.side));
+    BOOST_TEST(each.weight == 1.0); // the least there is
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()
