@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 
 #include "quantity/error.h"
 #include "quantity/quantity.h"
@@ -14,7 +15,7 @@ namespace {
 struct Place {
   const char* group = "";
   std::size_t index = none;
-  const char* key = "";
+  std::string_view key;
   const char* part = "";
 
   std::string text() const {
@@ -22,8 +23,8 @@ struct Place {
     if (index != none) {
       whole += "[" + std::to_string(index) + "]";
     }
-    if (key[0] != '\0') {
-      whole += std::string(".") + key;
+    if (!key.empty()) {
+      whole.append(".").append(key);
     }
     return whole + part;
   }

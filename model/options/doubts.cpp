@@ -207,7 +207,9 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
   for (std::size_t i = 0; i < stack.cabinets.size(); ++i) {
     const catalogue::CabinetType& cabinet = *stack.cabinets[i];
     const KnownMass& known = masses[i];
-    hang::PieceDoubt doubt{known.lighter, known.heavier, 0.0, 0.0};
+    hang::PieceDoubt doubt;
+    doubt.lighter = known.lighter;
+    doubt.heavier = known.heavier;
     centreAndPlace(cabinet.name, cabinet.tolerances, cabinet.source, doubt);
     doubts.figures.stack.push_back(doubt);
     if (known.weighed.isEmpty() && !cabinet.tolerances.mass) {

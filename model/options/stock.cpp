@@ -24,21 +24,21 @@ bool sparesKnown(const Case& option) {
 Use evaluate(const Case& option, const Settled*, double) {
   const GearNeeds& needs = *option.gear;
   Use use;
-  int scarcest = 0;
+  std::optional<int> scarcest;
   for (std::size_t i = 0; i < needs.units.size(); ++i) {
     const UnitNeed& need = needs.units[i];
     const int over = need.left() - need.needed - need.spares;
-    if (use.which < 0 || over < scarcest) {
+    if (!scarcest || over < *scarcest) {
       scarcest = over;
       use.which = static_cast<int>(i);
       use.value = need.needed + need.spares;
       use.limit = need.left();
     }
   }
-  use.verdict = use.which < 0   ? Verdict::unproven
-                : scarcest < 0  ? Verdict::fails
-                : scarcest == 0 ? Verdict::tight
-                                : Verdict::holds;
+  use.verdict = !scarcest        ? Verdict::unproven
+                : *scarcest < 0  ? Verdict::fails
+                : *scarcest == 0 ? Verdict::tight
+                                 : Verdict::holds;
   if (!needs.datesKnown) {
     use.why = dates;
   } else if (!sparesKnown(option)) {

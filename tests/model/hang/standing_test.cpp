@@ -186,6 +186,14 @@ BOOST_AUTO_TEST_CASE(a_roll_loads_the_side_that_it_leans_to) {
   BOOST_TEST(hang::onSide(joint, down, 0.6, 1.0).force == std::hypot(630.0, 15.0),
              boost::test_tools::tolerance(1e-12));
   BOOST_TEST(std::isnan(hang::onSide(joint, down, 0.6, std::nan("")).force));
+  // Either alone counts: straight at the pin it is square to the rest, and a couple alone tips it.
+  joint.pinCount = 1;
+  joint.sidewaysMoment = {};
+  BOOST_TEST(hang::onSide(joint, down, 0.6, 1.0).force == std::hypot(600.0, 30.0),
+             boost::test_tools::tolerance(1e-12));
+  joint.sideways = 0.0;
+  joint.sidewaysMoment = {0.0, 60.0};
+  BOOST_TEST(hang::onSide(joint, down, 0.6, 1.0).force == 660.0, boost::test_tools::tolerance(1e-12));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
