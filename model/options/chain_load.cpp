@@ -114,12 +114,12 @@ QString shareWords(const Settled& settled) {
     return chainHasSlack(settled)
                ? QStringLiteral(" (nothing while its slack of %1 mm lasts; as much if it alone carried the "
                                 "moment of a pinned joint)")
-                     .arg(chain.slack * 1000.0, 0, 'f', 1)
+                     .arg(QString::number(chain.slack * 1000.0, 'f', 1))
                : QStringLiteral(" (between %1 and that: balance leaves open who carries how much)")
                      .arg(inKn(chain.tension));
   }
   return chainHasSlack(settled)
-             ? QStringLiteral(" (it has %1 mm of slack)").arg(chain.slack * 1000.0, 0, 'f', 1)
+             ? QStringLiteral(" (it has %1 mm of slack)").arg(QString::number(chain.slack * 1000.0, 'f', 1))
              : QString();
 }
 

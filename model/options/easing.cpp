@@ -51,17 +51,17 @@ Easings search(const Trial& base, const Option& option, const Progress& progress
     }
   });
   const std::vector<Lever> levers = leversFor(base);
-  const auto part = [](std::size_t of, std::size_t number) {
-    return number == 0 ? 1.0 : static_cast<double>(of) / static_cast<double>(number);
+  const auto part = [&levers](std::size_t of) {
+    return static_cast<double>(of) / static_cast<double>(levers.size());
   };
   for (std::size_t i = 0; i < levers.size(); ++i) {
-    done = singlesPart * part(i, levers.size());
+    done = singlesPart * part(i);
     if (auto found = search.single(base, levers[i])) {
       all.singles.push_back(std::move(*found));
     }
   }
   for (std::size_t i = 0; all.singles.empty() && i < levers.size(); ++i) {
-    done = singlesPart + (1.0 - singlesPart) * part(i, levers.size());
+    done = singlesPart + (1.0 - singlesPart) * part(i);
     for (std::size_t j = i + 1; j < levers.size(); ++j) {
       if (auto found = search.pair(base, levers[i], levers[j])) {
         all.pairs.push_back(std::move(*found));

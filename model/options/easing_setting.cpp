@@ -51,9 +51,9 @@ Lever trim(const Setting& setting) {
     const double to = movedBy(setting.trimM, by, trimStep);
     lever.swaps.push_back(
         {steps, [to](Trial& trial) { trial.setting->trimM = to; },
-         changeOf(
-             "trim", "m", trimStep, QStringLiteral("trim"), setting.trimM, to, steps,
-             QStringLiteral("Trim %1 m instead of %2 m").arg(to, 0, 'f', 2).arg(setting.trimM, 0, 'f', 2))});
+         changeOf("trim", "m", trimStep, QStringLiteral("trim"), setting.trimM, to, steps,
+                  QStringLiteral("Trim %1 m instead of %2 m")
+                      .arg(QString::number(to, 'f', 2), QString::number(setting.trimM, 'f', 2)))});
   });
   return lever;
 }

@@ -24,7 +24,7 @@ Verdict verdictFor(const GearNeeds& needs, const UnitNeed& need) {
 Use evaluate(const Case& option, const Settled*, double) {
   const GearNeeds& needs = *option.gear;
   Use use;
-  int scarcest = 0;
+  int scarcest{};
   for (std::size_t i = 0; i < needs.units.size(); ++i) {
     const UnitNeed& need = needs.units[i];
     const Verdict verdict = verdictFor(needs, need);

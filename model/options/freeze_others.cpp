@@ -15,8 +15,8 @@ namespace {
 constexpr int withWorst = 5; ///< entries of a point: name, at rest, dynamic, and both at their worst
 
 struct Pair {
-  double atRest = 0.0;
-  double dynamic = 0.0;
+  double atRest{};
+  double dynamic{};
 };
 
 double figure(const QJsonValue& value) {

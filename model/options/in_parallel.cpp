@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <condition_variable>
 #include <exception>
+#include <iterator>
 #include <mutex>
 #include <thread>
 #include <vector>
@@ -94,9 +95,8 @@ void inParallel(std::size_t count, int threads, const std::function<void(std::si
   Jobs jobs(count, job);
   {
     std::vector<std::jthread> crew; // joined at the end of this block, whatever is thrown in it
-    for (std::size_t i = 0; i < hands; ++i) {
-      crew.emplace_back([&jobs] { jobs.work(); });
-    }
+    std::generate_n(std::back_inserter(crew), hands,
+                    [&jobs] { return std::jthread([&jobs] { jobs.work(); }); });
     try {
       jobs.tellUntilDone(told);
     } catch (...) {

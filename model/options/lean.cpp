@@ -62,8 +62,8 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   Finding finding = findingFor("lean", use, "°");
   finding.source = limits.leanMost.source;
   QString text = QStringLiteral("The points stand %1 m apart and the picks %2 m")
-                     .arg(limits.spacing, 0, 'f', 3)
-                     .arg(pickSpacing(*settled), 0, 'f', 3);
+                     .arg(QString::number(limits.spacing, 'f', 3))
+                     .arg(QString::number(pickSpacing(*settled), 'f', 3));
   if (std::isnan(use.value)) {
     text += QStringLiteral(", so the chains lean; by how much is not known without a trim");
   } else {

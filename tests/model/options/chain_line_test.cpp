@@ -81,6 +81,33 @@ BOOST_AUTO_TEST_CASE(what_only_touches_it_does_not) {
   BOOST_TEST(Line({{-0.5, -1.0}, {0.5, -1.0}, {0.5, -1.4}, {-0.5, -1.4}}).mirrored() == Verdict::holds);
 }
 
+/// Where the line ends inside of the outline it crosses one edge alone, whichever corner is told first.
+BOOST_AUTO_TEST_CASE(a_line_that_ends_in_a_cabinet_crosses_it) {
+  std::vector<hang::Vec2> around{{-0.5, -0.6}, {0.5, -0.6}, {0.5, -1.6}, {-0.5, -1.6}};
+  for (std::size_t first = 0; first < around.size(); ++first) {
+    BOOST_TEST(Line(around).mirrored() == Verdict::unproven);
+    std::rotate(around.begin(), around.begin() + 1, around.end());
+  }
+}
+
+/// Whatever it pulls on the way beyond the hang as set is told, and nothing where it is no more.
+BOOST_AUTO_TEST_CASE(what_it_pulls_on_the_way_is_told) {
+  Line line({{0.1, -0.3}, {0.5, -0.3}, {0.5, -0.6}});
+  Snapshot snapshot;
+  line.option.snapshot = &snapshot;
+  const auto told = [&](double built) {
+    line.settled.build.carried.chain = built;
+    const Use use = chainRule.evaluate(line.option, &line.settled, 8.0);
+    return chainRule.explain(line.option, &line.settled, 8.0, use).text;
+  };
+  line.settled.statics.chain->tension = line.settled.statics.chain->most = 0.1;
+  BOOST_TEST(told(0.9).contains(QStringLiteral(", and 0.00 kN")), told(0.9).toStdString());
+  BOOST_TEST(!told(0.1).contains(QStringLiteral(", and")), told(0.1).toStdString());
+  line.settled.statics.chain->slack = 0.01234;
+  line.settled.statics.chain->tension = line.settled.statics.chain->most = 0.0;
+  BOOST_TEST(told(0.0).contains(QStringLiteral("(it has 12.3 mm of slack)")), told(0.0).toStdString());
+}
+
 BOOST_AUTO_TEST_CASE(slack_on_a_pivot_fails_and_beside_pinned_joints_does_not) {
   Line line({{0.1, -0.3}, {0.5, -0.3}, {0.5, -0.6}});
   line.settled.statics.chain->tension = 0.0;

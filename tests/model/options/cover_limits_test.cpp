@@ -20,7 +20,8 @@ namespace {
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
 /// The same room with an audience of these ears alone, seats in space or rows along the hang's line.
-Case withEars(const Room& room, const std::vector<AudiencePosition>& ears, bool seats) {
+Case withEars(const Room& room, const std::vector<AudiencePosition>& ears, bool seats,
+              double acrossDeg = 0.0) {
   auto limits = std::make_shared<RoomLimits>(*room.option.room);
   Audience& audience = limits->audience;
   audience.sections = {QStringLiteral("floor")};
@@ -28,7 +29,7 @@ Case withEars(const Room& room, const std::vector<AudiencePosition>& ears, bool 
   audience.positions = ears;
   audience.weight = static_cast<double>(ears.size());
   for (CoverEdges& edges : audience.cabinets) {
-    edges.acrossDeg = 0.0;
+    edges.acrossDeg = acrossDeg;
   }
   Case option = room.option;
   option.room = limits;
@@ -90,6 +91,12 @@ BOOST_AUTO_TEST_CASE(a_seat_on_the_line_of_a_narrow_cabinet_is_within_it) {
   const AudiencePosition right = ear(5.0, -40.0, -40.0, 6.0);
   BOOST_TEST(aimOver(room, {left, ahead, right}, true) == aimOver(room, {ahead}, true));
   BOOST_TEST(aimOver(room, {left, ahead}, true) != aimOver(room, {left}, true));
+  const auto wide = [&](const std::vector<AudiencePosition>& ears) { // 45° to either side
+    return aimAboveWantedDeg(withEars(room, ears, true, 90.0), room.settled, 8.0);
+  };
+  BOOST_TEST(wide({left, ahead, right}) == wide({ahead}));
+  const AudiencePosition within = ear(30.0, 20.0, 20.0, 6.0); // farther, and within
+  BOOST_TEST(wide({left, ahead, within}) == wide({within}));
 }
 
 BOOST_AUTO_TEST_CASE(an_ear_straight_below_the_source_has_no_aim) {
@@ -126,6 +133,65 @@ BOOST_AUTO_TEST_CASE(straight_above_the_lower_source_is_no_hole) {
   };
   BOOST_TEST(!inHole(12.0));
   BOOST_TEST(inHole(11.0)); // a metre in front of it, 12 m above
+}
+
+/// Level drop: 20 lg of the farthest over the nearest ear in front of the cabinet; what stands right below
+/// it, or behind, is none of them, and however near an ear is it counts.
+BOOST_AUTO_TEST_CASE(ears_in_front_of_the_source_alone_are_near_or_far) {
+  Room room;
+  room.snapshot.show.temperature = 20.0;
+  room.refresh();
+  const CoverView::Source source =
+      viewOf(room.option, room.option.room->audience, room.settled).sources.at(0);
+  const double height = 8.0 + source.height;
+  const auto dropOver = [&](const std::vector<AudiencePosition>& ears) {
+    const Case option = withEars(room, ears, false);
+    return levelDropRule.evaluate(option, &room.settled, 8.0).value;
+  };
+  const double ahead = source.ahead;
+  const AudiencePosition near = ear(ahead + 0.25, -5.0, 5.0, height);
+  const AudiencePosition far = ear(ahead + 0.5, -5.0, 5.0, height);
+  const double twice = dropOver({near, far}); // 6.02 dB and a quarter of a metre of air
+  BOOST_TEST(twice == 20.0 * std::log10(2.0), boost::test_tools::tolerance(1e-2));
+  const AudiencePosition below = ear(ahead, -5.0, 5.0, height - 7.0);
+  const AudiencePosition touching = ear(ahead, -5.0, 5.0, height - 0.01);
+  BOOST_TEST(dropOver({near, far, below}) == twice);
+  BOOST_TEST(dropOver({touching, near, far}) == twice);
+  BOOST_TEST(dropOver({near}) == 0.0);
+  BOOST_TEST(std::isnan(dropOver({below})));
+}
+
+/// Exactly midway between the least and the most height the lower one is told.
+BOOST_AUTO_TEST_CASE(midway_between_two_bounds_the_lower_one_is_told) {
+  Room room;
+  room.hang().leastTrim = metres(6.0);
+  room.venue().mostTrim = metres(10.0);
+  room.refresh();
+  BOOST_TEST(room.use(lowestEdgeRule, 8.0).limit == 6.0);
+  BOOST_TEST(room.use(lowestEdgeRule, 8.0 + 1e-9).limit == 10.0);
+  BOOST_TEST(room.use(lowestEdgeRule, 8.0 - 1e-9).limit == 6.0);
+}
+
+/// Each bound is told by its own source: the first, the third, the floor beneath and the venue's upper one.
+BOOST_AUTO_TEST_CASE(the_bound_that_decides_is_told_by_its_source) {
+  Room room;
+  auto limits = std::make_shared<RoomLimits>(*room.option.room);
+  const auto told = [&](std::vector<double> bounds, double aboveFloor, double trim) {
+    limits->leastTrim.clear();
+    for (const double metres : bounds) {
+      limits->leastTrim.push_back({metres, QStringLiteral("bound %1").arg(limits->leastTrim.size())});
+    }
+    limits->leastAboveFloor = {aboveFloor, QStringLiteral("over the floor")};
+    limits->mostTrim = Bound{12.0, QStringLiteral("roof")};
+    room.option.room = limits;
+    return room.finding(lowestEdgeRule, trim).source.toStdString();
+  };
+  BOOST_TEST(told({5.0, 4.0, 3.0, 2.0}, 1.0, 6.0) == "bound 0");
+  BOOST_TEST(told({2.0, 3.0, 5.0, 4.0}, 1.0, 6.0) == "bound 2");
+  BOOST_TEST(told({2.0, 3.0, 4.0, 5.0}, 1.0, 6.0) == "bound 3");
+  BOOST_TEST(told({2.0, 3.0, 4.0, 5.0}, 5.5, 6.0) == "over the floor");
+  BOOST_TEST(told({5.0, 5.0, 5.0, 5.0}, 5.0, 6.0) == "bound 0"); // of those as high the first
+  BOOST_TEST(told({2.0, 3.0, 4.0, 5.0}, 1.0, 11.0) == "roof");
 }
 
 /// One row, 0.1 m wide: two seats, 5 cm to either side of its middle.

@@ -117,6 +117,22 @@ BOOST_AUTO_TEST_CASE(what_nobody_signed_only_tightens) {
                   .unsignedAlone);
 }
 
+/// Two that nobody signed prove no more than one: the stricter stands, by itself. A signature under the less
+/// strict one is somebody who answers for no less than that.
+BOOST_AUTO_TEST_CASE(of_two_that_nobody_signed_the_stricter_still_stands_alone) {
+  const auto unsignedly = [](double value) {
+    return std::vector<venue::HouseFigure>{
+        {QStringLiteral("dynamic-factor"), value, QString(), QStringLiteral("agreed"), QString(), QDate()}};
+  };
+  const HouseValue two = House(unsignedly(1.3), {}, unsignedly(1.1)).figure("dynamic-factor");
+  BOOST_TEST(two.value.value() == 1.3);
+  BOOST_TEST(two.unsignedAlone);
+  const HouseValue answered =
+      House(unsignedly(1.3), {}, states("dynamic-factor", 1.1)).figure("dynamic-factor");
+  BOOST_TEST(answered.value.value() == 1.3);
+  BOOST_TEST(!answered.unsignedAlone);
+}
+
 BOOST_AUTO_TEST_CASE(a_finding_says_which_rule_came_from_where) {
   const House house(states("trim-margin", 0.1, "m"), states("least-trim", 4, "m"), {});
   const QString sources = house.sourcesOf("lowest-edge", {});

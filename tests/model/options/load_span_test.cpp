@@ -140,6 +140,17 @@ BOOST_AUTO_TEST_CASE(a_point_carries_pick_and_gear) {
   comesTo(of, pointLoadRule, leftHeavy, 5700.0, rightCapacity);
 }
 
+/// Nine tenths of 10 kN are tight, and so are all 10 kN; a last digit less holds, a last digit more fails.
+BOOST_AUTO_TEST_CASE(a_load_exactly_at_its_limit) {
+  LoadCase of;
+  of.limits.capacity = {10000.0, 10000.0};
+  const auto verdictAt = [&](double most) { return verdictOf(of, pointLoadRule, {1.0, 1.0, most, 1.0}); };
+  BOOST_TEST(verdictAt(7800.0) == Verdict::tight);
+  BOOST_TEST(verdictAt(7799.99999999999) == Verdict::holds);
+  BOOST_TEST(verdictAt(8800.0) == Verdict::tight);
+  BOOST_TEST(verdictAt(8800.00000000001) == Verdict::fails);
+}
+
 BOOST_AUTO_TEST_CASE(a_point_of_unknown_basis_or_capacity_proves_nothing) {
   for (const std::size_t which : {0U, 1U}) {
     LoadCase of;
