@@ -218,11 +218,11 @@ RigDoubts doubtsOf(const House& house, const Stack& stack, const catalogue::BarT
       sources.add(QStringLiteral("mass of %1").arg(cabinet.name),
                   QStringLiteral("− %1 + %2").arg(kilogramsOf(known.lighter), kilogramsOf(known.heavier)),
                   known.source);
-      if (!known.weighed.isEmpty() && !doubts.weighed.contains(known.weighed)) {
-        doubts.weighed.append(known.weighed);
-      }
+      doubts.weighed.append(known.weighed);
     }
   }
+  doubts.weighed.removeAll(QString()); // a stated tolerance is nobody's scale
+  doubts.weighed.removeDuplicates();
   const auto barMass = [&](const std::optional<Mass>& of) {
     return bar.tolerances.mass ? inKilograms(*bar.tolerances.mass)
                                : mass.value * (of ? inKilograms(*of) : 0.0);

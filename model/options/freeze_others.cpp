@@ -106,7 +106,7 @@ std::map<QString, Pair> besides(const Case& option, const std::vector<Pair>& own
 bool same(double one, double other) {
   constexpr double rounding = 1e-9; // sums in another order
   return (std::isnan(one) && std::isnan(other)) ||
-         std::abs(one - other) <= rounding * std::max({1.0, std::abs(one), std::abs(other)});
+         std::abs(one - other) <= rounding * std::max(std::abs(one), std::abs(other));
 }
 
 bool allIn(std::map<QString, Pair>& these, std::map<QString, Pair>& those) {

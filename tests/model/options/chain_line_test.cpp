@@ -88,6 +88,11 @@ BOOST_AUTO_TEST_CASE(a_line_that_ends_in_a_cabinet_crosses_it) {
     BOOST_TEST(Line(around).mirrored() == Verdict::unproven);
     std::rotate(around.begin(), around.begin() + 1, around.end());
   }
+  std::vector<hang::Vec2> three{{-0.5, -0.6}, {0.5, -0.6}, {0.0, -1.9}};
+  for (std::size_t first = 0; first < three.size(); ++first) {
+    BOOST_TEST(Line(three).mirrored() == Verdict::unproven);
+    std::rotate(three.begin(), three.begin() + 1, three.end());
+  }
 }
 
 /// Whatever it pulls on the way beyond the hang as set is told, and nothing where it is no more.
@@ -106,6 +111,8 @@ BOOST_AUTO_TEST_CASE(what_it_pulls_on_the_way_is_told) {
   line.settled.statics.chain->slack = 0.01234;
   line.settled.statics.chain->tension = line.settled.statics.chain->most = 0.0;
   BOOST_TEST(told(0.0).contains(QStringLiteral("(it has 12.3 mm of slack)")), told(0.0).toStdString());
+  line.settled.statics.chain->most = 100.0;
+  BOOST_TEST(told(0.0).contains(QStringLiteral("its slack of 12.3 mm lasts")), told(0.0).toStdString());
 }
 
 BOOST_AUTO_TEST_CASE(slack_on_a_pivot_fails_and_beside_pinned_joints_does_not) {

@@ -118,6 +118,35 @@ BOOST_AUTO_TEST_CASE(the_picks_say_how_far_apart_points_go) {
   BOOST_TEST(!there(Picks::single, true, true));
 }
 
+/// In whole centimetres, rounded off what does not fill one: the picks are 0.6 m apart.
+BOOST_AUTO_TEST_CASE(points_move_by_whole_centimetres) {
+  Trial trial = best();
+  BOOST_REQUIRE(trial.key.points.size() == 2);
+  trial.key.picks = catalogue::Picks::foreAftPair;
+  catalogue::PickArrangement one;
+  one.picks = catalogue::Picks::foreAftPair;
+  one.front = catalogue::Position{metres(0.5), metres(0.0)};
+  one.rear = catalogue::Position{metres(-0.1), metres(0.0)};
+  for (catalogue::BarType& bar : trial.snapshot.catalogue.bars) {
+    bar.arrangements = {one};
+  }
+  const auto stepsAt = [&](double apart) {
+    for (venue::Point& point : trial.snapshot.venue.points) {
+      point.x = metres(point.name == trial.key.points[0] ? apart : 0.0);
+      point.y = metres(0.0);
+    }
+    const auto lever = leverOf(trial, "spacing");
+    return lever ? lever->most.front() : 0;
+  };
+  BOOST_TEST(stepsAt(0.7) == 10);
+  BOOST_TEST(stepsAt(0.8) == 20);
+  BOOST_TEST(stepsAt(0.9) == 30);
+  BOOST_TEST(stepsAt(0.63) == 3);
+  BOOST_TEST(stepsAt(0.57) == 3);
+  BOOST_TEST(stepsAt(0.639) == 3);
+  BOOST_TEST(stepsAt(0.605) == 0);
+}
+
 /// Each point, then each structure once, however many of the points it carries; a point that is not in the
 /// sheet is none.
 BOOST_AUTO_TEST_CASE(a_structure_under_two_points_is_asked_for_once) {

@@ -3,10 +3,12 @@
 
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QJsonObject>
 
 #include <boost/test/unit_test.hpp>
 
 #include "options/freeze.h"
+#include "options/freeze_others.h"
 #include "options/option_json.h"
 #include "options/search.h"
 #include "print.h"
@@ -124,6 +126,44 @@ BOOST_AUTO_TEST_CASE(anotherHangsChoiceCountsByWhatItPutsOntoSharedStructures) {
   BOOST_TEST((options::standingOf(both, after) == Standing::outdated));
   both.choices.clear(); // withdrawn: taken as left's mirror image once more, which is another load
   BOOST_TEST((options::standingOf(both, after) == Standing::outdated));
+}
+
+/// Records that lack the unfavourable ends are compared by what is stated in both.
+BOOST_AUTO_TEST_CASE(whatIsMissingOnOneSideIsNotCompared) {
+  Snapshot snapshot = testing::smallHarbourShow();
+  for (venue::Point& point : snapshot.venue.points) {
+    point.zone = snapshot.venue.zones[0].name;
+  }
+  const auto found = options::decide(snapshot, QStringLiteral("left"));
+  Choice choice = chosen(snapshot, found.hangs[0].options.front());
+  const auto listOf = [](std::vector<double> figures) {
+    QJsonArray load{QStringLiteral("R1")};
+    for (const double each : figures) {
+      load.append(each);
+    }
+    return QJsonArray{QJsonObject{{QStringLiteral("hang"), QStringLiteral("right")},
+                                  {QStringLiteral("option"), QStringLiteral("x")},
+                                  {QStringLiteral("loads_kn"), QJsonArray{load}}}};
+  };
+  const QJsonArray plain = listOf({4.0, 5.0});
+  const QJsonArray whole = listOf({4.0, 5.0, 4.2, 5.2});
+  const QJsonArray worse = listOf({4.0, 5.0, 4.3, 5.2});
+  const QJsonArray more = listOf({4.1, 5.0, 4.2, 5.2});
+  const auto same = [&](const QJsonArray& then, const QJsonArray& now) {
+    return options::sameFromOthers(snapshot, choice, then, now);
+  };
+  BOOST_TEST(same(plain, plain));
+  BOOST_TEST(same(plain, whole));
+  BOOST_TEST(same(whole, plain));
+  BOOST_TEST(same(whole, whole));
+  BOOST_TEST(!same(whole, worse));
+  BOOST_TEST(same(plain, worse));
+  BOOST_TEST(same(whole, more)); // judged at the worst
+  BOOST_TEST(!same(plain, more));
+  BOOST_TEST(same({}, {}));
+  choice.points[0].worstStaticKn.reset(); // chosen before there were unfavourable ends
+  BOOST_TEST(same(whole, worse));
+  BOOST_TEST(!same(whole, more));
 }
 
 BOOST_AUTO_TEST_CASE(aSingleByteIsNoticed) {

@@ -96,4 +96,22 @@ BOOST_AUTO_TEST_CASE(ends_that_are_alike_are_not_told) {
   BOOST_TEST(says(seat.words(), "carries 1.50 kN;"), seat.words());
 }
 
+/// Two pins are told apart by where they stand: ahead or behind, else above or below.
+BOOST_AUTO_TEST_CASE(a_pin_is_named_by_where_it_stands) {
+  const auto named = [](std::size_t loaded, double x, double z) {
+    Seat seat;
+    seat.cabinet.pins =
+        std::array{catalogue::Position{metres(0.0), metres(0.0)}, catalogue::Position{metres(x), metres(z)}};
+    seat.joint().pinCount = 2;
+    seat.joint().end.reset();
+    seat.joint().pinLoads.at(loaded) = {0.0, 9000.0};
+    return seat.words();
+  };
+  BOOST_TEST(says(named(0, -0.4, 0.0), "the front pin takes 4.50 kN"), named(0, -0.4, 0.0));
+  BOOST_TEST(says(named(1, -0.4, 0.0), "the rear pin takes 4.50 kN"), named(1, -0.4, 0.0));
+  BOOST_TEST(says(named(0, 0.4, -0.3), "the rear pin takes 4.50 kN"), named(0, 0.4, -0.3));
+  BOOST_TEST(says(named(0, 0.0, -0.3), "the upper pin takes 4.50 kN"), named(0, 0.0, -0.3));
+  BOOST_TEST(says(named(1, 0.0, -0.3), "the lower pin takes 4.50 kN"), named(1, 0.0, -0.3));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
