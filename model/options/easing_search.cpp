@@ -34,13 +34,14 @@ std::optional<Option> EasingSearch::run(const Trial& trial) {
       return judge(trial.snapshot, trial.key, *trial.setting);
     }
     ShowOptions found = decideOnly(trial.snapshot, idOf(trial.key), trial.key.hang);
-    if (found.hangs.empty() || found.hangs.front().options.empty()) {
-      return std::nullopt;
+    for (HangOptions& hang : found.hangs) {
+      for (Option& option : hang.options) {
+        return std::move(option); // there is one at most
+      }
     }
-    return std::move(found.hangs.front().options.front());
-  } catch (const Error&) {
-    return std::nullopt;
+  } catch (const Error&) { // as good as no such option
   }
+  return std::nullopt;
 }
 
 std::optional<Option> EasingSearch::runWith(const Trial& base, const Lever& lever, const Steps& steps) {

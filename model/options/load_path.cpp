@@ -2,6 +2,7 @@
 #include "options/load_path.h"
 
 #include <cmath>
+#include <limits>
 
 #include "options/build_force.h"
 #include "options/carriers.h"
@@ -91,7 +92,8 @@ private:
       if (each.type != nullptr) {
         piece(kind, *each.type, at, loadN);
       } else {
-        add(kind, each.name, at, loadN / 1000.0, notKnown, QStringLiteral("not in the makers' data"));
+        // What it weighs is not known either, and so not what hangs from it.
+        add(kind, each.name, at, notKnown, notKnown, QStringLiteral("not in the makers' data"));
       }
     }
   }
@@ -106,7 +108,9 @@ private:
     Settled alone = settled_;
     for (std::size_t other = 0; other < alone.statics.pickCount; ++other) {
       if (other != pick) {
-        alone.statics.pickLoads[other].load = alone.build.most[other] = -1e9; // the rule tells of this one
+        // The rule tells of this one.
+        alone.statics.pickLoads[other].load = alone.build.most[other] =
+            -std::numeric_limits<double>::infinity();
       }
     }
     rule("hoist", QStringLiteral("%1 with its hooks").arg(option_.hoist->name),

@@ -7,6 +7,7 @@
 
 #include "options/cover.h"
 #include "options/cover_fold.h"
+#include "options/level.h"
 #include "options/room_limits.h"
 #include "print.h"
 #include "room_fixture.h"
@@ -159,6 +160,62 @@ BOOST_AUTO_TEST_CASE(ears_in_front_of_the_source_alone_are_near_or_far) {
   BOOST_TEST(dropOver({touching, near, far}) == twice);
   BOOST_TEST(dropOver({near}) == 0.0);
   BOOST_TEST(std::isnan(dropOver({below})));
+}
+
+/// An ear where the cabinet itself is has no distance, so that no level is told; a centimetre beside it has.
+BOOST_AUTO_TEST_CASE(an_ear_at_the_cabinet_itself_has_no_level) {
+  const Room room;
+  const CoverView::Source source =
+      viewOf(room.option, room.option.room->audience, room.settled).sources.at(0);
+  const auto told = [&](double down) {
+    const Case option = withEars(room, {ear(source.ahead, -5.0, 5.0, source.height - down)}, false);
+    return levelOf(option, room.settled, 0.0).has_value();
+  };
+  BOOST_TEST(!told(0.0));
+  BOOST_TEST(told(0.01));
+}
+
+/// Of two cabinets that reach an ear over as short a way the upper one serves it.
+BOOST_AUTO_TEST_CASE(of_two_as_near_the_upper_one_serves) {
+  const Room room;
+  Case option = withEars(room, {ear(20.0, -5.0, 5.0, 1.0)}, false);
+  auto limits = std::make_shared<RoomLimits>(*option.room);
+  BOOST_REQUIRE(limits->audience.cabinets.size() == 1U);
+  limits->audience.cabinets.push_back(limits->audience.cabinets.front());
+  limits->audience.cabinets[0].throwM = 50.0;
+  limits->audience.cabinets[1].throwM = 60.0;
+  option.room = limits;
+  const auto table = levelOf(option, room.settled, 8.0);
+  BOOST_REQUIRE(table.has_value());
+  BOOST_TEST(table->rows.at(0).covered);
+  BOOST_TEST(table->rows.at(0).throwM == 50.0);
+}
+
+/// Ears of 1, 10, 100 and 1000; each source covers its own, whichever number of sources there is.
+BOOST_AUTO_TEST_CASE(ears_that_any_source_covers_are_counted_once) {
+  const std::vector<std::int64_t> weight{1, 10, 100, 1000};
+  const auto covered = [&](const std::vector<std::vector<bool>>& sources) {
+    CoverColumns columns;
+    columns.ears = weight.size();
+    for (const std::vector<bool>& source : sources) {
+      for (const bool covers : source) {
+        columns.low.push_back(covers ? 7.0 : infinite);
+        columns.high.push_back(covers ? 9.0 : -infinite);
+      }
+    }
+    return columns.coveredAt(weight, 8.0);
+  };
+  BOOST_TEST(covered({}) == 0);
+  BOOST_TEST(covered({{true, false, true, true}}) == 1101);
+  BOOST_TEST(covered({{false, true, true, false}}) == 110);
+  BOOST_TEST(covered({{true, false, true, false}, {false, false, true, true}}) == 1101);
+  BOOST_TEST(covered({{false, true, false, false}, {false, false, false, false}}) == 10);
+  BOOST_TEST(
+      covered({{true, false, true, false}, {false, false, true, false}, {false, false, false, true}}) ==
+      1101);
+  BOOST_TEST(
+      covered({{false, false, false, false}, {false, true, false, false}, {false, true, false, true}}) ==
+      1010);
 }
 
 /// Exactly midway between the least and the most height the lower one is told.

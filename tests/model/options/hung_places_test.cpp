@@ -122,6 +122,8 @@ BOOST_AUTO_TEST_CASE(a_bar_heavier_than_the_loads_count_is_told) {
   BOOST_TEST(!withBar(std::nextafter(94.0 + 1e-6, 95.0)).trouble.isEmpty());
   BOOST_TEST((withBar(94.001).trouble == QStringLiteral("is heavier than the 94 kg that the loads count")));
   BOOST_TEST((withBar(99.5).massKg == 99.5));
+  snapshot.catalogue.bars[0].frameMass = kilograms(58.12345); // told to five figures
+  BOOST_TEST((withBar(95.0).trouble == QStringLiteral("is heavier than the 94.123 kg that the loads count")));
 }
 
 BOOST_AUTO_TEST_CASE(a_bar_heavier_than_the_maker_says_is_what_the_loads_count) {

@@ -138,6 +138,24 @@ BOOST_AUTO_TEST_CASE(the_worst_link_of_a_kind_is_its_rules_finding) {
   }
 }
 
+/// Loads and limits of the rigging in kN: what its point carries, times the factors of lifting, against the
+/// whole working load limit where nobody is beneath.
+BOOST_AUTO_TEST_CASE(rigging_carries_what_its_point_does) {
+  const Option option = chosen().with([](Snapshot& s) {
+    s.show.peopleBeneath = false;
+    s.catalogue.hardware[1].limit = kilonewtons(20);
+  });
+  const auto links = linksOf(option, QStringLiteral("rigging"));
+  BOOST_REQUIRE(links.size() == 6U);
+  for (std::size_t i = 0; i < links.size();
+       ++i) { // at the worst step and with the factors: more, but not twice
+    BOOST_TEST(links[i].loadKn >= *option.points[i / 3].worstStaticKn);
+    BOOST_TEST(links[i].loadKn < 2.0 * *option.points[i / 3].worstStaticKn);
+  }
+  BOOST_TEST(links[1].limitKn.value() == 20.0, near(1e-12));
+  BOOST_TEST(links[4].limitKn.value() == 20.0, near(1e-12));
+}
+
 BOOST_AUTO_TEST_CASE(a_link_without_a_limit_is_unproven) {
   const Option option = chosen().with([](Snapshot& s) { s.catalogue.hardware[1].limit.reset(); });
   for (const PathLink& link : linksOf(option, QStringLiteral("rigging"))) {
