@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstring>
+#include <numeric>
 
 #include "hang/chain.h"
 #include "options/box.h"
@@ -84,8 +85,8 @@ void endByLoads(const Case& option, const Settled& settled, Window& window, cons
     }
     double within = window.low;
     double beyond = window.high;
-    for (int step = 0; step < 60; ++step) {
-      const double middle = 0.5 * (within + beyond);
+    for (double middle = std::midpoint(within, beyond); within < middle && middle < beyond;
+         middle = std::midpoint(within, beyond)) { // to the last digit
       (failsAt(middle) ? beyond : within) = middle;
     }
     window.high = within;

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
 #include <functional>
+#include <limits>
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -139,7 +141,7 @@ BOOST_AUTO_TEST_CASE(whatIsMissingOnOneSideIsNotCompared) {
   const auto listOf = [](std::vector<double> figures) {
     QJsonArray load{QStringLiteral("R1")};
     for (const double each : figures) {
-      load.append(each);
+      load.append(std::isfinite(each) ? QJsonValue(each) : QJsonValue(QJsonValue::Null));
     }
     return QJsonArray{QJsonObject{{QStringLiteral("hang"), QStringLiteral("right")},
                                   {QStringLiteral("option"), QStringLiteral("x")},
@@ -161,6 +163,10 @@ BOOST_AUTO_TEST_CASE(whatIsMissingOnOneSideIsNotCompared) {
   BOOST_TEST(same(whole, more)); // judged at the worst
   BOOST_TEST(!same(plain, more));
   BOOST_TEST(same({}, {}));
+  const double open = std::numeric_limits<double>::quiet_NaN(); // what was not known and is, or the reverse
+  BOOST_TEST(!same(plain, listOf({open, 5.0})));
+  BOOST_TEST(!same(listOf({4.0, open}), plain));
+  BOOST_TEST(same(listOf({open, open}), listOf({open, open})));
   choice.points[0].worstStaticKn.reset(); // chosen before there were unfavourable ends
   BOOST_TEST(same(whole, worse));
   BOOST_TEST(!same(whole, more));

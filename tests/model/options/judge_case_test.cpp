@@ -163,6 +163,35 @@ BOOST_AUTO_TEST_CASE(the_first_of_two_that_begin_it_alike_is_told) {
   BOOST_TEST(windowIn().lowSetBy.toStdString() == "lowest-edge");
 }
 
+/// Points that stand farther apart than the picks: the higher the hang, the more its chains lean and pull. A
+/// point that may carry just what it carries at some trim ends the window at that trim.
+BOOST_AUTO_TEST_CASE(a_load_that_rises_with_the_lean_ends_the_window) {
+  Snapshot show = testing::smallHarbourShow();
+  const Option option = optionOf(show, true, true);
+  for (venue::Point& point : show.venue.points) {
+    if (point.name == option.key.points[0]) {
+      point.y = metres(inMetres(point.y) + 0.3);
+    }
+    point.basis = catalogue::Basis::atRest;
+    point.capacity = kilonewtons(100);
+  }
+  const Option free = judge(show, option.key, *option.setting);
+  BOOST_REQUIRE(free.trimWindow.has_value());
+  BOOST_REQUIRE(free.trimWindow->highM - free.trimWindow->lowM > 0.1);
+  Setting setting = *option.setting;
+  setting.trimM = free.trimWindow->lowM + 0.75 * (free.trimWindow->highM - free.trimWindow->lowM);
+  const Option there = judge(show, option.key, setting);
+  const auto found = std::ranges::find(there.findings, QStringLiteral("point-load"), &Finding::rule);
+  BOOST_REQUIRE(found != there.findings.end());
+  for (venue::Point& point : show.venue.points) {
+    point.capacity = kilonewtons(*found->value);
+  }
+  const TrimWindow window = judge(show, option.key, setting).trimWindow.value();
+  BOOST_TEST(window.highM == setting.trimM, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(window.highSetBy.toStdString() == "point-load");
+  BOOST_TEST(window.lowM == free.trimWindow->lowM);
+}
+
 /// A rule that does not apply has no figure of anybody, so that no house rule had a part in it.
 BOOST_AUTO_TEST_CASE(what_does_not_apply_names_no_house_rule) {
   Snapshot show = testing::smallHarbourShow();

@@ -272,6 +272,39 @@ BOOST_AUTO_TEST_CASE(the_most_lean_is_that_of_the_rule_and_a_last_digit_more) {
   BOOST_TEST(!failsAt(most * (1.0 + 1.25e-12)));
 }
 
+/// Half of what points and picks are apart more or less than each other: up to a micrometre is plumb.
+BOOST_AUTO_TEST_CASE(a_micrometre_off_is_no_longer_plumb) {
+  LoadCase of;
+  Settled settled = settledWith({1.0, 1.0, 1.0, 1.0});
+  settled.layout.picks = {{}, {}};
+  of.limits.spacing = 2e-6;
+  BOOST_TEST(chainOff(of.option(), settled) == 1e-6);
+  of.limits.spacing = std::nextafter(2e-6, 0.0);
+  BOOST_TEST(chainOff(of.option(), settled) == 0.0);
+  settled.layout.picks = {{0.3, 0.0, 0.0}, {0.0, 0.4, 5.0}}; // 0.5 m in plan
+  of.limits.spacing = 0.7;
+  BOOST_TEST(chainOff(of.option(), settled) == 0.1, boost::test_tools::tolerance(1e-12));
+  of.limits.spacing = 0.3;
+  BOOST_TEST(chainOff(of.option(), settled) == 0.1, boost::test_tools::tolerance(1e-12));
+}
+
+/// A fore-aft pair of which both picks are stated, 1.2 m apart on a level bar under points 1 m apart.
+BOOST_AUTO_TEST_CASE(only_a_fore_aft_pair_stands_otherwise_while_level) {
+  using catalogue::Picks;
+  const auto offOf = [](Picks picks, bool front, bool rear) {
+    LoadCase of;
+    of.picks.picks = picks;
+    of.picks.front = front ? std::optional(catalogue::Position{metres(0.5), metres(0.0)}) : std::nullopt;
+    of.picks.rear = rear ? std::optional(catalogue::Position{metres(-0.7), metres(0.0)}) : std::nullopt;
+    return levelOff(of.option());
+  };
+  BOOST_TEST(offOf(Picks::foreAftPair, true, true) == 0.1, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(offOf(Picks::foreAftPair, true, false) == 0.0);
+  BOOST_TEST(offOf(Picks::foreAftPair, false, true) == 0.0);
+  BOOST_TEST(offOf(Picks::sidePair, true, true) == 0.0);
+  BOOST_TEST(offOf(Picks::single, true, true) == 0.0);
+}
+
 BOOST_AUTO_TEST_CASE(where_nothing_bounds_the_lean_nothing_is_said_of_it) {
   const std::vector<Settled> settings = two(false);
   const std::size_t points = placeOf(pointLoadRule);
