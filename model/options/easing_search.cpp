@@ -2,6 +2,7 @@
 #include "options/easing_search.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "quantity/error.h"
 
@@ -134,8 +135,8 @@ std::optional<Easing> EasingSearch::bestSwap(const Trial& base, const Lever& lev
       nearer = with ? std::min(nearer, with->verdict) : nearer;
       continue;
     }
-    if (!best || with->verdict < best->verdict ||
-        (with->verdict == best->verdict && with->coveredPercent > best->coveredPercent)) {
+    const auto rank = [](const auto& each) { return std::pair(each.verdict, -each.coveredPercent); };
+    if (!best || rank(*with) < rank(*best)) {
       best = easingFrom(*with, {swap.change}, nearer);
       bestSteps = swap.steps;
     }

@@ -168,6 +168,52 @@ BOOST_AUTO_TEST_CASE(a_structure_under_two_points_is_asked_for_once) {
   BOOST_TEST(leverOf(trial, "structure")->most.size() == 2U);
 }
 
+/// Of the nearest swaps that do: the better verdict, then the more cover, then the first; none farther is
+/// run.
+BOOST_AUTO_TEST_CASE(the_best_of_the_nearest_swaps) {
+  Trial base = best();
+  houseSays(base.snapshot, "cover-share", 5.0);
+  base.setting->trimM += 3.0;
+  const auto found = [&base](const std::vector<std::pair<int, std::pair<double, double>>>& swaps) {
+    Lever lever;
+    lever.kind = QStringLiteral("trim");
+    for (const auto& [steps, what] : swaps) {
+      const auto& [capacityKn, up] = what;
+      Swap swap;
+      swap.steps = steps;
+      swap.apply = [=](Trial& trial) {
+        trial.setting->trimM += up;
+        for (venue::Point& point : trial.snapshot.venue.points) {
+          point.capacity = kilonewtons(capacityKn);
+        }
+      };
+      swap.change.words = QString::number(lever.swaps.size());
+      lever.swaps.push_back(swap);
+    }
+    EasingSearch search(Verdict::tight, [] {});
+    const auto easing = search.single(base, lever);
+    return std::pair(easing ? easing->changes.front().words.toInt() : -1, search.runs());
+  };
+  using Found = std::pair<int, qint64>;
+  const Option plain = judge(base.snapshot, base.key, *base.setting);
+  Setting lower = *base.setting;
+  lower.trimM -= 3.0;
+  const Option more = judge(base.snapshot, base.key, lower);
+  BOOST_TEST_REQUIRE(plain.verdict == Verdict::holds);
+  BOOST_TEST_REQUIRE(more.verdict == Verdict::holds);
+  BOOST_TEST_REQUIRE(plain.coveredPercent < more.coveredPercent);
+  const auto point = std::ranges::find(plain.findings, QStringLiteral("point-load"), &Finding::rule);
+  const double tight = *point->value;
+  BOOST_TEST(
+      (found({{1, {0.1, 0.0}}, {2, {100.0, 0.0}}, {2, {100.0, 0.0}}, {3, {100.0, 0.0}}}) == Found(1, 3)));
+  BOOST_TEST(
+      (found({{1, {100.0, 0.0}}, {1, {100.0, -3.0}}, {1, {100.0, 0.0}}, {2, {100.0, 0.0}}}) == Found(1, 3)));
+  BOOST_TEST((found({{1, {100.0, -3.0}}, {1, {100.0, 0.0}}}) == Found(0, 2)));
+  BOOST_TEST((found({{1, {0.1, 0.0}}, {1, {0.1, -3.0}}}) == Found(-1, 2)));
+  BOOST_TEST((found({{1, {tight, -3.0}}, {1, {100.0, 0.0}}}) == Found(1, 2)));
+  BOOST_TEST((found({{1, {100.0, 0.0}}, {1, {tight, -3.0}}}) == Found(0, 2)));
+}
+
 /// The least that is left a step short is told: unproven is better than failing.
 BOOST_AUTO_TEST_CASE(one_step_short_of_it_may_be_unproven) {
   const auto easing = [](bool known, double capacityKn) {
