@@ -88,6 +88,20 @@ BOOST_AUTO_TEST_CASE(a_window_of_one_trim_is_open) {
   BOOST_TEST(middleOf({7.998, 8.0}) == 8.0);
 }
 
+/// To the centimetre; the end that there is where the other is not set; the lower end of a shut window.
+BOOST_AUTO_TEST_CASE(the_middle_of_a_window_is_a_whole_centimetre) {
+  constexpr double infinite = std::numeric_limits<double>::infinity();
+  const auto close = boost::test_tools::tolerance(1e-12);
+  BOOST_TEST(middleOf({7.0, 7.264}) == 7.13, close);
+  BOOST_TEST(middleOf({7.0, 7.276}) == 7.14, close);
+  BOOST_TEST(middleOf({7.0, 9.0}) == 8.0, close);
+  BOOST_TEST(middleOf({7.131, 7.133}) == 7.132, close); // no whole one lies within
+  BOOST_TEST(middleOf({-infinite, 8.0}) == 8.0);
+  BOOST_TEST(middleOf({7.0, infinite}) == 7.0);
+  BOOST_TEST(middleOf({8.0, 7.0}) == 8.0);
+  BOOST_TEST(std::isnan(middleOf({-infinite, infinite})));
+}
+
 /// The slope of a chain: Pythagoras, and upright nothing.
 BOOST_AUTO_TEST_CASE(a_chain_that_leans_pulls_more) {
   BOOST_TEST(leanFactor(3.0, 4.0) == 1.25);
