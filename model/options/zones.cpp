@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ranges>
+#include <utility>
 
 #include "options/ways.h"
 
@@ -49,9 +49,10 @@ bool belongs(const venue::Point& point, const ZoneLoad& zone) {
 }
 
 const Choice* choiceOf(const Snapshot& snapshot, const QString& hang) {
-  auto own = snapshot.choices | std::views::filter([&](const Choice& each) { return each.hang == hang; });
-  const auto newest = std::ranges::max_element(own, {}, &Choice::revision);
-  return newest == own.end() ? nullptr : &*newest;
+  const auto newest = std::ranges::max_element(snapshot.choices, {}, [&](const Choice& each) {
+    return std::pair(each.hang == hang, each.revision); // of others only where it has none
+  });
+  return newest == snapshot.choices.end() || newest->hang != hang ? nullptr : &*newest;
 }
 
 const venue::Point* pointNamed(const venue::Venue& venue, const QString& name) {
