@@ -92,7 +92,8 @@ QStringList lineOf(const marks::LoadReading& fact) {
           entry(fact.id),
           entry(fact.corrects),
           fact.by,
-          exchange::writeInstant(fact.recordedAt)};
+          exchange::writeInstant(fact.recordedAt),
+          fact.legTo};
 }
 
 QString wordOf(fleet::DocumentKind kind) {
@@ -172,11 +173,12 @@ void writeGates(store::Store& store, const Taker& take) {
 }
 
 void writeReadings(store::Store& store, const Taker& take) {
-  takeLine(take, {QStringLiteral("tour"), QStringLiteral("show"), QStringLiteral("hang"),
-                  QStringLiteral("option"), QStringLiteral("lift"), QStringLiteral("pick"),
-                  QStringLiteral("cell at"), QStringLiteral("reading [kN]"), QStringLiteral("computed [kN]"),
-                  QStringLiteral("instrument"), QStringLiteral("remark"), QStringLiteral("entry"),
-                  QStringLiteral("corrects"), QStringLiteral("recorded by"), QStringLiteral("recorded at")});
+  takeLine(take,
+           {QStringLiteral("tour"), QStringLiteral("show"), QStringLiteral("hang"), QStringLiteral("option"),
+            QStringLiteral("lift"), QStringLiteral("pick"), QStringLiteral("cell at"),
+            QStringLiteral("reading [kN]"), QStringLiteral("computed [kN]"), QStringLiteral("instrument"),
+            QStringLiteral("remark"), QStringLiteral("entry"), QStringLiteral("corrects"),
+            QStringLiteral("recorded by"), QStringLiteral("recorded at"), QStringLiteral("leg to")});
   for (const marks::LoadReading& fact : store::loadReadings(store)) {
     takeLine(take, lineOf(fact));
   }

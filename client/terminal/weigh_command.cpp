@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <utility>
+
 #include <QJsonArray>
 
 #include "actions/readings.h"
@@ -17,25 +20,57 @@
 namespace hangbook::terminal {
 namespace {
 
-constexpr const char* expected = "a pick and what its cell read is expected, such as left=4.12kN";
+/// One of the two options that say what a cell read.
+struct ReadingOption {
+  const char* name;
+  const char* expected;
+};
+constexpr ReadingOption pickOption{"--pick",
+                                   "a pick and what its cell read is expected, such as left=4.12kN"};
+constexpr ReadingOption legOption{
+    "--leg",
+    "the point that a bridle's leg goes to and what the cell in it read is expected, such as L1=2.6kN"};
 
-/// "left=4.12kN; right=4.30kN": as typed, one after the other.
-std::vector<options::CellReading> readReadings(const std::string& text) {
-  std::vector<options::CellReading> readings;
-  for (const QString& part : QString::fromStdString(text).split(QLatin1Char(';'), Qt::SkipEmptyParts)) {
-    const qsizetype at = part.indexOf(QLatin1Char('='));
-    if (at < 1) {
-      throw Error(Trouble::badInput, "--pick " + part.trimmed().toStdString() + ": " + expected);
-    }
-    try {
-      const Force force = parse<Force>(part.mid(at + 1).trimmed().toStdString(), "kN");
-      readings.push_back({part.left(at).trimmed(), inKilonewtons(force)});
-    } catch (const Error& error) {
-      throw Error(Trouble::badInput, error.what(), "--pick " + part.trimmed().toStdString());
-    }
+/// "left=4.12kN": name and force, apart at the last sign of equality.
+std::pair<QString, double> readOne(const ReadingOption& option, const QString& text) {
+  const qsizetype at = text.lastIndexOf(QLatin1Char('='));
+  if (at < 1) {
+    throw Error(Trouble::badInput,
+                option.name + (" " + text.trimmed().toStdString()) + ": " + option.expected);
   }
+  try {
+    const Force force = parse<Force>(text.mid(at + 1).trimmed().toStdString(), "kN");
+    return {text.left(at).trimmed(), inKilonewtons(force)};
+  } catch (const Error& error) {
+    throw Error(Trouble::badInput, error.what(), option.name + (" " + text.trimmed().toStdString()));
+  }
+}
+
+/// "L1", or "left, L1" where legs of both picks go to it.
+options::CellReading legReading(const QString& name, double kn) {
+  const qsizetype comma = name.indexOf(QLatin1Char(','));
+  const QString before = name.left(std::max<qsizetype>(comma, 0)).trimmed();
+  const QStringList picks{QStringLiteral("left"), QStringLiteral("right"), QStringLiteral("front"),
+                          QStringLiteral("rear"), QStringLiteral("single")};
+  return picks.contains(before) ? options::CellReading{before, kn, name.mid(comma + 1).trimmed()}
+                                : options::CellReading{{}, kn, name};
+}
+
+/// As typed, one after the other.
+std::vector<options::CellReading> readReadings(const Given& given) {
+  std::vector<options::CellReading> readings;
+  const auto each = [&given](const ReadingOption& option, const auto& take) {
+    for (const std::string& text : given.all(option.name)) {
+      for (const QString& part : QString::fromStdString(text).split(QLatin1Char(';'), Qt::SkipEmptyParts)) {
+        const auto [name, kn] = readOne(option, part);
+        take(name, kn);
+      }
+    }
+  };
+  each(pickOption, [&readings](const QString& name, double kn) { readings.push_back({name, kn, {}}); });
+  each(legOption, [&readings](const QString& name, double kn) { readings.push_back(legReading(name, kn)); });
   if (readings.empty()) {
-    throw Error(Trouble::badInput, std::string("--pick: ") + expected);
+    throw Error(Trouble::badInput, std::string(pickOption.name) + ": " + pickOption.expected);
   }
   return readings;
 }
@@ -50,7 +85,7 @@ options::CellAt readCellAt(const Given& given) {
   }
   throw Error(Trouble::badInput, "--cell " + word +
                                      ": hook (the cell hangs between hoist and bar) or point (between point "
-                                     "and hoist) is expected");
+                                     "and hoist, of a bridle in its legs) is expected");
 }
 
 QString readInstrument(const Given& given) {
@@ -86,6 +121,7 @@ std::vector<marks::LoadReading> factsOf(const options::Snapshot& snapshot, const
     fact.option = option.id;
     fact.pick = pick.name;
     fact.cellAt = options::wordFor(weighed.at);
+    fact.legTo = pick.point;
     fact.reading = kilonewtons(pick.readKn);
     fact.computed = kilonewtons(pick.computedKn);
     fact.instrument = instrument;
@@ -98,11 +134,15 @@ std::vector<marks::LoadReading> factsOf(const options::Snapshot& snapshot, const
 QJsonObject json(const options::Weighed& weighed, const std::vector<marks::LoadReading>& facts) {
   QJsonArray picks;
   for (const options::WeighedPick& pick : weighed.picks) {
-    picks.append(QJsonObject{{QStringLiteral("name"), pick.name},
-                             {QStringLiteral("read_kn"), pick.readKn},
-                             {QStringLiteral("computed_kn"), pick.computedKn},
-                             {QStringLiteral("difference_percent"), pick.percent},
-                             {QStringLiteral("beyond"), pick.beyond}});
+    QJsonObject cell{{QStringLiteral("name"), pick.name},
+                     {QStringLiteral("read_kn"), pick.readKn},
+                     {QStringLiteral("computed_kn"), pick.computedKn},
+                     {QStringLiteral("difference_percent"), pick.percent},
+                     {QStringLiteral("beyond"), pick.beyond}};
+    if (!pick.point.isEmpty()) {
+      cell.insert(QStringLiteral("leg_to"), pick.point);
+    }
+    picks.append(cell);
   }
   QJsonArray assumptions;
   for (const options::Assumption& each : weighed.assumptions) {
@@ -139,7 +179,8 @@ void printPicks(const options::Weighed& weighed, std::ostream& out) {
                {QStringLiteral("difference %"), Column::Kind::figure},
                {QStringLiteral("")}});
   for (const options::WeighedPick& pick : weighed.picks) {
-    table.add({pick.name, shown(pick.readKn, 3), shown(pick.computedKn, 3), shownAngle(pick.percent, 1),
+    table.add({options::wordsFor(pick), shown(pick.readKn, 3), shown(pick.computedKn, 3),
+               shownAngle(pick.percent, 1),
                pick.beyond ? QStringLiteral("beyond %1 %").arg(weighed.tolerancePercent) : QString()});
   }
   table.print(out, QStringLiteral("  "));
@@ -150,7 +191,9 @@ void printAssumptions(const options::Weighed& weighed, std::ostream& out) {
          "best fit first. A checklist for looking and counting, not a finding:\n\n";
   std::vector<Column> columns{{QStringLiteral("to be checked"), Column::Kind::text}};
   for (const options::WeighedPick& pick : weighed.picks) {
-    columns.push_back({QStringLiteral("%1 would read kN").arg(pick.name), Column::Kind::figure});
+    columns.push_back({pick.point.isEmpty() ? QStringLiteral("%1 would read kN").arg(pick.name)
+                                            : QStringLiteral("%1, %2 kN").arg(pick.name, pick.point),
+                       Column::Kind::figure});
   }
   columns.push_back({QStringLiteral("off by kN"), Column::Kind::figure});
   columns.push_back({QStringLiteral("explains")});
@@ -167,7 +210,7 @@ void printAssumptions(const options::Weighed& weighed, std::ostream& out) {
 }
 
 Ending run(const Given& given, Context& context) {
-  const std::vector<options::CellReading> readings = readReadings(*given.option("--pick"));
+  const std::vector<options::CellReading> readings = readReadings(given);
   const options::CellAt at = readCellAt(given);
   const QString instrument = readInstrument(given);
   const auto store = openStore(context);
@@ -210,10 +253,16 @@ Command weighCommand() {
       {showOption,
        {"--hang", "NAME", "the hang", true},
        {"--pick", "NAME=FORCE", "what the cell at one pick read, such as left=4.12kN; once for each pick",
-        true, true},
+        false, true},
+       {"--leg", "POINT=FORCE",
+        "with --cell point: what the cell at the top of a bridle's leg read, named by the point that it goes "
+        "to "
+        "(\"left, L1\" where legs of both picks go there); once for each leg",
+        false, true},
        {"--instrument", "TEXT", "which load cells", true},
        {"--cell", "WORD",
-        "where they hang: hook (between hoist and bar, the usual) or point (above the hoist)"},
+        "where they hang: hook (between hoist and bar, the usual) or point (above the hoist; of a bridle in "
+        "its legs)"},
        {"--remark", "TEXT", "in words"},
        tourOption},
       {},

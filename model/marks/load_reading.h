@@ -9,7 +9,8 @@
 
 namespace hangbook::marks {
 
-/// A fact: what the load cell at one pick read after lifting. A record, not a verdict.
+/// A fact: what the load cell at one pick, or in a leg of its bridle, read after lifting. A record, not a
+/// verdict.
 struct LoadReading {
   QUuid id;
   QUuid lift; ///< the same for the picks that were read at once
@@ -19,6 +20,7 @@ struct LoadReading {
   QString option; ///< id of the chosen option
   QString pick;   ///< left, right, front, rear, single
   QString cellAt; ///< hook or point
+  QString legTo;  ///< the point that the leg goes to which the cell is in; else empty
   Force reading;
   Force computed;     ///< for that place, when it was read
   QString instrument; ///< which cells, by what they are told apart

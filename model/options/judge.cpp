@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "options/judge_case.h"
+#include "options/pick_path.h"
 #include "options/search.h"
 #include "options/ways.h"
 #include "quantity/error.h"
@@ -37,6 +38,10 @@ CandidatePoints pointsNamed(const Snapshot& snapshot, const House& house, const 
 } // namespace
 
 Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& setting) {
+  return judge(snapshot, key, setting, {});
+}
+
+Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& setting, const Seen& seen) {
   const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   const calendar::Hang& hang = named(snapshot.show.hangs, key.hang, "hang");
   const catalogue::StackingTable& table = named(snapshot.catalogue.tables, key.table, "stacking table");
@@ -64,11 +69,12 @@ Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& sett
       Rig rig = rigFor(stack, bar, arrangement, chain, hang, snapshot, house);
       Case option = caseOf(search, table, stack, bar, arrangement, hoist, points, rig.missing);
       Option judged;
+      std::optional<Settled> settled;
       if (!rig.missing.isEmpty()) {
         judged = optionAt(option, rig, nullptr, notKnown, {});
       } else {
         try {
-          const std::optional<Settled> settled = settle(rig, setting, option.missing);
+          settled = settle(rig, setting, option.missing);
           judged = optionAt(option, rig, settled ? &*settled : nullptr, setting.trimM, {});
         } catch (const Error& error) {
           if (error.trouble() != Trouble::notPossible) {
@@ -80,6 +86,9 @@ Option judge(const Snapshot& snapshot, const OptionKey& key, const Setting& sett
       }
       if (!best || judged.verdict < best->verdict) {
         best = std::move(judged);
+        if (seen) {
+          seen(option, settled ? &*settled : nullptr);
+        }
       }
     }
   }

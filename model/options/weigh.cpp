@@ -7,6 +7,7 @@
 
 #include "hang/changes.h"
 #include "options/house_figures.h"
+#include "options/weigh_cells.h"
 #include "quantity/error.h"
 #include "quantity/quantity.h"
 
@@ -74,35 +75,31 @@ QString wordsFor(const Change& change, const Option& option) {
   return QStringLiteral("the readings of %1 and %2 are exchanged").arg(pick(0), pick(1));
 }
 
-double partOf(const PointResult& point, const char* what) {
-  double sum = 0.0;
-  for (const LoadPart& part : point.parts) {
-    sum += part.what == QLatin1String(what) ? part.kn : 0.0;
-  }
-  return sum;
+bool isFor(const CellReading& reading, const Cell& cell) {
+  return reading.point == cell.point &&
+         (reading.pick == cell.name || (cell.leg >= 0 && reading.pick.isEmpty()));
 }
 
-/// What hangs between the cell and the pick, kN.
-double aboveHook(const Option& option, std::size_t pick, CellAt at) {
-  return at == CellAt::hook ? 0.0
-                            : partOf(option.points[pick], "hoist") + partOf(option.points[pick], "chain");
+std::string placeOf(const Cell& cell) {
+  return cell.leg < 0 ? "the " + cell.name.toStdString() + " pick"
+                      : "the leg to point " + cell.point.toStdString() + " of the " +
+                            cell.name.toStdString() + " pick's bridle";
 }
 
-double readingFor(const QString& pick, const std::vector<CellReading>& readings) {
+double readingFor(const Cell& cell, const std::vector<CellReading>& readings) {
   const CellReading* found = nullptr;
   for (const CellReading& each : readings) {
-    if (each.pick == pick) {
+    if (isFor(each, cell)) {
       if (found != nullptr) {
-        throw Error(Trouble::badInput, "the " + pick.toStdString() + " pick has two readings", "pick");
+        throw Error(Trouble::badInput, placeOf(cell) + " has two readings", "pick");
       }
       found = &each;
     }
   }
   if (found == nullptr) {
     throw Error(Trouble::badInput,
-                "the " + pick.toStdString() +
-                    " pick has no reading: every pick of the "
-                    "hang is read at once",
+                placeOf(cell) + (cell.leg < 0 ? " has no reading: every pick of the hang is read at once"
+                                              : " has no reading: every cell of the hang is read at once"),
                 "pick");
   }
   if (!(found->kn > 0.0) || !std::isfinite(found->kn)) {
@@ -111,16 +108,34 @@ double readingFor(const QString& pick, const std::vector<CellReading>& readings)
   return found->kn;
 }
 
-void refuseStrangers(const Option& option, const std::vector<CellReading>& readings) {
+QString typed(const CellReading& reading) {
+  return reading.point.isEmpty()  ? reading.pick
+         : reading.pick.isEmpty() ? reading.point
+                                  : reading.pick + QStringLiteral(", ") + reading.point;
+}
+
+void refuseStrangers(const Cells& cells, const std::vector<CellReading>& readings) {
   QStringList names;
-  for (const PickLoad& pick : option.pickLoads) {
-    names.append(pick.name);
+  for (const Cell& cell : cells.all()) {
+    names.append(wordsFor(cell));
   }
   for (const CellReading& each : readings) {
-    if (!names.contains(each.pick)) {
+    const auto number =
+        std::ranges::count_if(cells.all(), [&each](const Cell& cell) { return isFor(each, cell); });
+    if (number == 0) {
       throw Error(Trouble::badInput,
-                  "the hang has no pick \"" + each.pick.toStdString() + "\"; it has " +
-                      names.join(QStringLiteral(", ")).toStdString(),
+                  (cells.inLegs() ? "the hang has no cell \"" : "the hang has no pick \"") +
+                      typed(each).toStdString() + "\"; it has " +
+                      names.join(cells.inLegs() ? QStringLiteral("; ") : QStringLiteral(", ")).toStdString() +
+                      (each.point.isEmpty() || cells.inLegs()
+                           ? ""
+                           : ": a leg is read at its point, and only where the pick hangs from a bridle"),
+                  "pick");
+    }
+    if (number > 1) {
+      throw Error(Trouble::badInput,
+                  "two legs go to point " + each.point.toStdString() +
+                      ": the pick is to be named too, as in \"left, " + each.point.toStdString() + "\"",
                   "pick");
     }
   }
@@ -128,7 +143,8 @@ void refuseStrangers(const Option& option, const std::vector<CellReading>& readi
 
 class Sheet {
 public:
-  Sheet(const Option& option, Weighed& into) : option_(option), into_(into) {}
+  Sheet(const Option& option, const Cells& cells, Weighed& into)
+      : option_(option), cells_(cells), into_(into) {}
 
   /// `wouldKn` at the cells.
   void add(const QString& what, std::vector<double> wouldKn) {
@@ -138,7 +154,9 @@ public:
       made.missKn = std::max(made.missKn, miss);
       made.explains = made.explains && miss <= into_.tolerancePercent / 100.0 * std::abs(made.wouldKn[pick]);
     }
-    if (std::isfinite(made.missKn)) {
+    // What no balance follows for is left out: a leg that could not be made up so, a load that legs do not
+    // hold.
+    if (std::ranges::all_of(made.wouldKn, [](double kn) { return std::isfinite(kn); })) {
       into_.assumptions.push_back(std::move(made));
     }
   }
@@ -157,20 +175,51 @@ public:
   }
 
   void statics() {
+    std::vector<double> read;
+    for (const WeighedPick& each : into_.picks) {
+      read.push_back(each.readKn);
+    }
+    // What the picks would carry, were the readings right.
+    const std::array<double, 2> more = cells_.moreBy(read);
     std::array<double, 2> readings{};
-    for (std::size_t pick = 0; pick < into_.picks.size(); ++pick) {
-      // What the pick would carry, were the reading right.
-      const double difference = into_.picks[pick].readKn - into_.picks[pick].computedKn;
-      readings.at(pick) = (option_.pickLoads[pick].loadKn + difference) * 1000.0;
+    for (std::size_t pick = 0; pick < option_.pickLoads.size(); ++pick) {
+      readings.at(pick) = (option_.pickLoads[pick].loadKn + more.at(pick)) * 1000.0;
     }
     const hang::Statics now = hang::carried(*option_.hangInput);
     for (const Change& change : hang::singleChanges(*option_.hangInput, readings)) {
-      std::vector<double> would;
-      for (std::size_t pick = 0; pick < into_.picks.size(); ++pick) {
-        would.push_back(into_.picks[pick].computedKn +
-                        (change.loads.at(pick) - now.pickLoads.at(pick).load) / 1000.0);
+      if (change.kind == ChangeKind::exchanged && cells_.inLegs()) {
+        continue; // any two of the cells may be: see exchanged()
       }
-      add(wordsFor(change, option_), std::move(would));
+      std::array<double, 2> changed{};
+      for (std::size_t pick = 0; pick < option_.pickLoads.size(); ++pick) {
+        changed.at(pick) = (change.loads.at(pick) - now.pickLoads.at(pick).load) / 1000.0;
+      }
+      add(wordsFor(change, option_), cells_.with(changed));
+    }
+  }
+
+  void exchanged() {
+    for (std::size_t i = 0; cells_.inLegs() && i < into_.picks.size(); ++i) {
+      for (std::size_t j = i + 1; j < into_.picks.size(); ++j) {
+        std::vector<double> more(into_.picks.size());
+        more[i] = into_.picks[j].computedKn - into_.picks[i].computedKn;
+        more[j] = -more[i];
+        addAll(QStringLiteral("the readings of (%1) and (%2) are exchanged")
+                   .arg(options::wordsFor(into_.picks[i]), options::wordsFor(into_.picks[j])),
+               more);
+      }
+    }
+  }
+
+  /// A piece of hardware more or fewer in a leg: the apex then hangs elsewhere, and the legs share otherwise.
+  void legs() {
+    for (const LegPieces& change : cells_.legChanges()) {
+      const auto bridle =
+          std::ranges::find(option_.bridles, option_.pickLoads[change.pick].name, &BridleResult::pick);
+      const QString& point = bridle->legs[change.leg].point;
+      add(QStringLiteral("one %1 %2 than counted in the leg to %3 (another make-up)")
+              .arg(change.type, change.more > 0 ? QStringLiteral("more") : QStringLiteral("fewer"), point),
+          cells_.with(change));
     }
   }
 
@@ -179,12 +228,14 @@ public:
     std::vector<double> rigging;
     std::vector<double> tonnes;
     std::vector<double> shortTons;
-    for (std::size_t pick = 0; pick < into_.picks.size(); ++pick) {
-      const double body = partOf(option_.points[pick], "hoist") + partOf(option_.points[pick], "chain");
+    for (std::size_t i = 0; i < into_.picks.size(); ++i) {
+      const Cell& cell = cells_.all()[i];
+      // No cell in one leg could hang below the hoist, nor above more rigging than it does.
+      const double body = cell.leg < 0 ? cells_.hoistAndChain(cell.pick) : 0.0;
       hoist.push_back(into_.at == CellAt::hook ? body : -body);
-      rigging.push_back(partOf(option_.points[pick], "rigging"));
-      tonnes.push_back(into_.picks[pick].computedKn * (shortTon - 1.0));
-      shortTons.push_back(into_.picks[pick].computedKn * (1.0 / shortTon - 1.0));
+      rigging.push_back(cell.leg < 0 ? cells_.rigging(cell.pick) : 0.0);
+      tonnes.push_back(into_.picks[i].computedKn * (shortTon - 1.0));
+      shortTons.push_back(into_.picks[i].computedKn * (1.0 / shortTon - 1.0));
     }
     addAll(
         into_.at == CellAt::hook
@@ -198,6 +249,7 @@ public:
 
 private:
   const Option& option_;
+  const Cells& cells_;
   Weighed& into_;
 };
 
@@ -207,13 +259,14 @@ QString wordFor(CellAt at) {
   return at == CellAt::hook ? QStringLiteral("hook") : QStringLiteral("point");
 }
 
+QString wordsFor(const WeighedPick& cell) {
+  return wordsFor(Cell{0, cell.point.isEmpty() ? -1 : 0, cell.name, cell.point});
+}
+
 Weighed weigh(const Snapshot& snapshot, const Option& option, CellAt at,
               const std::vector<CellReading>& readings) {
-  if (!option.hangInput || option.pickLoads.empty() || !option.bridles.empty() ||
-      option.points.size() != option.pickLoads.size()) {
-    throw Error(Trouble::notPossible, "the loads of this option are not known");
-  }
-  refuseStrangers(option, readings);
+  const Cells cells(snapshot, option, at);
+  refuseStrangers(cells, readings);
   const House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
   const HouseValue tolerance = house.figure(QStringLiteral("scale-tolerance"));
   if (!tolerance.value) {
@@ -224,23 +277,22 @@ Weighed weigh(const Snapshot& snapshot, const Option& option, CellAt at,
   weighed.at = at;
   weighed.tolerancePercent = *tolerance.value;
   weighed.toleranceSource = tolerance.source;
-  for (std::size_t pick = 0; pick < option.pickLoads.size(); ++pick) {
+  for (std::size_t i = 0; i < cells.all().size(); ++i) {
     WeighedPick one;
-    one.name = option.pickLoads[pick].name;
-    one.readKn = readingFor(one.name, readings);
-    one.computedKn = partOf(option.points[pick], "pick") + aboveHook(option, pick, at);
-    if (!std::isfinite(one.computedKn)) {
-      throw Error(Trouble::notPossible, "what the cell at the " + one.name.toStdString() +
-                                            " pick carries is not known: a mass is missing");
-    }
+    one.name = cells.all()[i].name;
+    one.point = cells.all()[i].point;
+    one.readKn = readingFor(cells.all()[i], readings);
+    one.computedKn = cells.computed(i);
     one.percent = 100.0 * (one.readKn - one.computedKn) / one.computedKn;
     one.beyond = !(std::abs(one.percent) <= weighed.tolerancePercent);
     weighed.beyond = weighed.beyond || one.beyond;
     weighed.picks.push_back(one);
   }
   if (weighed.beyond) {
-    Sheet sheet(option, weighed);
+    Sheet sheet(option, cells, weighed);
     sheet.statics();
+    sheet.exchanged();
+    sheet.legs();
     sheet.cells();
     std::stable_sort(weighed.assumptions.begin(), weighed.assumptions.end(),
                      [](const Assumption& a, const Assumption& b) { return a.missKn < b.missKn; });

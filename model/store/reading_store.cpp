@@ -18,6 +18,7 @@ constexpr auto readingColumns = [](auto& io, auto& reading) {
   io("option_id", reading.option);
   io("pick", reading.pick);
   io("cell_at", reading.cellAt);
+  io("leg_to", reading.legTo);
   io("reading_n", reading.reading);
   io("computed_n", reading.computed);
   io("instrument", reading.instrument);
@@ -34,7 +35,7 @@ std::vector<LoadReading> loadReadingsOf(Store& store, const QString& tour, const
   for (const Row& row :
        store.rows(QStringLiteral("SELECT * FROM load_reading WHERE tour = :tour AND show = :show AND NOT "
                                  "EXISTS (SELECT 1 FROM load_reading c WHERE c.corrects = load_reading.id) "
-                                 "ORDER BY recorded_at DESC, lift, pick, id"),
+                                 "ORDER BY recorded_at DESC, lift, pick, leg_to, id"),
                   {{"tour", tour}, {"show", show}})) {
     ColumnReader io(row);
     readingColumns(io, readings.emplace_back());
@@ -44,8 +45,8 @@ std::vector<LoadReading> loadReadingsOf(Store& store, const QString& tour, const
 
 std::vector<LoadReading> loadReadings(Store& store) {
   std::vector<LoadReading> readings;
-  for (const Row& row :
-       store.rows(QStringLiteral("SELECT * FROM load_reading ORDER BY recorded_at, lift, pick, id"))) {
+  for (const Row& row : store.rows(
+           QStringLiteral("SELECT * FROM load_reading ORDER BY recorded_at, lift, pick, leg_to, id"))) {
     ColumnReader io(row);
     readingColumns(io, readings.emplace_back());
   }

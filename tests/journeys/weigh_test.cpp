@@ -91,4 +91,53 @@ BOOST_AUTO_TEST_CASE(a_reading_is_compared_explained_and_recorded) {
   BOOST_TEST(store::loadReadingsOf(*store, word("Lanternfish Parade 2027"), word("Hallowfen")).size() == 6U);
 }
 
+/// A hang on bridles: at the points its cells sit in the legs, named by the points that these go to.
+BOOST_AUTO_TEST_CASE(cells_in_the_legs_of_a_bridle) {
+  const FreshStore fresh(store::Engine::sqlite);
+  const auto say = [&fresh](const QStringList& words) {
+    return program(words + QStringList{word("--store"), fresh.where(), word("--as-of"), word("2026-11-25"),
+                                       word("--by"), word("Casimir Wold")});
+  };
+  BOOST_REQUIRE(say({word("demo")}).status == 0);
+  const QStringList at{word("--show"), word("Brankstead"), word("--hang"), word("left")};
+  const QJsonObject option = say(QStringList{word("options"), word("--json")} + at)
+                                 .json()[word("hangs")][0][word("options")][0]
+                                 .toObject();
+  BOOST_REQUIRE(option[word("bridles")].toArray().size() == 2);
+  const Said chosen = say(QStringList{word("choose"), word("--option"), option[word("id")].toString(),
+                                      word("--reason"), word("to be weighed")} +
+                          at);
+  BOOST_TEST(chosen.err.toStdString() == "");
+  const QStringList cells{word("--cell"), word("point"), word("--instrument"), word("cells 5 to 8")};
+  QStringList legs;
+  for (const QJsonValue& bridle : option[word("bridles")].toArray()) {
+    for (const QJsonValue& leg : bridle[word("legs")].toArray()) {
+      legs << word("--leg")
+           << leg[word("point")].toString() + QLatin1Char('=') +
+                  QString::number(leg[word("tension_kn")].toDouble(), 'f', 6) + word("kN");
+    }
+  }
+  BOOST_REQUIRE(legs.size() == 8);
+  const Said right = say(QStringList{word("weigh")} + at + cells + legs);
+  BOOST_TEST(right.status == 0, right.err.toStdString());
+  BOOST_TEST(right.out.contains("left, leg to L1 "));
+  BOOST_TEST(right.out.contains("Every reading is within 5 %"));
+  legs.last() = word("F2=0.4 kN");
+  const Said off = say(QStringList{word("weigh"), word("--json")} + at + cells + legs);
+  BOOST_TEST(off.status == 1);
+  BOOST_TEST(off.json()[word("stop")].toBool());
+  BOOST_TEST(off.json()[word("picks")].toArray().size() == 4);
+  BOOST_TEST(off.json()[word("picks")][3][word("leg_to")].toString().toStdString() == "F2");
+  BOOST_TEST(off.json()[word("assumptions")][0][word("would_read_kn")].toArray().size() == 4);
+  const Said asPicks =
+      say(QStringList{word("weigh"), word("--pick"), word("left=2kN"), word("--pick"), word("right=2kN")} +
+          at + cells);
+  BOOST_TEST(asPicks.status == 2);
+  BOOST_TEST(
+      asPicks.err.contains("it has left, leg to L1; left, leg to F1; right, leg to L2; right, leg to F2"));
+  const QByteArray sheet = say({word("export"), word("--kind"), word("readings")}).out;
+  BOOST_TEST(sheet.contains("leg to"));
+  BOOST_TEST(sheet.count(",F2\n") + sheet.count(",F2\r\n") == 2);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

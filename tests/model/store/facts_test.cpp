@@ -236,6 +236,17 @@ BOOST_DATA_TEST_CASE(load_readings_come_back_as_they_were_read, bothEngines, eng
   BOOST_REQUIRE(all.size() == 2U);
   BOOST_CHECK(all[0] == better || all[1] == better);
   BOOST_TEST(loadReadingsOf(*store, left.tour, QStringLiteral("another")).empty());
+  marks::LoadReading inLeg = sampleReading(QStringLiteral("left"));
+  inLeg.show = QStringLiteral("bridled");
+  inLeg.cellAt = QStringLiteral("point");
+  inLeg.legTo = QStringLiteral("L1 front");
+  inLeg = append(*store, inLeg);
+  BOOST_REQUIRE(loadReadingsOf(*store, inLeg.tour, inLeg.show).size() == 1U);
+  BOOST_CHECK(loadReadingsOf(*store, inLeg.tour, inLeg.show)[0] == inLeg);
+  marks::LoadReading nowhere = inLeg; // a cell at the hook is in no leg
+  nowhere.id = {};
+  nowhere.cellAt = QStringLiteral("hook");
+  BOOST_CHECK_THROW(append(*store, nowhere), Error);
   marks::LoadReading nobody = sampleReading(QStringLiteral("left"));
   nobody.by.clear();
   BOOST_CHECK_THROW(append(*store, nobody), Error);
