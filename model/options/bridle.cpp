@@ -47,7 +47,7 @@ Use ofPick(const Case& option, const Settled& settled, double trimM, std::size_t
                                                (settled.doubt == nullptr ? 0.0 : bridle.legs[i].flatterDeg));
     flat.which = which;
     flat.why = angle;
-    if (forces[i].slack) {
+    if (forces[i].slack || (settled.doubt != nullptr && bridle.legs[i].mayHangSlack)) {
       flat.verdict = Verdict::fails;
       flat.why = slack;
     }
@@ -118,6 +118,15 @@ QString legWords(const Case& option, const Settled& settled, double trimM, const
   return text;
 }
 
+QString slackWords(const Case& option, const Settled& settled, double trimM, const Use& use) {
+  const auto pick = static_cast<std::size_t>(use.which / perPick);
+  const auto number = static_cast<std::size_t>(use.which % perPick);
+  return legForces(option, settled, trimM, pick, true).at(number).slack
+             ? QStringLiteral(": it hangs slack, so the apex does not stand where it should.")
+             : QStringLiteral(": with its bridle's legs as long or short as their pieces may be it hangs "
+                              "slack, and the apex does not stand where it should.");
+}
+
 Finding explain(const Case& option, const Settled* settled, double trimM, const Use& use) {
   if (!use.applies) {
     return doesNotApply("bridle", QStringLiteral("every pick hangs straight down from its point."));
@@ -146,7 +155,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     finding.source = limits.legAngleLeast.source;
     finding.text =
         use.why == slack
-            ? leg + QStringLiteral(": it hangs slack, so the apex does not stand where it should.")
+            ? leg + slackWords(option, *settled, trimM, use)
             : leg + QStringLiteral("; at least %1 is asked for, and %2 preferred (%3).")
                         .arg(inDeg(limits.legAngleLeast.value), inDeg(limits.legAnglePreferred.value),
                              limits.legAnglePreferred.source);

@@ -274,6 +274,7 @@ private:
       more(leg.downMore, there.legs[i].vertical(), was.vertical());
       more(leg.twoMore, two[i], leg.worstOfTwo);
       leg.flatterDeg = std::max(leg.flatterDeg, was.fromHorizontalDeg - there.legs[i].fromHorizontalDeg);
+      leg.mayHangSlack |= there.legs[i].slack;
     }
   }
 

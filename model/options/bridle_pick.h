@@ -38,6 +38,7 @@ struct BridleLeg {
   double pullMore = 1.0;
   double downMore = 1.0;
   double flatterDeg{};
+  bool mayHangSlack{}; ///< at one of these corners
   double twoMore = 1.0;
 };
 

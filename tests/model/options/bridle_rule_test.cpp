@@ -5,6 +5,8 @@
 
 #include <cmath>
 #include <functional>
+#include <memory>
+#include <utility>
 
 #include <QJsonObject>
 
@@ -13,6 +15,8 @@
 #include "options/option_json.h"
 #include "options/search.h"
 #include "options/ways.h"
+#include "options/weight_limits.h"
+#include "options/working_limit.h"
 #include "print.h"
 #include "quantity/error.h"
 #include "show_fixture.h"
@@ -226,6 +230,60 @@ BOOST_AUTO_TEST_CASE(a_third_leg_and_a_shared_point) {
   BOOST_TEST(option.bridles[0].legs.size() == 3U);
   const Finding finding = of(option, "bridle");
   BOOST_TEST(!finding.text.isEmpty());
+}
+
+/// Two legs of a 3-4-5 triangle under 8 kN, strong and steep enough. Where pieces as long or short as they
+/// may be would let one hang slack, that is where the rule is judged; without doubts it is not.
+BOOST_AUTO_TEST_CASE(a_leg_that_may_hang_slack_fails) {
+  catalogue::HardwareType steel;
+  steel.name = QStringLiteral("steel");
+  steel.kind = catalogue::HardwareKind::secondarySteel;
+  steel.limit = kilonewtons(20);
+  steel.mass = kilograms(0);
+  const venue::Point point;
+  auto bridle = std::make_shared<options::BridledPick>();
+  for (const double side : {1.0, -1.0}) {
+    options::BridleLeg leg;
+    leg.point = &point;
+    leg.pieces = {{&steel, 1}};
+    leg.weight = 0.0;
+    leg.plumb.tension = 0.625;
+    leg.plumb.fromHorizontalDeg = hang::toDegrees(std::asin(0.8));
+    leg.plumb.onPoint = {-0.375 * side, 0.0, -0.5};
+    bridle->legs.push_back(leg);
+  }
+  auto limits = std::make_shared<options::WeightLimits>();
+  limits->nobodyBeneath = true;
+  limits->coefficients = options::coefficientTable(1.0);
+  limits->accessory.value = limits->dynamic.value = limits->liftShare.value = 1.0;
+  limits->hoistBody = limits->hoistChain = limits->rigging = 0.0;
+  limits->legAngleLeast.value = 30.0;
+  limits->legAnglePreferred.value = 45.0;
+  options::Case option;
+  option.snapshot = &chosen().snapshot;
+  option.weight = limits;
+  option.bridles = {bridle};
+  option.points = {&bridle->apex};
+  options::Settled settled;
+  settled.statics.pickCount = 1;
+  settled.statics.pickLoads[0].load = settled.build.most[0] = 8000.0;
+  const auto doubt = std::make_shared<options::SettledDoubt>();
+  doubt->worst.bounded = true;
+  const auto judged = [&] {
+    const options::Use use = options::bridleRule.evaluate(option, &settled, 6.0);
+    return std::pair(use.verdict, options::bridleRule.explain(option, &settled, 6.0, use).text);
+  };
+  settled.doubt = doubt;
+  BOOST_TEST((judged().first == Verdict::holds), judged().second.toStdString());
+  bridle->legs[1].mayHangSlack = true;
+  BOOST_TEST((judged().first == Verdict::fails));
+  BOOST_TEST(judged().second.contains(QStringLiteral("may be it hangs slack")),
+             judged().second.toStdString());
+  settled.doubt.reset();
+  BOOST_TEST((judged().first == Verdict::holds));
+  bridle->legs[1].plumb.slack = true;
+  BOOST_TEST((judged().first == Verdict::fails));
+  BOOST_TEST(judged().second.contains(QStringLiteral(": it hangs slack")), judged().second.toStdString());
 }
 
 BOOST_AUTO_TEST_CASE(answers_go_through_json_and_back) {

@@ -4,13 +4,16 @@
 #include <boost/test/unit_test.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <random>
 
 #include "options/bridle_pick.h"
 #include "options/search.h"
 #include "print.h"
+#include "quantity/error.h"
 #include "show_fixture.h"
 
 using namespace hangbook;
@@ -125,6 +128,7 @@ BOOST_AUTO_TEST_CASE(no_lengths_of_a_bridles_legs_are_worse_than_what_is_taken) 
       BOOST_TEST(inMetres(pick->apex.z) - there.apex.z <= pick->apexLower + 1e-9);
       for (std::size_t k = 0; k < legs.size(); ++k) {
         const BridleLeg& leg = pick->legs[k];
+        BOOST_TEST((!there.legs[k].slack || leg.mayHangSlack));
         BOOST_TEST(there.legs[k].tension <= leg.pullMore * leg.plumb.tension + 1e-9);
         BOOST_TEST(there.legs[k].vertical() <= leg.downMore * leg.plumb.vertical() + 1e-9);
         BOOST_TEST(there.legs[k].fromHorizontalDeg >= leg.plumb.fromHorizontalDeg - leg.flatterDeg - 1e-9);
@@ -136,6 +140,47 @@ BOOST_AUTO_TEST_CASE(no_lengths_of_a_bridles_legs_are_worse_than_what_is_taken) 
     }
   }
   BOOST_TEST(looked > 20);
+}
+
+/// Of three legs any may come to hang slack where each piece may be 4 cm off: told of those that do at a
+/// corner, and of no other.
+BOOST_AUTO_TEST_CASE(legs_that_may_hang_slack_are_told) {
+  std::mt19937_64 chance(11);
+  constexpr double far = 0.04;
+  int told = 0;
+  int taut = 0;
+  for (int i = 0; i < 80; ++i) {
+    Snapshot snapshot = bridledShow(chance, 3);
+    houseSays(snapshot, "length-doubt", far);
+    const auto pick = bridledPick(snapshot, House(snapshot.tour.house, {}, {}), snapshot.venue.bridles[0]);
+    if (!pick->fault.isEmpty()) {
+      continue;
+    }
+    std::array<bool, 3> slack{};
+    for (unsigned corner = 0; corner < 8; ++corner) {
+      std::vector<hang::BridleLeg> legs;
+      for (std::size_t k = 0; k < 3; ++k) {
+        const BridleLeg& leg = pick->legs[k];
+        const int pieces = std::accumulate(leg.pieces.begin(), leg.pieces.end(), 0,
+                                           [](int sum, const LegPiece& each) { return sum + each.count; });
+        legs.push_back({placeOf(*leg.point), leg.length + ((corner >> k & 1U) != 0 ? far : -far) * pieces});
+      }
+      try {
+        const hang::Bridle there = hang::settleBridle(legs, {0.0, 0.0, -1.0});
+        for (std::size_t k = 0; k < 3; ++k) {
+          slack.at(k) = slack.at(k) || there.legs[k].slack;
+        }
+      } catch (const Error&) {
+        continue; // too short to meet
+      }
+    }
+    for (std::size_t k = 0; k < 3; ++k) {
+      BOOST_TEST(pick->legs[k].mayHangSlack == slack.at(k));
+      (slack.at(k) ? told : taut) += 1;
+    }
+  }
+  BOOST_TEST(told > 5);
+  BOOST_TEST(taut > 20);
 }
 
 BOOST_AUTO_TEST_CASE(legs_that_may_be_too_short_to_meet_leave_every_figure_unknown) {
