@@ -12,6 +12,7 @@
 #include "hang/bridle.h"
 #include "hang/bridle_pushed.h"
 #include "quantity/error.h"
+#include "support/bridle_legs.h"
 #include "support/random_hang.h"
 
 using namespace hangbook;
@@ -20,20 +21,12 @@ using hang::PushedBridle;
 using hang::PushedLeg;
 using hang::SidewaysLoad;
 using hang::Vec3;
+using hangbook::testing::legsTo;
 using hangbook::testing::RandomHangs;
 
 namespace {
 
 constexpr auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
-
-std::vector<BridleLeg> legsTo(const std::vector<Vec3>& points, Vec3 apex) {
-  const std::vector<double> lengths = hang::legLengths(points, apex);
-  std::vector<BridleLeg> legs;
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    legs.push_back({points[i], lengths[i]});
-  }
-  return legs;
-}
 
 /// Points 6 m apart along x, apex 4 m under their middle: legs of 5 m.
 const std::vector<BridleLeg> threeFourFive{{{3.0, 0.0, 4.0}, 5.0}, {{-3.0, 0.0, 4.0}, 5.0}};

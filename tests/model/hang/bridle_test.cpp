@@ -8,11 +8,13 @@
 
 #include "hang/bridle.h"
 #include "quantity/error.h"
+#include "support/bridle_legs.h"
 #include "support/random_hang.h"
 
 using namespace hangbook;
 using hang::BridleLeg;
 using hang::Vec3;
+using hangbook::testing::legsTo;
 using hangbook::testing::RandomHangs;
 
 namespace {
@@ -24,15 +26,6 @@ bool notPossible(const Error& error) {
 }
 bool badInput(const Error& error) {
   return error.trouble() == Trouble::badInput;
-}
-
-std::vector<BridleLeg> legsTo(const std::vector<Vec3>& points, Vec3 apex) {
-  const std::vector<double> lengths = hang::legLengths(points, apex);
-  std::vector<BridleLeg> legs;
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    legs.push_back({points[i], lengths[i]});
-  }
-  return legs;
 }
 
 /// Points around the origin at unlike heights, an apex below and inside, so that every leg pulls.
