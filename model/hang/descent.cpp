@@ -10,6 +10,7 @@
 #include <Eigen/Cholesky>
 
 #include "quantity/error.h"
+#include "quantity/halving.h"
 
 namespace hangbook::hang {
 namespace {
@@ -144,13 +145,8 @@ private:
   }
 
   double shareToTaut(const Eigen::VectorXd& full, double share) const {
-    double within = 0.0;
-    double beyond = share;
-    for (int i = 0; i < 60; ++i) {
-      const double middle = 0.5 * (within + beyond);
-      (energy_.chainLengthAt(angles_ + middle * full) > limit_ ? beyond : within) = middle;
-    }
-    return within;
+    const auto slack = [&](double part) { return energy_.chainLengthAt(angles_ + part * full) <= limit_; };
+    return turnBetween({0.0, share}, std::numeric_limits<double>::epsilon(), slack).within;
   }
 
   /// Steps along a taut chain leave its limit by their curvature; where all joints meet their ends on the way

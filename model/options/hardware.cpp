@@ -20,27 +20,21 @@ enum Why { judged, noRigging, noSecondary, dropsFar };
 constexpr int perPick = 1000;
 constexpr int secondaryFrom = 500;
 
-Use onPick(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
+void addPick(const Case& option, const Settled& settled, double trimM, std::size_t pick, WorstUse& worst) {
   const WeightLimits& limits = *option.weight;
   const double factors = factorsFor(limits, false);
-  Use worst;
-  bool any = false;
-  const auto add = [&](const Use& use) {
-    worst = any ? worseOf(worst, use) : use;
-    any = true;
-  };
   const int base = static_cast<int>(pick) * perPick;
   const double load = highestAtRest(option, settled, trimM, pick) * factors;
   for (std::size_t i = 0; i < limits.hardware.size(); ++i) {
-    add(loadUse(load, usableLimit(limits, limits.hardware[i]), base + static_cast<int>(i)));
+    worst.add(loadUse(load, usableLimit(limits, limits.hardware[i]), base + static_cast<int>(i)));
   }
   const double caught = std::max(settled.build.most[pick], pickLoad(settled, pick));
   const Catching catching = catchingAt(option, settled, pick);
   for (std::size_t i = 0; i < limits.secondarySteel.size(); ++i) {
     const int which = base + secondaryFrom + static_cast<int>(i);
     const Piece& piece = limits.secondarySteel[i];
-    add(loadUse(caught * factors, usableLimit(limits, piece), which));
-    add(loadUse(catching.load, piece.limit, which));
+    worst.add(loadUse(caught * factors, usableLimit(limits, piece), which));
+    worst.add(loadUse(catching.load, piece.limit, which));
     if (catching.drop > mostDrop) {
       Use far;
       far.value = catching.drop;
@@ -48,19 +42,18 @@ Use onPick(const Case& option, const Settled& settled, double trimM, std::size_t
       far.verdict = Verdict::fails;
       far.which = which;
       far.why = dropsFar;
-      add(far);
+      worst.add(far);
     }
   }
-  return worst;
 }
 
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
   const WeightLimits& limits = *option.weight;
-  Use worst = onPick(option, *settled, trimM, 0);
-  for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
-    worst = worseOf(worst, onPick(option, *settled, trimM, pick));
+  WorstUse pieces;
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    addPick(option, *settled, trimM, pick, pieces);
   }
-  worst = provenOver(*settled, worst);
+  Use worst = provenOver(*settled, pieces.get().value_or(Use{}));
   if (worst.verdict == Verdict::fails) {
     return worst;
   }

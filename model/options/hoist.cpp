@@ -22,11 +22,11 @@ Use onHoist(const Case& option, const Settled& settled, double trimM, std::size_
 }
 
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
-  Use worst = onHoist(option, *settled, trimM, 0);
-  for (std::size_t pick = 1; pick < option.points.size(); ++pick) {
-    worst = worseOf(worst, onHoist(option, *settled, trimM, pick));
+  WorstUse hoists;
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    hoists.add(onHoist(option, *settled, trimM, pick));
   }
-  worst = provenOver(*settled, worst);
+  Use worst = provenOver(*settled, hoists.get().value());
   const bool overPeople = option.snapshot->show.peopleBeneath.value_or(false);
   if (overPeople && option.weight->secondarySteel.empty()) {
     if (!option.hoist->holdsWithoutSecondary) {

@@ -4,12 +4,13 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
+#include <limits>
 
 #include "hang/doubt_uneven.h"
 #include "hang/uneven.h"
 #include "options/build_force.h"
 #include "options/working_limit.h"
+#include "quantity/halving.h"
 
 namespace hangbook::options {
 namespace {
@@ -155,18 +156,17 @@ public:
     }
     all.holdBy = passed(0.0, *level, &unknown);
     all.missing = unknown.join(QStringLiteral("; "));
-    double within = 0.0;
-    if (all.holdBy.isEmpty()) { // what rises with the difference is looked for by halving
-      double beyond = mostDifference;
-      for (int i = 0; i < 60; ++i) {
-        const double middle = std::midpoint(within, beyond);
-        const auto there = at(middle);
-        const QString by = there ? passed(middle, *there) : QStringLiteral("the bar stands too steep");
-        (by.isEmpty() ? within : beyond) = middle;
-        all.holdBy = by.isEmpty() ? all.holdBy : by;
-      }
+    if (!all.holdBy.isEmpty()) {
+      all.holdAtM = 0.0;
+      return all;
     }
-    all.holdAtM = within;
+    const auto holds = [&](double difference) { // what it says rises with the difference
+      const auto there = at(difference);
+      const QString by = there ? passed(difference, *there) : QStringLiteral("the bar stands too steep");
+      all.holdBy = by.isEmpty() ? all.holdBy : by;
+      return by.isEmpty();
+    };
+    all.holdAtM = turnBetween({0.0, mostDifference}, std::numeric_limits<double>::epsilon(), holds).within;
     return all;
   }
 

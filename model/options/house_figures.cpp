@@ -320,7 +320,7 @@ std::optional<HouseValue> House::statedValue(const HouseFigureKind& kind, HouseV
 HouseValue House::figure(const QString& id) const {
   const HouseFigureKind* kind = kindOf(id);
   if (kind == nullptr) {
-    return {std::nullopt, QStringLiteral("there is no house figure “%1”").arg(id), false};
+    return {std::nullopt, QStringLiteral("there is no house figure “%1”").arg(id), {}};
   }
   const HouseValue usual{kind->usual, kind->source, false};
   return statedValue(*kind, usual).value_or(usual);

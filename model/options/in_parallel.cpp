@@ -83,7 +83,7 @@ private:
 
 void inParallel(std::size_t count, int threads, const std::function<void(std::size_t)>& job,
                 const std::function<void(std::size_t)>& told) {
-  const std::size_t cores = std::max(1U, std::thread::hardware_concurrency());
+  const std::size_t cores = std::thread::hardware_concurrency(); // 0 where that is not known
   const std::size_t hands = std::min(count, threads > 0 ? static_cast<std::size_t>(threads) : cores);
   if (hands < 2) {
     for (std::size_t i = 0; i < count; ++i) {

@@ -54,13 +54,7 @@ hang::SidePin builtPinOf(const Case& option, const Settled& settled, std::size_t
 struct Worst {
   const Case& option;
   const Settled& settled;
-  Use use;
-  bool any = false;
-
-  void add(const Use& other) {
-    use = any ? worseOf(use, other) : other;
-    any = true;
-  }
+  WorstUse use{};
 
   void addJoint(std::size_t element, bool end) {
     const catalogue::Join& join = *option.joins[element];
@@ -69,13 +63,13 @@ struct Worst {
     const int first = static_cast<int>(element) * parts + (end ? otherEnd : 0);
     for (int pin = 0; pin < joint.pinCount; ++pin) {
       const double force = pinOf(option, settled, element, static_cast<std::size_t>(pin), end).force;
-      add(loadUse(force * factors, usableOf(option, join.pinLimit), first + pin));
+      use.add(loadUse(force * factors, usableOf(option, join.pinLimit), first + pin));
     }
     if (const auto& contact = end ? joint.end->contact : joint.contact) {
-      add(loadUse(*contact * factors, usableOf(option, join.contactLimit), first + contactPart));
+      use.add(loadUse(*contact * factors, usableOf(option, join.contactLimit), first + contactPart));
     }
     if (const auto& stop = end ? joint.end->stop : joint.stop) {
-      add(loadUse(*stop * factors, usableOf(option, join.stopLimit), first + stopPart));
+      use.add(loadUse(*stop * factors, usableOf(option, join.stopLimit), first + stopPart));
     }
   }
 
@@ -96,17 +90,17 @@ struct Worst {
       const double asSet = pinOf(option, settled, element, number, false).force;
       const double atEnd = joint.end ? pinOf(option, settled, element, number, true).force : asSet;
       if (!(force <= more * std::max(asSet, atEnd))) { // what is not known is told as set
-        add(loadUse(force * factors, usableOf(option, join.pinLimit), first + pin));
+        use.add(loadUse(force * factors, usableOf(option, join.pinLimit), first + pin));
       }
     }
     const auto greatest = [](const std::optional<double>& one, const std::optional<double>& other) {
       return more * std::max(one.value_or(0.0), other.value_or(0.0));
     };
     if (most.contact > greatest(joint.contact, joint.end ? joint.end->contact : std::nullopt)) {
-      add(loadUse(most.contact * factors, usableOf(option, join.contactLimit), first + contactPart));
+      use.add(loadUse(most.contact * factors, usableOf(option, join.contactLimit), first + contactPart));
     }
     if (most.stop > greatest(joint.stop, joint.end ? joint.end->stop : std::nullopt)) {
-      add(loadUse(most.stop * factors, usableOf(option, join.stopLimit), first + stopPart));
+      use.add(loadUse(most.stop * factors, usableOf(option, join.stopLimit), first + stopPart));
     }
   }
 };
@@ -120,7 +114,7 @@ Use evaluate(const Case& option, const Settled* settled, double) {
     }
     worst.addBuilt(i);
   }
-  return carriedOver(*settled, boundedOver(*settled, worst.use));
+  return carriedOver(*settled, boundedOver(*settled, worst.use.get().value()));
 }
 
 /// "front pin", "rear pin (hole at -3.0°)"
@@ -216,17 +210,15 @@ QString envelopeWords(const Case& option, const Settled& settled, const Use& use
   if (!joint.end) {
     return {};
   }
-  double here = 0.0;
-  double other = 0.0;
-  if (part == contactPart || part == stopPart) {
-    here = rearOf(settled, use);
-    other = (part == contactPart ? (end ? joint.contact : joint.end->contact)
-                                 : (end ? joint.stop : joint.end->stop))
-                .value_or(0.0);
-  } else {
-    here = pinOf(option, settled, element, static_cast<std::size_t>(part), end).force;
-    other = pinOf(option, settled, element, static_cast<std::size_t>(part), !end).force;
-  }
+  const bool rear = part == contactPart || part == stopPart;
+  const auto pinAt = [&](bool atEnd) {
+    return pinOf(option, settled, element, static_cast<std::size_t>(part), atEnd).force;
+  };
+  const double here = rear ? rearOf(settled, use) : pinAt(end);
+  const double other = !rear ? pinAt(!end)
+                             : (part == contactPart ? (end ? joint.contact : joint.end->contact)
+                                                    : (end ? joint.stop : joint.end->stop))
+                                   .value_or(0.0);
   if (here == other || std::isnan(here)) {
     return {};
   }
@@ -249,21 +241,20 @@ Finding explain(const Case& option, const Settled* settled, double, const Use& u
   const QString where =
       QStringLiteral("element %1 (%2)").arg(element + 1).arg(option.cabinets[element]->name);
   QString text;
-  bool stated = true;
+  const std::optional<Force>* limit = &join.pinLimit;
   if (part == contactPart) {
     text = QStringLiteral("The rear contact of %1 pushes %2").arg(where, inKn(rearOf(*settled, use)));
-    stated = join.contactLimit.has_value();
+    limit = &join.contactLimit;
   } else if (part == stopPart) {
     text = QStringLiteral("The rear stop of %1 carries %2").arg(where, inKn(rearOf(*settled, use)));
-    stated = join.stopLimit.has_value();
+    limit = &join.stopLimit;
   } else {
     text = pinWords(option, *settled, use, where);
-    stated = join.pinLimit.has_value();
   }
   text += envelopeWords(option, *settled, use) +
           QStringLiteral("; with %1: %2")
               .arg(factorWords(limits, join.limitIncludesFactors), inKn(use.value * 1000.0));
-  text += stated ? QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0))
+  text += *limit ? QStringLiteral("; it may take %1").arg(inKn(use.limit * 1000.0))
                  : QStringLiteral("; the maker states no limit for it");
   finding.text = text + peopleWords(option, limits.accessory) + carriedUnknownWords(option, *settled) +
                  QStringLiteral(".");

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstring>
-#include <numeric>
 
 #include "hang/chain.h"
 #include "options/box.h"
@@ -19,6 +18,7 @@
 #include "options/room_limits.h"
 #include "options/weight_limits.h"
 #include "options/wind_limits.h"
+#include "quantity/halving.h"
 
 namespace hangbook::options {
 namespace {
@@ -83,13 +83,8 @@ void endByLoads(const Case& option, const Settled& settled, Window& window, cons
     if (!failsAt(window.high) || failsAt(window.low)) {
       continue;
     }
-    double within = window.low;
-    double beyond = window.high;
-    for (double middle = std::midpoint(within, beyond); within < middle && middle < beyond;
-         middle = std::midpoint(within, beyond)) { // to the last digit
-      (failsAt(middle) ? beyond : within) = middle;
-    }
-    window.high = within;
+    window.high =
+        turnBetween({window.low, window.high}, 0.0, [&](double trimM) { return !failsAt(trimM); }).within;
     window.highSetBy = rule.id;
   }
 }

@@ -22,7 +22,7 @@ struct LoadColumns {
   std::array<std::array<Pick, 2>, 3> stands;
   std::size_t picks{};
   std::vector<double> weight; ///< everything below the hooks
-  double gearHeavier = 1.0;
+  double gearHeavier{};
   std::vector<double> build;   ///< unproven where the loads of a step are not known, else holds
   std::vector<double> bounded; ///< unproven where what the doubts may come to is not bounded, else holds
   bool sidePair{};             ///< else the picks stand as set alone

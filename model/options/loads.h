@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+
 #include "options/weight_limits.h"
 
 /// Loads along one pick's path, from the bar up to the point. N; `notKnown` travels through.
@@ -56,6 +58,17 @@ Use boundedOver(const Settled&, Use use);
 
 /// `one` or `other`, whichever is worse; of like verdict the one nearer to its limit or further beyond it.
 Use worseOf(const Use& one, const Use& other);
+
+/// The worst of uses as they come; of those that are alike the first.
+class WorstUse {
+public:
+  void add(const Use& use) { worst_ = worst_ ? worseOf(*worst_, use) : use; }
+  /// None came: none applies.
+  const std::optional<Use>& get() const { return worst_; }
+
+private:
+  std::optional<Use> worst_;
+};
 
 /// Value and limit of an upper limit on loads, kN, about `which`.
 Use loadUse(double valueN, double limitN, int which = -1);

@@ -19,7 +19,7 @@ enum Missing { nothing, trim, outline, width, tail, bound };
 
 struct Lowest {
   double metres = -std::numeric_limits<double>::infinity();
-  int which = -1;
+  int which{};
 };
 
 double highestFloor(const Case& option, const hang::Layout& layout) {

@@ -36,11 +36,11 @@ Use onPoint(const Case& option, const Settled& settled, double trimM, std::size_
 }
 
 Use evaluate(const Case& option, const Settled* settled, double trimM) {
-  Use worst = onPoint(option, *settled, trimM, 0);
-  for (std::size_t carrier = 1; carrier < option.carriers.size(); ++carrier) {
-    worst = worseOf(worst, onPoint(option, *settled, trimM, carrier));
+  WorstUse points;
+  for (std::size_t carrier = 0; carrier < option.carriers.size(); ++carrier) {
+    points.add(onPoint(option, *settled, trimM, carrier));
   }
-  return provenOver(*settled, worst);
+  return provenOver(*settled, points.get().value());
 }
 
 QString missingLoad(const Case& option, const Carrier& carrier) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <functional>
 #include <iterator>
+#include <ranges>
 #include <tuple>
 
 #include "options/easing_lever.h"
@@ -94,29 +95,15 @@ private:
     if (standsAt(way, way.most)) {
       return 0;
     }
-    int within = 0;
-    int beyond = way.most;
-    for (int steps = 1; steps < way.most; steps *= 2) {
-      if (!standsAt(way, steps)) {
-        beyond = steps;
-        break;
-      }
-      within = steps;
-    }
-    while (beyond - within > 1) {
-      const int middle = within + (beyond - within) / 2;
-      (standsAt(way, middle) ? within : beyond) = middle;
-    }
-    return beyond;
+    const auto steps = std::views::iota(1, way.most);
+    const auto breaks = std::ranges::partition_point(steps, [&](int step) { return standsAt(way, step); });
+    return breaks == steps.end() ? way.most : *breaks;
   }
 
   int oneByOne(const Way& way) {
-    for (int steps = 1; steps <= way.most; ++steps) {
-      if (!standsAt(way, steps)) {
-        return steps;
-      }
-    }
-    return 0;
+    const auto steps = std::views::iota(1, way.most + 1);
+    const auto breaks = std::ranges::find_if_not(steps, [&](int step) { return standsAt(way, step); });
+    return breaks == steps.end() ? 0 : *breaks;
   }
 
   void note(const Way& way, int steps, Reserve& reserve) {

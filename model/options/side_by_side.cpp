@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <iterator>
 
 namespace hangbook::options {
 namespace {
@@ -21,13 +22,11 @@ QString inPlaces(std::optional<double> value, int places) {
 /// "2 Marram bass, Marram upper" from the bar down.
 QString stackWords(const QStringList& stack) {
   QStringList words;
-  for (qsizetype i = 0; i < stack.size();) {
-    qsizetype same = 1;
-    while (i + same < stack.size() && stack[i + same] == stack[i]) {
-      ++same;
-    }
-    words << (same > 1 ? QStringLiteral("%1 %2").arg(same).arg(stack[i]) : stack[i]);
-    i += same;
+  for (auto from = stack.begin(); from != stack.end();) {
+    const auto to = std::find_if(from, stack.end(), [&](const QString& each) { return each != *from; });
+    const auto same = std::distance(from, to);
+    words << (same > 1 ? QStringLiteral("%1 %2").arg(same).arg(*from) : *from);
+    from = to;
   }
   return words.join(QStringLiteral(", "));
 }

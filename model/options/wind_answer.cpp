@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "hang/vec2.h"
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/wind_joints.h"
 #include "options/wind_limits.h"
+#include "quantity/halving.h"
 
 namespace hangbook::options {
 namespace {
@@ -33,22 +35,13 @@ void findLimit(const Case& option, const Settled& settled, double trimM, const W
     answer.failsAt = std::numeric_limits<double>::infinity();
     return;
   }
-  double within = 0.0;
-  double beyond = mostWind;
-  if (const auto calm = failing(option, settled, trimM, wind, 0.0)) {
-    by = calm;
-    beyond = 0.0;
-  }
-  for (int i = 0; i < 60 && beyond > within; ++i) {
-    const double middle = 0.5 * (within + beyond);
-    if (const auto there = failing(option, settled, trimM, wind, middle)) {
-      by = there;
-      beyond = middle;
-    } else {
-      within = middle;
-    }
-  }
-  answer.failsAt = within;
+  const auto holds = [&](double speed) {
+    const auto there = failing(option, settled, trimM, wind, speed);
+    by = there ? there : by;
+    return !there;
+  };
+  answer.failsAt =
+      holds(0.0) ? turnBetween({0.0, mostWind}, std::numeric_limits<double>::epsilon(), holds).within : 0.0;
   answer.failsBy = wordsFor(*by, option, settled);
 }
 

@@ -28,14 +28,12 @@ double areaOf(const std::vector<catalogue::Position>& outline) {
 }
 
 double heightOf(const std::vector<catalogue::Position>& outline) {
-  const auto [low, high] = std::minmax_element(outline.begin(), outline.end(),
-                                               [](const auto& a, const auto& b) { return a.z < b.z; });
+  const auto [low, high] = std::ranges::minmax_element(outline, {}, &catalogue::Position::z);
   return inMetres(high->z) - inMetres(low->z);
 }
 
 double depthOf(const std::vector<catalogue::Position>& outline) {
-  const auto [back, front] = std::minmax_element(outline.begin(), outline.end(),
-                                                 [](const auto& a, const auto& b) { return a.x < b.x; });
+  const auto [back, front] = std::ranges::minmax_element(outline, {}, &catalogue::Position::x);
   return inMetres(front->x) - inMetres(back->x);
 }
 

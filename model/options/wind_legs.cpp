@@ -60,7 +60,7 @@ std::vector<LegInGust> legsInGust(const Case& option, const Settled& settled, st
   // least.
   const std::array loads{hang::SidewaysLoad{hung.most + most, hung.most * hung.slope},
                          hang::SidewaysLoad{hung.most + least, hung.most * hung.slope}};
-  const double lightest = hung.least < 0.0 ? 0.0 : hung.least;
+  const double lightest = std::max(hung.least, 0.0); // not known stays so
   const hang::SidewaysLoad light{lightest + least, lightest == 0.0 ? 0.0 : lightest * hung.slope};
   std::vector<LegInGust> legs;
   for (std::size_t i = 0; i < bridle.legs.size(); ++i) {

@@ -56,8 +56,9 @@ Use staysAbove(double newtons) {
   Use left;
   left.value = newtons / 1000.0;
   left.limit = 0.0;
-  left.verdict = left.value > 0.0 ? Verdict::holds : againstLowerLimit(left.value, 0.0, 0.0);
-  left.verdict = left.value == 0.0 ? Verdict::fails : left.verdict;
+  left.verdict = std::isnan(left.value) ? Verdict::unproven
+                 : left.value > 0.0     ? Verdict::holds
+                                        : Verdict::fails;
   return left;
 }
 

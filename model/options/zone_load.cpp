@@ -59,12 +59,11 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
     worst.why = notStated;
     return worst;
   }
-  bool any = false;
+  WorstUse zones;
   for (std::size_t i = 0; i < limits.zones.size(); ++i) {
-    const Use use = onZone(option, *settled, trimM, i);
-    worst = any ? worseOf(worst, use) : use;
-    any = true;
+    zones.add(onZone(option, *settled, trimM, i));
   }
+  worst = zones.get().value_or(worst);
   const bool outside = limits.pointsWithoutZone && (limits.zonesStated || !limits.pointsHaveSource);
   if ((!limits.zonesUnknown.isEmpty() || outside) && worst.verdict < Verdict::unproven) {
     worst = Use{};
