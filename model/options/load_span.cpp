@@ -259,14 +259,8 @@ void LoadSpan::raiseSecondary(const LoadColumns::Pick& pick, std::span<double> w
   raiseBy(secondaryUsable_, secondaryFloor_, worst,
           [most, factors = factors_](std::size_t i) { return most[i] * factors; });
   const double stretch = stretchPerNewton(limits);
-  if (limits.drop.value == 0.0) { // then the factor is the same at any load, whether known or not
-    const double factor = catchingOf(limits, stretch, notKnown).factor;
-    raiseBy(secondaryWhole_, secondaryFloor_, worst,
-            [most, factor](std::size_t i) { return most[i] * factor; });
-  } else {
-    raiseBy(secondaryWhole_, secondaryFloor_, worst,
-            [&limits, most, stretch](std::size_t i) { return catchingOf(limits, stretch, most[i]).load; });
-  }
+  raiseBy(secondaryWhole_, secondaryFloor_, worst,
+          [&limits, most, stretch](std::size_t i) { return catchingOf(limits, stretch, most[i]).load; });
 }
 
 void LoadSpan::raiseUneven(std::span<double> worst) const {

@@ -103,6 +103,30 @@ BOOST_AUTO_TEST_CASE(a_box_that_ends_right_over_a_hook_is_over_its_hoist) {
   BOOST_TEST(!over({-far, far, -far, down(at.y)}));
 }
 
+/// What the hoist hangs from needs no clearance; what is lower by any figure does.
+BOOST_AUTO_TEST_CASE(what_it_hangs_from_needs_no_clearance) {
+  Room room;
+  open(room);
+  auto limits = std::make_shared<RoomLimits>(*room.option.room);
+  limits->clearance = 0.25;
+  const double point = limits->pointHeight.at(0);
+  const auto needed = [&](double underside) {
+    limits->ceilings = {{QStringLiteral("deck"), underside}};
+    room.option.room = limits;
+    for (const HeadroomCheck& each : headroomChecks(room.option, room.settled).checks) {
+      if (each.what == HeadroomCheck::What::hoistTop && each.number == 0) {
+        return each.needed;
+      }
+    }
+    return notKnown;
+  };
+  const double closed = limits->closedLength + pieceDoubt(room.settled);
+  const auto close = boost::test_tools::tolerance(1e-12);
+  BOOST_TEST(needed(point) == closed, close);
+  BOOST_TEST(needed(point + 1.0) == closed, close);
+  BOOST_TEST(needed(std::nextafter(point, 0.0)) == closed + 0.25, close);
+}
+
 /// Of an option with more picks than points each point counts, and nothing beyond.
 BOOST_AUTO_TEST_CASE(a_pick_without_a_point_is_not_looked_at) {
   Room room;

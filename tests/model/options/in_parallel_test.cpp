@@ -2,6 +2,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include <atomic>
+#include <chrono>
 #include <mutex>
 #include <set>
 #include <stdexcept>
@@ -78,10 +79,15 @@ BOOST_AUTO_TEST_CASE(who_is_told_may_end_it) {
   for (const int threads : {1, 3}) {
     std::atomic<int> done{0};
     BOOST_CHECK_THROW(inParallel(
-                          1000, threads, [&](std::size_t) { ++done; },
+                          1000, threads,
+                          [&](std::size_t) {
+                            ++done;
+                            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+                          },
                           [](std::size_t) { throw std::logic_error("enough"); }),
                       std::logic_error);
     BOOST_TEST(done.load() >= 1);
+    BOOST_TEST(done.load() < 1000); // no other is begun
   }
 }
 

@@ -164,6 +164,18 @@ BOOST_AUTO_TEST_CASE(a_link_without_a_limit_is_unproven) {
   }
 }
 
+/// A part of a limit is told where load and limit are figures alone.
+BOOST_AUTO_TEST_CASE(a_load_that_is_not_known_has_no_part_of_its_limit) {
+  const Option option = chosen().with([](Snapshot& s) { s.catalogue.hardware[1].mass.reset(); });
+  int unknown = 0;
+  for (const PathLink& link : option.loadPath) {
+    const bool figures = std::isfinite(link.loadKn) && link.limitKn.value_or(0.0) > 0.0;
+    BOOST_TEST(link.usePercent.has_value() == figures, link.kind.toStdString());
+    unknown += link.limitKn && !std::isfinite(link.loadKn) ? 1 : 0;
+  }
+  BOOST_TEST(unknown > 0);
+}
+
 BOOST_AUTO_TEST_CASE(answers_go_through_json_and_back) {
   const QJsonObject json = options::toJson(chosen().option);
   BOOST_TEST((options::toJson(options::optionFromJson(json)) == json));
@@ -217,6 +229,33 @@ BOOST_AUTO_TEST_CASE(the_part_that_may_be_used) {
   BOOST_TEST(std::isnan(options::usableLimit(limits, shackle))); // says nothing of people
   limits.coefficients = nullptr;
   BOOST_TEST(std::isnan(options::usableLimit(limits, shackle)));
+}
+
+/// Over people a fibre sling whose own coefficient nobody states uses twice what is usual for it, where the
+/// table doubles it at all; everything else, and nobody beneath, the table's own figure.
+BOOST_AUTO_TEST_CASE(where_the_usable_part_comes_from) {
+  catalogue::HardwareType piece;
+  piece.kind = catalogue::HardwareKind::sling;
+  options::WeightLimits limits;
+  const auto source = [&] { return options::usableSource(limits, piece).toStdString(); };
+  BOOST_TEST(source() == "the house names no table of working coefficients");
+  limits.coefficients = options::coefficientTable(1.0);
+  const std::string twice = ": twice the sling's own coefficient (wire rope 5 / 10, fibre 7 / 14)";
+  BOOST_TEST(source().ends_with(twice), source());
+  limits.nobodyBeneath = true;
+  BOOST_TEST(!source().ends_with(twice), source());
+  limits.nobodyBeneath = false;
+  piece.designFactor = 7.0;
+  BOOST_TEST(!source().ends_with(twice), source());
+  piece.designFactor.reset();
+  piece.kind = catalogue::HardwareKind::shackle;
+  BOOST_TEST(source().ends_with("coefficient 10"), source());
+  limits.nobodyBeneath = true;
+  BOOST_TEST(source().ends_with("coefficient 5"), source());
+  limits.nobodyBeneath = false;
+  piece.kind = catalogue::HardwareKind::sling;
+  limits.coefficients = options::coefficientTable(2.0);
+  BOOST_TEST(source().ends_with("nothing stated over people"), source());
 }
 
 BOOST_AUTO_TEST_CASE(a_tour_may_choose_another_table) {

@@ -10,6 +10,7 @@
 #include "options/house_figures.h"
 #include "options/rig.h"
 #include "print.h"
+#include "quantity/error.h"
 #include "show_fixture.h"
 
 using namespace hangbook;
@@ -42,6 +43,37 @@ BOOST_AUTO_TEST_CASE(the_bar_says_the_step_of_its_tilts) {
   BOOST_TEST(step(std::nullopt) == 0.5);
   BOOST_TEST(step(degrees(0)) == 0.5);
   BOOST_TEST(step(degrees(-1)) == 0.5);
+}
+
+/// Where there is more than one hole a setting names the angle; each that it names must be one of the
+/// table's.
+BOOST_AUTO_TEST_CASE(joints_with_more_than_one_hole_are_set) {
+  Snapshot show = testing::smallHarbourShow();
+  catalogue::StackingTable& table = show.catalogue.tables.front();
+  for (catalogue::Join& join : table.joins) {
+    if (join.kind != catalogue::JointKind::pivot) {
+      join.angles = {degrees(0)};
+    }
+  }
+  BOOST_TEST(rigOf(show).holes.empty());
+  for (catalogue::Join& join : table.joins) {
+    if (join.kind != catalogue::JointKind::pivot) {
+      join.angles = {degrees(0), degrees(-2)};
+    }
+  }
+  Rig rig = rigOf(show);
+  BOOST_TEST_REQUIRE(rig.holes.size() >= 2U);
+  BOOST_TEST(rig.holes[1].anglesDeg.size() == 2U);
+  for (std::size_t wrong = 0; wrong < rig.holes.size(); ++wrong) {
+    options::Setting setting;
+    setting.holesDeg.assign(rig.holes.size(), -2.0);
+    setting.holesDeg[wrong] = -1.0;
+    QStringList missing;
+    const std::string place = "holes[" + std::to_string(wrong) + "]";
+    BOOST_CHECK_EXCEPTION(options::settle(rig, setting, missing), Error, [&place](const Error& error) {
+      return std::string(error.what()).find(place) != std::string::npos;
+    });
+  }
 }
 
 BOOST_AUTO_TEST_CASE(a_fore_aft_pair_is_tried_as_far_as_its_hoists_may_differ) {

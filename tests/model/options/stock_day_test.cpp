@@ -3,6 +3,8 @@
 // short.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
+
 #include "options/stock_day.h"
 #include "print.h"
 
@@ -168,6 +170,21 @@ BOOST_AUTO_TEST_CASE(only_a_show_with_both_its_days_is_told_to_be_short) {
   BOOST_TEST(shortWith({}, march(5)) == 0U);
   BOOST_TEST(shortWith({}, {}) == 0U);
   BOOST_TEST(shortWith(march(5), march(3)) == 0U);
+}
+
+/// Another show being short on the same days does not make it so.
+BOOST_AUTO_TEST_CASE(without_both_days_in_their_order_not_beside_a_short_one_either) {
+  const Stock stock = stockOf({unit("a")});
+  const auto told = [&](QDate from, QDate to) {
+    const auto all =
+        options::shortagesOf(stock, {wants("one", from, to, 1), wants("short", march(2), march(6), 3)});
+    return std::ranges::count(all, QStringLiteral("one"), &Shortage::show);
+  };
+  BOOST_TEST(told(march(3), march(5)) == 1);
+  BOOST_TEST(told(march(3), {}) == 0);
+  BOOST_TEST(told({}, march(5)) == 0);
+  BOOST_TEST(told({}, {}) == 0);
+  BOOST_TEST(told(march(5), march(3)) == 0);
 }
 
 BOOST_AUTO_TEST_CASE(what_is_short_names_its_worst_day_and_what_would_help) {

@@ -141,7 +141,8 @@ BOOST_AUTO_TEST_CASE(what_explains_the_legs) {
       }
     }
   });
-  const PickPath lean = pickPaths(leaning.snapshot, leaning.option).at(0);
+  const auto paths = pickPaths(leaning.snapshot, leaning.option);
+  const PickPath& lean = paths.at(0);
   BOOST_TEST(std::hypot(lean.sideways[0], lean.sideways[1]) > 0.01);
   BOOST_TEST(lean.hook == std::hypot(leaning.option.pickLoads[0].loadKn, lean.sideways[0], lean.sideways[1]),
              near(1e-9));
@@ -252,6 +253,56 @@ BOOST_AUTO_TEST_CASE(what_cannot_be_is_left_out) {
   }
 }
 
+/// Chains lean along the line between the two apexes, each towards the other's hook: the points stand further
+/// apart than the picks.
+BOOST_AUTO_TEST_CASE(what_pulls_aside_lies_between_the_apexes) {
+  const Flown aslant([](Snapshot& s) {
+    for (venue::Point& point : s.venue.points) {
+      if (point.name.startsWith(QLatin1String("L1"))) {
+        point.x = metres(inMetres(point.x) + 0.9);
+        point.y = metres(inMetres(point.y) + 1.2);
+      }
+    }
+  });
+  const auto paths = pickPaths(aslant.snapshot, aslant.option);
+  const auto& bridles = aslant.option.bridles;
+  const double ahead = bridles[1].apexM[0] - bridles[0].apexM[0];
+  const double aside = bridles[1].apexM[1] - bridles[0].apexM[1];
+  BOOST_TEST(std::abs(ahead) > 0.5);
+  for (const std::size_t pick : {0U, 1U}) {
+    const std::array<double, 2>& pulled = paths.at(pick).sideways;
+    const double towards = pick == 0 ? 1.0 : -1.0;
+    BOOST_TEST(towards * (pulled[0] * ahead + pulled[1] * aside) > 0.01);
+    BOOST_TEST(std::abs(pulled[0] * aside - pulled[1] * ahead) < 1e-6);
+  }
+}
+
+/// Any two of the four may be exchanged, and each then reads what the other was computed to.
+BOOST_AUTO_TEST_CASE(any_two_readings_may_be_exchanged) {
+  const Flown leaning([](Snapshot& s) {
+    for (venue::Point& point : s.venue.points) {
+      if (point.name == QLatin1String("L1") || point.name == QLatin1String("L2 front")) {
+        point.z = metres(inMetres(point.z) + (point.name == QLatin1String("L1") ? 0.1 : 0.2));
+      }
+    }
+  });
+  std::vector<CellReading> readings = leaning.inLegs(leaning.option);
+  readings[0].kn *= 1.3;
+  const Weighed weighed = leaning.weighed(CellAt::point, readings);
+  for (std::size_t i = 0; i < 4; ++i) {
+    for (std::size_t j = i + 1; j < 4; ++j) {
+      const std::string words = "the readings of (" + wordsFor(weighed.picks[i]).toStdString() + ") and (" +
+                                wordsFor(weighed.picks[j]).toStdString() + ") are exchanged";
+      const Assumption* exchanged = find(weighed, words.c_str());
+      BOOST_TEST_REQUIRE(exchanged != nullptr, words);
+      for (std::size_t k = 0; k < 4; ++k) {
+        const std::size_t as = k == i ? j : k == j ? i : k;
+        BOOST_TEST(exchanged->wouldKn[k] == weighed.picks[as].computedKn, near(1e-12));
+      }
+    }
+  }
+}
+
 BOOST_AUTO_TEST_CASE(readings_that_do_not_fit_the_cells) {
   const auto refused = [](CellAt at, const std::vector<CellReading>& readings, const char* words) {
     try {
@@ -268,7 +319,12 @@ BOOST_AUTO_TEST_CASE(readings_that_do_not_fit_the_cells) {
   refused(CellAt::point, one, "the leg to point L2 front of the right pick's bridle has no reading");
   one = whole;
   one.push_back(whole[0]);
-  refused(CellAt::point, one, "has two readings");
+  refused(CellAt::point, one, "the leg to point L1 of the left pick's bridle has two readings");
+  one = whole;
+  one.push_back(whole[3]);
+  refused(CellAt::point, one, "the leg to point L2 front of the right pick's bridle has two readings");
+  const QString hook = QStringLiteral("left");
+  refused(CellAt::hook, {{hook, 3.0, {}}, {hook, 3.0, {}}}, "the left pick has two readings");
   one = whole;
   one[0].kn = -1.0;
   refused(CellAt::point, one, "must be above 0");

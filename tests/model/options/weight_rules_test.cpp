@@ -538,6 +538,7 @@ BOOST_AUTO_TEST_CASE(windOutdoors) {
   const Finding open = findingWith("wind", [](Snapshot& s) { s.venue.outdoors.reset(); });
   BOOST_TEST(open.applies);
   BOOST_TEST(open.verdict == Verdict::unproven);
+  BOOST_TEST(!chosen().with([](Snapshot& s) { s.venue.outdoors.reset(); }).wind.has_value());
   const auto blowing = [](std::optional<double> gust, const Change& also = nothing) {
     return findingWith("wind", [&](Snapshot& s) {
       outdoors(s, gust);

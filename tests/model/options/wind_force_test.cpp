@@ -8,6 +8,7 @@
 #include "hang/vec2.h"
 #include "options/wind_force.h"
 #include "options/wind_joints.h"
+#include "room_fixture.h"
 
 using namespace hangbook;
 using options::FromDirection;
@@ -52,6 +53,45 @@ BOOST_AUTO_TEST_CASE(aBoxFromAslant) {
              boost::test_tools::tolerance(1e-9));
   // Along the side: (3 |cos θ| + 4 |sin θ|) |sin θ| = ½ (4 + 5 cos(2θ − …)), so at most ½ (4 + 5).
   BOOST_TEST(wind.greatestMomentAlong(90.0).value == 4.5, boost::test_tools::tolerance(1e-12));
+}
+
+/// From the side a hang shows the outlines of its cabinets. Each corner 0.01 m off either way moves a side of
+/// (a, b) out by 0.01 (|a| + |b|), and there are four corners' worth of 0.01² more. By hand for a wedge of
+/// five corners: area 0.5 × 0.4 + ½ × 0.2 × 0.4 = 0.24, around 0.5 + 0.5 + 0.4 + 2 × (0.2 + 0.2) = 2.2.
+BOOST_AUTO_TEST_CASE(aSideInDoubt) {
+  testing::Room room;
+  const std::vector<catalogue::Position> wedge{testing::at(0.0, 0.0), testing::at(0.5, 0.0),
+                                               testing::at(0.7, 0.2), testing::at(0.5, 0.4),
+                                               testing::at(0.0, 0.4)};
+  for (catalogue::CabinetType* each : {&room.bass(), &room.full()}) {
+    each->outline = wedge;
+    each->faceArea = 0.3;
+    each->forceCoefficient = 1.2;
+    each->width = metres(1.0);
+  }
+  room.refresh();
+  auto limits = std::make_shared<options::WeightLimits>();
+  limits->windFace.value = options::notKnown; // the bar's faces are left out
+  room.option.weight = limits;
+  catalogue::Join pinned;
+  pinned.kind = catalogue::JointKind::pinned;
+  room.option.joins.assign(room.option.cabinets.size(), &pinned);
+  const hang::Vec3 left = room.settled.layout.left;
+  const double fromLeft = hang::toDegrees(std::atan2(left.y, left.x));
+  const auto near = boost::test_tools::tolerance(1e-9);
+  BOOST_TEST(options::windForce(room.option, room.settled).forceFrom(fromLeft) == 2.0 * 1.2 * 0.24, near);
+  const auto doubt = std::make_shared<options::SettledDoubt>();
+  doubt->figures.stack.resize(2);
+  doubt->figures.stack[0].place = doubt->figures.stack[1].place = 0.01;
+  room.settled.doubt = doubt;
+  BOOST_TEST(options::windForce(room.option, room.settled).forceFrom(fromLeft) ==
+                 2.0 * 1.2 * (0.24 + 0.01 * 2.2 + 4.0 * 1e-4),
+             near);
+  room.settled.doubt = nullptr;
+  const auto missing = [&room] { return options::windForce(room.option, room.settled).missing.size(); };
+  const auto told = missing();
+  room.bass().outline.resize(2); // no face
+  BOOST_TEST(missing() == told + 1);
 }
 
 /// No direction of a fine sweep is worse than the closed form, and the one that it names reaches it.

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Loads of a pair and the rules on how it shares them, by hand, at their bounds.
+#include <boost/test/unit_test.hpp>
+
+#include <cmath>
+#include <limits>
+
+#include "load_fixture.h"
+#include "options/loads.h"
+#include "print.h"
+
+using namespace hangbook;
+using namespace hangbook::options;
+using hangbook::testing::LoadCase;
+using hangbook::testing::settledWith;
+
+namespace {
+
+constexpr auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(loads)
+
+/// Points 7 m apart over picks 1 m apart: each chain is 3 m off. With 4 m between pick and point it is 5 m
+/// long.
+BOOST_AUTO_TEST_CASE(a_chain_off_plumb_pulls_more) {
+  LoadCase of;
+  of.limits.spacing = 7.0;
+  Settled settled = settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true);
+  const Case option = of.option();
+  const double trimM = 8.0 + heightOver(option, settled, 8.0, 0) - 4.0;
+  BOOST_TEST(heightOver(option, settled, trimM, 0) == 4.0, near(1e-12));
+  BOOST_TEST(pickForce(option, settled, trimM, 0) == 5000.0, near(1e-12));
+  BOOST_TEST(pickForce(option, settled, trimM, 1) == 3750.0, near(1e-12));
+  BOOST_TEST(std::isinf(pickForce(option, settled, trimM + 5.0, 0))); // above its point
+  // As low as can be a chain is plumb, even where its length does not follow.
+  constexpr double lowest = -std::numeric_limits<double>::infinity();
+  settled.layout.picks[0].z = notKnown;
+  BOOST_TEST(pickForce(option, settled, lowest, 0) == 4000.0);
+  BOOST_TEST(pickForce(option, settled, lowest, 1) == 3000.0);
+  BOOST_TEST(std::isnan(pickForce(option, settled, trimM, 0)));
+}
+
+/// The two of a side pair may differ up to the limit itself, and no margin is kept from it.
+BOOST_AUTO_TEST_CASE(the_two_of_a_side_pair_carry_alike) {
+  LoadCase of;
+  of.limits.pickShare.value = 10.0;
+  of.limits.sideUnlike.value = 50.0;
+  Settled settled = settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true);
+  const auto judged = [&](double leastShare, double unlike) {
+    settled.build.leastShare = leastShare;
+    settled.build.unlike = unlike;
+    return pickShareRule.evaluate(of.option(), &settled, 8.0).verdict;
+  };
+  BOOST_TEST(judged(0.4, 0.5) == Verdict::tight);
+  BOOST_TEST(judged(0.4, 0.4999) == Verdict::holds);
+  BOOST_TEST(judged(0.4, std::nextafter(0.5, 1.0)) == Verdict::fails);
+  BOOST_TEST(judged(0.1, 0.0) == Verdict::tight);
+  BOOST_TEST(judged(0.1001, 0.0) == Verdict::holds);
+  BOOST_TEST(judged(0.0999, 0.0) == Verdict::fails);
+  BOOST_TEST(judged(0.0, 0.0) == Verdict::fails);
+  of.limits.sideUnlike.value = notKnown;
+  BOOST_TEST(judged(0.4, 0.1) == Verdict::unproven);
+  settled.statics.side.reset(); // a fore-aft pair carries as its centre lies
+  BOOST_TEST(judged(0.4, 0.9) == Verdict::holds);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
