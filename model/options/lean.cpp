@@ -11,27 +11,31 @@
 namespace hangbook::options {
 namespace {
 
-Use evaluate(const Case& option, const Settled* settled, double trimM) {
+Use leanOf(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   Use use;
-  if (option.points.size() < 2) {
-    use.verdict = Verdict::holds;
-    use.applies = false;
-    return use;
-  }
+  use.value = leanDeg(option, settled, trimM, pick);
   use.limit = option.weight->leanMost.value;
-  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
-    const double lean = leanDeg(option, *settled, trimM, pick);
-    if (use.which < 0 || !(lean <= use.value)) {
-      use.value = lean;
-      use.which = static_cast<int>(pick);
-    }
-  }
+  use.which = static_cast<int>(pick);
   // At the very trim that the limit gives, rounding alone would take it beyond.
   if (std::abs(use.value - use.limit) < hang::angleSlackDeg) {
     use.value = use.limit;
   }
   use.verdict = againstUpperLimit(use.value, use.limit, 0.0);
   return use;
+}
+
+Use evaluate(const Case& option, const Settled* settled, double trimM) {
+  if (option.points.size() < 2) {
+    Use use;
+    use.verdict = Verdict::holds;
+    use.applies = false;
+    return use;
+  }
+  WorstUse picks;
+  for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
+    picks.add(leanOf(option, *settled, trimM, pick));
+  }
+  return picks.get().value();
 }
 
 /// The higher the hang, the shorter the chain, the more it leans.

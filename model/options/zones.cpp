@@ -109,7 +109,7 @@ void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
     zone.otherHangs.append(QStringLiteral("%1, for which nothing is chosen").arg(other.name));
     return;
   }
-  bool any = false;
+  const std::vector<int> own = zone.times;
   for (std::size_t carrier = 0; carrier < option.carriers.size(); ++carrier) {
     const venue::Point* image = mirrorOf(*option.carriers[carrier].point, theirs);
     if (image == nullptr) {
@@ -120,10 +120,9 @@ void addOther(const Case& option, const calendar::Hang& other, ZoneLoad& zone) {
     }
     if (belongs(*image, zone)) {
       ++zone.times[carrier];
-      any = true;
     }
   }
-  if (any) {
+  if (zone.times != own) {
     zone.otherHangs.append(QStringLiteral("%1 by the same option mirrored").arg(other.name));
   }
 }

@@ -156,6 +156,25 @@ BOOST_AUTO_TEST_CASE(rigging_carries_what_its_point_does) {
   BOOST_TEST(links[4].limitKn.value() == 20.0, near(1e-12));
 }
 
+BOOST_AUTO_TEST_CASE(rigging_and_hoists_carry_the_dynamic_factor) {
+  const auto with = [](double factor) {
+    return chosen().with([factor](Snapshot& s) {
+      s.tour.house.push_back(
+          {QStringLiteral("dynamic-factor"), factor, {}, {}, QStringLiteral("Edda"), QDate(2026, 11, 1)});
+    });
+  };
+  const Option plain = with(2.0);
+  const Option more = with(3.0);
+  for (const char* kind : {"rigging", "hoist"}) {
+    const auto before = linksOf(plain, QString::fromUtf8(kind));
+    const auto after = linksOf(more, QString::fromUtf8(kind));
+    BOOST_TEST_REQUIRE(before.size() >= 2U);
+    for (std::size_t i = 0; i < before.size(); ++i) {
+      BOOST_TEST(after[i].loadKn == 1.5 * before[i].loadKn, near(1e-12));
+    }
+  }
+}
+
 BOOST_AUTO_TEST_CASE(a_link_without_a_limit_is_unproven) {
   const Option option = chosen().with([](Snapshot& s) { s.catalogue.hardware[1].limit.reset(); });
   for (const PathLink& link : linksOf(option, QStringLiteral("rigging"))) {

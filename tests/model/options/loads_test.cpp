@@ -42,6 +42,38 @@ BOOST_AUTO_TEST_CASE(a_chain_off_plumb_pulls_more) {
   BOOST_TEST(std::isnan(pickForce(option, settled, trimM, 0)));
 }
 
+/// A chain 1 m off that may lean by 45° is at least 1 m long; one that is plumb may be as short as it is.
+BOOST_AUTO_TEST_CASE(how_high_a_leaning_chain_may_hang) {
+  LoadCase of;
+  of.limits.leanMost.value = 45.0;
+  Settled settled = settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true);
+  const auto highest = [&](double spacing) {
+    of.limits.spacing = spacing;
+    return leanRule.trimRange(of.option(), settled).high;
+  };
+  BOOST_TEST(std::isinf(highest(1.0)));
+  const double high = highest(3.0);
+  BOOST_TEST(heightOver(of.option(), settled, high, 0) == 1.0, near(1e-12));
+  const auto judged = [&](double trimM) { return leanRule.evaluate(of.option(), &settled, trimM); };
+  BOOST_TEST(judged(high).verdict == Verdict::tight);
+  BOOST_TEST(judged(high).value == 45.0);
+  BOOST_TEST(judged(high - 0.01).verdict == Verdict::holds);
+  BOOST_TEST(judged(high + 0.01).verdict == Verdict::fails);
+  // The shorter chain is told, and one that is not known is never passed over for it.
+  of.points[1].z = metres(13.0);
+  BOOST_TEST(judged(high - 1.0).which == 1);
+  BOOST_TEST(judged(high - 1.0).value == 45.0);
+  of.points[0].z = metres(12.0);
+  BOOST_TEST(judged(high - 2.0).which == 0);
+  BOOST_TEST(judged(high - 2.0).value == 45.0);
+  for (const std::size_t unknown : {0U, 1U}) {
+    of.points[0].z = of.points[1].z = metres(14.0);
+    settled.layout.picks[0].z = settled.layout.picks[1].z = 0.0;
+    settled.layout.picks[unknown].z = notKnown;
+    BOOST_TEST(judged(high - 2.0).verdict == Verdict::unproven);
+  }
+}
+
 /// The two of a side pair may differ up to the limit itself, and no margin is kept from it.
 BOOST_AUTO_TEST_CASE(the_two_of_a_side_pair_carry_alike) {
   LoadCase of;

@@ -77,6 +77,26 @@ BOOST_AUTO_TEST_CASE(the_higher_pick_takes_more_and_it_is_judged) {
              of(over, "uneven").text.toStdString());
 }
 
+/// The point that fails is under the hoist of which the sentence says that it is higher.
+BOOST_AUTO_TEST_CASE(the_higher_hoist_is_named) {
+  for (const std::size_t which : {0U, 1U}) {
+    const char* name = which == 0 ? "L1" : "L2";
+    const auto weak = [name](Snapshot& s) {
+      for (venue::Point& point : s.venue.points) {
+        point.capacity = point.name == QLatin1String(name) ? kilonewtons(1.0) : point.capacity;
+      }
+    };
+    const QString text = of(unlikeBy(0.05, weak), "uneven").text;
+    const QStringList words = text.split(QLatin1Char(' '));
+    const double left = words[words.indexOf(QStringLiteral("take")) + 1].toDouble();
+    const double right = words[words.indexOf(QStringLiteral("take")) + 4].toDouble();
+    BOOST_TEST(text.startsWith(which == 0 ? QStringLiteral("With the left hoist 5.0 cm higher")
+                                          : QStringLiteral("With the right hoist 5.0 cm higher")),
+               text.toStdString());
+    BOOST_TEST((which == 0 ? left > right : right > left), text.toStdString());
+  }
+}
+
 BOOST_AUTO_TEST_CASE(beyond_the_bars_own_figure_it_fails) {
   BOOST_TEST((of(unlikeBy(0.21), "uneven").verdict == Verdict::fails)); // the fixture's bar allows 0.2 m
   BOOST_TEST(of(unlikeBy(0.21), "uneven").unit.toStdString() == "m");
