@@ -122,7 +122,7 @@ private:
 
   Trial base_;
   const Progress& progress_;
-  double done_ = 0.0;
+  double done_{};
 };
 
 std::vector<Way> waysFor(const Snapshot& snapshot, const Option& option) {

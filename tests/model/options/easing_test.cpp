@@ -361,6 +361,66 @@ BOOST_AUTO_TEST_CASE(what_breaks_first_stands_just_before) {
   }
 }
 
+/// Two strips of seats, one of which must be covered: lowered a little the hang loses the far one and does
+/// not yet reach the near one; lowered on it does. What breaks first is the nearest trim that does not stand.
+BOOST_AUTO_TEST_CASE(what_stands_again_further_on_has_broken_before) {
+  Snapshot snapshot = fewSettings();
+  const Option best = bestOf(snapshot);
+  snapshot.show.house.push_back({QStringLiteral("cover-share"),
+                                 40.0,
+                                 {},
+                                 QStringLiteral("test"),
+                                 QStringLiteral("Edda"),
+                                 QDate(2027, 3, 1)});
+  for (catalogue::CabinetType& each : snapshot.catalogue.cabinets) {
+    each.coverLowest = degrees(-2);
+    each.coverHighest = degrees(0);
+  }
+  venue::Section strip = snapshot.venue.sections.front();
+  const auto at = [&strip](double from) {
+    strip.name = QString::number(from);
+    strip.profile = {{metres(from), metres(0.0)}, {metres(from + 1.0), metres(0.0)}};
+    return strip;
+  };
+  snapshot.venue.sections = {at(18.0), at(20.0)};
+  options::Setting setting = *best.setting;
+  setting.trimM -= 0.25;
+  const auto standsAt = [&](int centimetres) {
+    options::Setting lower = setting;
+    lower.trimM = std::round((setting.trimM - 0.01 * centimetres) * 1e6) / 1e6;
+    return options::judge(snapshot, best.key, lower).verdict <= Verdict::tight;
+  };
+  int first = 0;
+  while (standsAt(first)) {
+    ++first;
+  }
+  BOOST_TEST_REQUIRE(first > 0);
+  int again = first;
+  while (again < 500 && !standsAt(again)) {
+    ++again;
+  }
+  BOOST_TEST_REQUIRE(again < 500);
+  const auto reserves = options::reservesOf(snapshot, options::judge(snapshot, best.key, setting));
+  const auto lower = std::ranges::find(reserves, QStringLiteral("trim-down"), &options::Reserve::kind);
+  BOOST_TEST_REQUIRE((lower != reserves.end()));
+  BOOST_TEST(lower->steps == first);
+  BOOST_TEST(lower->rule.toStdString() == "cover");
+}
+
+/// Nothing breaks where the figure may go as far as it is looked along.
+BOOST_AUTO_TEST_CASE(what_never_breaks_is_told_as_such) {
+  Snapshot snapshot = fewSettings();
+  snapshot.venue.lowSteel = metres(40);
+  const auto reserves = options::reservesOf(snapshot, bestOf(snapshot));
+  const auto steel = std::ranges::find(reserves, QStringLiteral("low-steel"), &options::Reserve::kind);
+  BOOST_TEST_REQUIRE((steel != reserves.end()));
+  BOOST_TEST(steel->steps == 0);
+  BOOST_TEST(steel->last == 30.0);
+  BOOST_TEST((steel->then == Verdict::holds));
+  BOOST_TEST(steel->words.toStdString() == "10.00 m less under low steel");
+  BOOST_TEST((reserves.back().kind == steel->kind)); // what breaks comes first
+}
+
 /// Up to 5 t of cable, 10 m of steel, 5 m of trim, 20° of tilt, 20 links and 100 m/s of wind; a chain is
 /// never shorter than one link. Each way ends at the last that stands, or says that nothing broke.
 BOOST_AUTO_TEST_CASE(each_way_is_looked_along_so_far) {

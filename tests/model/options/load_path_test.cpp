@@ -5,6 +5,7 @@
 #include <cmath>
 #include <functional>
 #include <map>
+#include <set>
 
 #include "options/catching.h"
 #include "options/option_json.h"
@@ -154,6 +155,22 @@ BOOST_AUTO_TEST_CASE(rigging_carries_what_its_point_does) {
   }
   BOOST_TEST(links[1].limitKn.value() == 20.0, near(1e-12));
   BOOST_TEST(links[4].limitKn.value() == 20.0, near(1e-12));
+}
+
+/// A joint carries all that hangs below it: each link of the path is of its own joint, and tells less than
+/// the one above; a heavier hoist side tells more.
+BOOST_AUTO_TEST_CASE(each_link_is_of_its_own_joint_or_hoist) {
+  const Option option = chosen().with([](Snapshot& s) { s.venue.points[0].y = metres(10.6); });
+  const auto joints = linksOf(option, QStringLiteral("joint"));
+  BOOST_TEST_REQUIRE(joints.size() >= 3U);
+  std::set<double> loads;
+  for (const PathLink& link : joints) {
+    loads.insert(link.loadKn);
+  }
+  BOOST_TEST(loads.size() == joints.size());
+  const auto hoists = linksOf(option, QStringLiteral("hoist"));
+  BOOST_TEST_REQUIRE(hoists.size() == 2U);
+  BOOST_TEST(hoists[0].loadKn != hoists[1].loadKn);
 }
 
 BOOST_AUTO_TEST_CASE(rigging_and_hoists_carry_the_dynamic_factor) {
