@@ -15,9 +15,6 @@ namespace {
 using catalogue::Picks;
 using hang::Vec3;
 
-Vec3 minus(Vec3 a, Vec3 b) {
-  return a + -1.0 * b;
-}
 double dot(Vec3 a, Vec3 b) {
   return a.x * b.x + a.y * b.y + a.z * b.z;
 }
@@ -196,7 +193,7 @@ Vec3 sourceOf(const hang::PlacedElement& element) {
     return element.pin;
   }
   std::array<Vec3, 2> foremost;
-  const auto ahead = [&](const Vec3& corner) { return dot(minus(corner, element.pin), element.forward); };
+  const auto ahead = [&](const Vec3& corner) { return dot(corner, element.forward); };
   std::partial_sort_copy(element.outline.begin(), element.outline.end(), foremost.begin(), foremost.end(),
                          [&](const Vec3& one, const Vec3& other) { return ahead(one) > ahead(other); });
   return 0.5 * (foremost[0] + foremost[1]);

@@ -87,7 +87,7 @@ std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled,
     answer.picks.push_back({pickName(settled, pick), gust.pickForce(pick) / 1000.0,
                             gust.pickLeft(pick) / 1000.0, gust.pointAtRest(pick) / 1000.0});
     const double height = originHeight(option, settled, trimM) + settled.layout.picks[pick].z;
-    highest = height <= highest ? highest : height;
+    highest = std::max(height, highest); // one that is not known stays so
   }
   answer.heightM = highest;
   const HouseValue first = option.house->figure(QStringLiteral("wind-first-action"));

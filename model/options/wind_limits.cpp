@@ -187,14 +187,15 @@ Use InGust::zoneUse(std::size_t number) const {
 std::vector<WindUse> InGust::uses() const {
   const WeightLimits& limits = *option_.weight;
   std::vector<WindUse> all;
-  Use lean;
-  lean.limit = limits.leanMost.value;
+  WorstUse leans;
   for (std::size_t pick = 0; pick < option_.points.size(); ++pick) {
-    const double total = leanDeg_ + options::leanDeg(option_, settled_, trimM_, pick);
-    lean.value = pick == 0 || !(total <= lean.value) ? total : lean.value;
+    Use lean;
+    lean.value = leanDeg_ + options::leanDeg(option_, settled_, trimM_, pick);
+    lean.limit = limits.leanMost.value;
+    lean.verdict = againstUpperLimit(lean.value, lean.limit, 0.0);
+    leans.add(lean);
   }
-  lean.verdict = againstUpperLimit(lean.value, lean.limit, 0.0);
-  all.push_back({WindLimit::lean, 0, 0, lean});
+  all.push_back({WindLimit::lean, 0, 0, leans.get().value()});
   const double factors = factorsFor(limits, false);
   for (std::size_t pick = 0; pick < option_.points.size(); ++pick) {
     all.push_back({WindLimit::unloads, pick, 0, staysAbove(pickLeft(pick))});

@@ -265,6 +265,7 @@ BOOST_AUTO_TEST_CASE(by_hand) {
   room.refresh();
   BOOST_TEST(room.use(liftHeightRule).verdict == Verdict::holds);
   BOOST_TEST(room.use(liftHeightRule).value == 13.5);
+  BOOST_TEST(!room.finding(liftHeightRule).text.contains(QStringLiteral("may be missing")));
   const auto with = [&](double chain) {
     room.hoist().chainLength = metres(chain);
     room.refresh();

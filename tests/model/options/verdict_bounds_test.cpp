@@ -174,6 +174,40 @@ BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
   BOOST_TEST(loadOf(catalogue::Basis::dynamic, 2000.0, 3000.0, 700.0, true) == 1.5 * blown + 3.7, close);
 }
 
+/// Outdoors what other hangs put onto a zone is not known in the gust, and neither is a zone's basis.
+BOOST_AUTO_TEST_CASE(a_zone_in_the_gust_is_proven_by_its_own_hang_alone) {
+  Room room;
+  findCarriers({}, room.option);
+  const auto stated = weightLimits(room.option);
+  room.option.weight = stated;
+  const catalogue::PickArrangement picks;
+  room.option.arrangement = &picks;
+  catalogue::Join pinned;
+  pinned.kind = catalogue::JointKind::pinned;
+  room.option.joins.assign(room.option.cabinets.size(), &pinned);
+  const WindForce wind = windForce(room.option, room.settled);
+  const auto verdict = [&](catalogue::Basis basis, double otherHangs) {
+    WeightLimits limits = *stated;
+    limits.spacing = 1.0;
+    limits.hoistBody = 500.0;
+    limits.hoistChain = 300.0;
+    limits.rigging = 200.0;
+    ZoneLoad zone;
+    zone.capacity = 90000.0;
+    zone.times = {1, 1};
+    zone.basis = basis;
+    zone.otherHangsAtRest = zone.otherHangsDynamic = otherHangs;
+    zone.others = 700.0;
+    limits.zones = {zone};
+    room.option.weight = std::make_shared<WeightLimits>(limits);
+    const auto uses = InGust(room.option, room.settled, 8.0, wind, 50.0).uses();
+    return std::ranges::find(uses, WindLimit::zone, &WindUse::limit)->use.verdict;
+  };
+  BOOST_TEST(verdict(catalogue::Basis::atRest, 0.0) == Verdict::holds);
+  BOOST_TEST(verdict(catalogue::Basis::unknown, 0.0) == Verdict::unproven);
+  BOOST_TEST(verdict(catalogue::Basis::atRest, 1.0) == Verdict::unproven);
+}
+
 /// A floor counts from its section's first line to its last, and from its one side to the other, both
 /// included.
 BOOST_AUTO_TEST_CASE(a_flat_floor_ends_at_its_edges) {
