@@ -231,6 +231,8 @@ BOOST_AUTO_TEST_CASE(a_flat_floor_ends_at_its_edges) {
   room.venue().sections[0].profile.push_back({metres(4.0), metres(9.0)}); // an upright face is no floor
   BOOST_TEST(floorAt(3.0, 0.0) == 1.5);
   BOOST_TEST(floorAt(4.0, 0.0) == 2.0);
+  room.venue().sections[0].profile.insert(room.venue().sections[0].profile.begin(), {metres(2.0), metres(0.2)});
+  BOOST_TEST(floorAt(2.0, 0.0) == 1.0);
 }
 
 /// A front line goes round its centre once at most, and no row may lie on the centre or beyond it.
