@@ -2,14 +2,15 @@
 #include "options/seating.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <utility>
 
 namespace hangbook::options {
 namespace {
+
+/// m; a place beside the origin may be computed to lie so far behind it.
+constexpr double roundOff = 1e-9;
 
 double along(Plan a, Plan b) {
   return a.x * b.x + a.y * b.y;
@@ -54,43 +55,41 @@ std::optional<SweptSection::Seat> SweptSection::seatAt(Plan place) const {
   return std::abs(seat.part) <= 0.5 ? std::optional(seat) : std::nullopt;
 }
 
-double SweptSection::partNearest(double behind, Plan origin, Plan bearing) const {
-  std::array<double, 5> parts{0.0, -0.5, 0.5, notKnown, notKnown};
+std::vector<double> SweptSection::partsOnLine(double behind, Plan origin, Plan bearing) const {
   const Plan l = left();
   if (radius == 0.0) {
-    const double turn = leftOf(bearing, l); // how fast the row leaves the line
+    // NaN where the row runs along with the line, and so is as far from it everywhere.
     const Plan middle = minus(placeOf(behind, 0.0), origin);
-    parts[3] = turn != 0.0 ? -leftOf(bearing, middle) / (turn * width) : notKnown;
-  } else {
-    // centre + (radius + behind)(cos φ · rear + sin φ · left) lies on the line
-    const Plan centre = minus({front.x - radius * rear.x, front.y - radius * rear.y}, origin);
-    const double a = (radius + behind) * leftOf(bearing, rear);
-    const double b = (radius + behind) * leftOf(bearing, l);
-    const double c = -leftOf(bearing, centre) / std::hypot(a, b);
-    // Where the arc crosses the line; where it passes it by, its nearest and farthest places.
-    const double around = std::acos(std::clamp(c, -1.0, 1.0));
-    const double middle = std::atan2(b, a);
-    const auto partOf = [&](double angle) {
-      return std::remainder(angle, 2.0 * std::numbers::pi) * radius / width;
-    };
-    parts[3] = partOf(middle + around);
-    parts[4] = partOf(middle - around);
+    return {-leftOf(bearing, middle) / (leftOf(bearing, l) * width)};
   }
-  double best{};
-  std::pair least(true, std::numeric_limits<double>::infinity());
-  for (const double part : parts) {
-    if (!(std::abs(part) <= 0.5)) {
-      continue;
-    }
+  // centre + (radius + behind)(cos φ · rear + sin φ · left) lies on the line
+  const Plan centre = minus({front.x - radius * rear.x, front.y - radius * rear.y}, origin);
+  const double a = (radius + behind) * leftOf(bearing, rear);
+  const double b = (radius + behind) * leftOf(bearing, l);
+  const double c = -leftOf(bearing, centre) / std::hypot(a, b);
+  // Where the arc passes the line by, its nearest and farthest places.
+  const double around = std::acos(std::clamp(c, -1.0, 1.0));
+  const double middle = std::atan2(b, a);
+  const auto partOf = [&](double angle) {
+    return std::remainder(angle, 2.0 * std::numbers::pi) * radius / width;
+  };
+  return {partOf(middle + around), partOf(middle - around)};
+}
+
+double SweptSection::partNearest(double behind, Plan origin, Plan bearing) const {
+  // Nearest is an end of the row, where it crosses the line or turns back from it, or where it goes by the
+  // origin.
+  std::vector<double> parts{0.0, -0.5, 0.5};
+  for (const Plan way : {bearing, Plan{-bearing.y, bearing.x}}) {
+    const std::vector<double> there = partsOnLine(behind, origin, way);
+    parts.insert(parts.end(), there.begin(), there.end());
+  }
+  std::erase_if(parts, [](double part) { return !(std::abs(part) <= 0.5); });
+  return std::ranges::min(parts, {}, [&](double part) {
     const Plan from = minus(placeOf(behind, part), origin);
     // What lies behind the hang comes after all that lies before it.
-    const std::pair off(!(along(from, bearing) > 0.0), std::abs(leftOf(bearing, from)));
-    if (off < least) {
-      least = off;
-      best = part;
-    }
-  }
-  return best;
+    return std::pair(along(from, bearing) < -roundOff, std::abs(leftOf(bearing, from)));
+  });
 }
 
 bool SweptSection::possible(double first, double last) const {

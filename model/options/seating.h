@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "options/placement.h"
 
@@ -36,6 +37,11 @@ struct SweptSection {
   /// Whether every row of a profile from `first` to `last` lies on one side of the arc's centre, and the
   /// front line goes round it no more than once.
   bool possible(double first, double last) const;
+
+private:
+  /// The parts of a row at which it crosses a line; where it passes it by, its nearest and farthest. Some of
+  /// them may lie beyond its ends or be NaN.
+  std::vector<double> partsOnLine(double behind, Plan origin, Plan bearing) const;
 };
 
 /// The plain figures of a section that is `swept()`; none where one of them is missing or no such rows can

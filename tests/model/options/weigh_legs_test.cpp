@@ -337,6 +337,51 @@ BOOST_AUTO_TEST_CASE(readings_that_do_not_fit_the_cells) {
   refused(CellAt::point, {{QStringLiteral("left"), 3.0, {}}, {QStringLiteral("right"), 3.0, {}}},
           "the hang has no cell \"left\"");
   refused(CellAt::hook, whole, "a leg is read at its point");
+  one = whole;
+  one.erase(one.begin());
+  refused(CellAt::point, one,
+          "the leg to point L1 of the left pick's bridle has no reading: every cell of the hang");
+  refused(CellAt::hook, {{hook, 3.0, {}}}, "the right pick has no reading: every pick of the hang");
+}
+
+/// One leg reads more and its fellow, alike, as much less: no more hangs there. A leg that reads more alone
+/// counts for half.
+BOOST_AUTO_TEST_CASE(both_legs_say_how_much_more_hangs) {
+  const Cells cells(flown().snapshot, flown().option, CellAt::point);
+  const auto readings = [&](double first, double second) {
+    std::vector<double> kn;
+    for (const BridleResult& bridle : flown().option.bridles) {
+      kn.push_back(bridle.legs[0].tensionKn + first);
+      kn.push_back(bridle.legs[1].tensionKn + second);
+    }
+    return cells.moreBy(kn);
+  };
+  const double sine = std::sqrt(3.3 * 3.3 - 4.0) / 3.3;
+  for (const std::size_t pick : {0U, 1U}) {
+    BOOST_TEST(std::abs(readings(0.2, -0.2).at(pick)) < 1e-6);
+    BOOST_TEST(readings(0.2, 0.0).at(pick) == 0.2 * sine, near(1e-6));
+    BOOST_TEST(readings(0.0, 0.2).at(pick) == 0.2 * sine, near(1e-6));
+    BOOST_TEST(readings(0.2, 0.2).at(pick) == 0.4 * sine, near(1e-6));
+  }
+}
+
+/// What an option does not say cannot be compared, and the leg of which it is missing is named.
+BOOST_AUTO_TEST_CASE(an_option_that_does_not_say_its_loads) {
+  const auto refused = [](const std::function<void(Option&)>& change, const char* words) {
+    Option option = flown().option;
+    change(option);
+    BOOST_CHECK_EXCEPTION(Cells(flown().snapshot, option, CellAt::point), Error, [words](const Error& error) {
+      return error.trouble() == Trouble::notPossible &&
+             std::string(error.what()).find(words) != std::string::npos;
+    });
+  };
+  const char* loads = "the loads of this option are not known";
+  refused([](Option& option) { option.hangInput.reset(); }, loads);
+  refused([](Option& option) { option.pickLoads.clear(); }, loads);
+  refused([](Option& option) { option.pickLoads.pop_back(); }, loads);
+  refused([](Option& option) { option.bridles[0].legs[1].tensionKn = notKnown; },
+          "in the leg to L1 front reads");
+  refused([](Option& option) { option.bridles[1].legs[0].tensionKn = notKnown; }, "in the leg to L2 reads");
 }
 
 /// Legs of both picks to one point: its name alone does not say which.

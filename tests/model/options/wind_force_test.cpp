@@ -183,6 +183,17 @@ BOOST_AUTO_TEST_CASE(howFarAHangSwings) {
   // From aslant half of it still pushes ahead: max of |sin| |cos|.
   BOOST_TEST(std::tan(options::swingRadians(settled, sideways, 100.0)) == 225.0 / 1961.33,
              boost::test_tools::tolerance(1e-12));
+  // The line through the picks may lie aslant: only what pushes square to it swings the hang.
+  const double half = std::sqrt(0.125);
+  settled.layout.picks = {{-half, half, 0.0}, {half, -half, 0.0}};
+  WindForce square;
+  square.add({45.0, 3.0, 1.5});
+  BOOST_TEST(std::tan(options::swingRadians(settled, square, 100.0)) == 450.0 / 1961.33,
+             boost::test_tools::tolerance(1e-9));
+  WindForce along;
+  along.add({-45.0, 3.0, 1.5});
+  BOOST_TEST(std::tan(options::swingRadians(settled, along, 100.0)) == 225.0 / 1961.33,
+             boost::test_tools::tolerance(1e-9));
   settled.layout.picks.pop_back();
   BOOST_TEST(std::tan(options::swingRadians(settled, sideways, 100.0)) >= 450.0 / 1961.33);
   settled.statics.cg.z = 0.0;
