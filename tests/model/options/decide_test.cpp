@@ -45,7 +45,9 @@ void checkWhole(const Option& option) {
   for (const Finding& finding : option.findings) {
     worst = std::max(worst, finding.verdict);
     rules.insert(finding.rule);
-    BOOST_TEST(!finding.text.isEmpty(), finding.rule.toStdString());
+    BOOST_TEST(finding.text.endsWith(QLatin1Char('.')), finding.text.toStdString());
+    BOOST_TEST(!finding.text.contains(QStringLiteral(" .")), finding.text.toStdString());
+    BOOST_TEST(!finding.text.contains(QStringLiteral("..")), finding.text.toStdString());
   }
   BOOST_TEST(worst == option.verdict);
   BOOST_TEST(rules.size() == option.findings.size());

@@ -110,6 +110,10 @@ BOOST_AUTO_TEST_CASE(a_secondary_steel_carries_what_it_would_catch) {
   for (const PathLink& link : linksOf(option, QStringLiteral("secondary"))) {
     BOOST_TEST(link.loadKn > 0.0);
     BOOST_TEST(*link.usePercent == 100.0 * link.loadKn / *link.limitKn, near(1e-9));
+    const auto* type = catalogue::find(chosen().snapshot.catalogue.hardware, link.link);
+    BOOST_TEST_REQUIRE(type != nullptr);
+    BOOST_TEST(*link.limitKn == inKilonewtons(*type->limit),
+               near(1e-12)); // all of it: this is no everyday load
     most = std::max(most, *link.usePercent);
   }
   BOOST_TEST(most <= *hardware.usePercent * (1.0 + 1e-9));
