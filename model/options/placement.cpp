@@ -138,6 +138,10 @@ double originHeight(const Case& option, const Settled& settled, double trimM) {
   return trimM - lowestEdge(option, settled).z;
 }
 
+double highestPick(const Case& option, const Settled& settled, double trimM) {
+  return originHeight(option, settled, trimM) + std::ranges::max(settled.layout.picks, {}, &Vec3::z).z;
+}
+
 std::vector<Vec3> barCorners(const Case& option, const hang::Layout& layout) {
   if (option.bar == nullptr) {
     return {};

@@ -49,6 +49,8 @@ double unusedChain(const Case&, const Settled&);
 
 /// Height of the hang's origin above the datum when the lowest edge hangs at `trimM`.
 double originHeight(const Case&, const Settled&, double trimM);
+/// The same of its highest pick.
+double highestPick(const Case&, const Settled&, double trimM);
 
 /// Corners of the bar's outline on both sides, in the hang's world; empty where the outline is not known. A
 /// width that is not known counts as none.

@@ -82,14 +82,11 @@ std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled,
   answer.leanDeg = gust.leanDeg();
   answer.swingDeg = hang::toDegrees(swingRadians(settled, wind, answer.pressure));
   answer.wetKg = option.hang->wetMass ? inKilograms(*option.hang->wetMass) : notKnown;
-  double highest = -std::numeric_limits<double>::infinity();
   for (std::size_t pick = 0; pick < option.points.size(); ++pick) {
     answer.picks.push_back({pickName(settled, pick), gust.pickForce(pick) / 1000.0,
                             gust.pickLeft(pick) / 1000.0, gust.pointAtRest(pick) / 1000.0});
-    const double height = originHeight(option, settled, trimM) + settled.layout.picks[pick].z;
-    highest = std::max(height, highest); // one that is not known stays so
   }
-  answer.heightM = highest;
+  answer.heightM = highestPick(option, settled, trimM);
   const HouseValue first = option.house->figure(QStringLiteral("wind-first-action"));
   const HouseValue second = option.house->figure(QStringLiteral("wind-second-action"));
   answer.firstShare = first.value.value_or(notKnown);

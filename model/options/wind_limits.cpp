@@ -347,11 +347,7 @@ QStringList windStatementLacks(const Case& option, const Settled& settled, doubl
     lacks.append(
         QStringLiteral("the gust averaged over at most 3 s (stated over %1 s)").arg(*show.windAveraging));
   }
-  double highest = -std::numeric_limits<double>::infinity();
-  for (const hang::Vec3& pick : settled.layout.picks) {
-    const double height = originHeight(option, settled, trimM) + pick.z;
-    highest = height <= highest ? highest : height;
-  }
+  const double highest = highestPick(option, settled, trimM);
   if (!show.windHeight) {
     lacks.append(QStringLiteral("for which height the gust is stated"));
   } else if (!(inMetres(*show.windHeight) >= highest)) {

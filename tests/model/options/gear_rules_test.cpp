@@ -281,9 +281,15 @@ BOOST_AUTO_TEST_CASE(a_chain_of_that_type_with_its_pitch) {
   chain.pitch = metres(0.0225);
   room.option.chain = &chain;
   BOOST_TEST(room.use(sameChainRule).verdict == Verdict::fails);
+  room.snapshot.units.push_back(
+      unitOf(QStringLiteral("C0"), UnitKind::chain, QStringLiteral("another chain")));
+  room.snapshot.units.push_back(unitOf(QStringLiteral("C9"), UnitKind::hoist, chain.name));
+  BOOST_TEST(room.use(sameChainRule).verdict == Verdict::fails);
   room.snapshot.units.push_back(unitOf(QStringLiteral("C1"), UnitKind::chain, chain.name));
   BOOST_TEST(room.use(sameChainRule).verdict == Verdict::holds);
   BOOST_TEST(room.finding(sameChainRule).text.contains("22.5 mm"));
+  room.snapshot.units.back().state = UnitState::away;
+  BOOST_TEST(room.use(sameChainRule).verdict == Verdict::holds);
   chain.pitch.reset();
   BOOST_TEST(room.use(sameChainRule).verdict == Verdict::unproven);
   room.snapshot.units.back().state = UnitState::quarantined;
