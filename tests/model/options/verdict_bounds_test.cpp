@@ -231,8 +231,27 @@ BOOST_AUTO_TEST_CASE(a_flat_floor_ends_at_its_edges) {
   room.venue().sections[0].profile.push_back({metres(4.0), metres(9.0)}); // an upright face is no floor
   BOOST_TEST(floorAt(3.0, 0.0) == 1.5);
   BOOST_TEST(floorAt(4.0, 0.0) == 2.0);
-  room.venue().sections[0].profile.insert(room.venue().sections[0].profile.begin(), {metres(2.0), metres(0.2)});
+  room.venue().sections[0].profile.insert(room.venue().sections[0].profile.begin(),
+                                          {metres(2.0), metres(0.2)});
   BOOST_TEST(floorAt(2.0, 0.0) == 1.0);
+}
+
+/// Sound comes from midway between the two foremost corners, whichever way the element looks.
+BOOST_AUTO_TEST_CASE(sound_comes_from_the_front) {
+  hang::PlacedElement element;
+  element.pin = {9.0, 9.0, 9.0};
+  BOOST_TEST(sourceOf(element).x == 9.0); // no outline
+  element.outline = {{4.0, 0.0, 0.0}, {0.0, 4.0, 0.0}, {0.0, 0.0, 4.0}, {1.0, 1.0, 1.0}};
+  const auto from = [&element](hang::Vec3 forward) {
+    element.forward = forward;
+    return sourceOf(element);
+  };
+  const auto is = [](hang::Vec3 a, hang::Vec3 b) { return a.x == b.x && a.y == b.y && a.z == b.z; };
+  BOOST_TEST(is(from({0.0, 0.8, 0.6}), {0.0, 2.0, 2.0}));
+  BOOST_TEST(is(from({0.8, 0.6, 0.0}), {2.0, 2.0, 0.0}));
+  BOOST_TEST(is(from({0.6, 0.0, 0.8}), {2.0, 0.0, 2.0}));
+  BOOST_TEST(is(from({0.8, -0.6, 0.0}), {2.5, 0.5, 0.5}));
+  BOOST_TEST(is(from({-0.6, 0.0, 0.8}), {0.5, 0.5, 2.5}));
 }
 
 /// A front line goes round its centre once at most, and no row may lie on the centre or beyond it.
