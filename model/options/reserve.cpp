@@ -4,8 +4,9 @@
 #include <algorithm>
 #include <functional>
 #include <iterator>
-#include <ranges>
 #include <tuple>
+
+#include <boost/iterator/counting_iterator.hpp>
 
 #include "options/easing_lever.h"
 #include "quantity/error.h"
@@ -31,6 +32,8 @@ struct Way {
   bool rises; ///< once it breaks it stays broken: halving is enough
   std::function<void(Trial&, double)> set;
 };
+
+using Steps = boost::counting_iterator<int>;
 
 bool stands(const Option& option) {
   return option.verdict <= Verdict::tight;
@@ -95,15 +98,13 @@ private:
     if (standsAt(way, way.most)) {
       return 0;
     }
-    const auto steps = std::views::iota(1, way.most);
-    const auto breaks = std::ranges::partition_point(steps, [&](int step) { return standsAt(way, step); });
-    return breaks == steps.end() ? way.most : *breaks;
+    return *std::partition_point(Steps(1), Steps(way.most), [&](int step) { return standsAt(way, step); });
   }
 
   int oneByOne(const Way& way) {
-    const auto steps = std::views::iota(1, way.most + 1);
-    const auto breaks = std::ranges::find_if_not(steps, [&](int step) { return standsAt(way, step); });
-    return breaks == steps.end() ? 0 : *breaks;
+    const int breaks =
+        *std::find_if_not(Steps(1), Steps(way.most + 1), [&](int step) { return standsAt(way, step); });
+    return breaks > way.most ? 0 : breaks;
   }
 
   void note(const Way& way, int steps, Reserve& reserve) {
