@@ -198,8 +198,7 @@ Vec3 sourceOf(const hang::PlacedElement& element) {
   }
   std::array<Vec3, 2> foremost;
   const auto ahead = [&](const Vec3& corner) { return dot(corner, element.forward); };
-  std::partial_sort_copy(element.outline.begin(), element.outline.end(), foremost.begin(), foremost.end(),
-                         [&](const Vec3& one, const Vec3& other) { return ahead(one) > ahead(other); });
+  std::ranges::partial_sort_copy(element.outline, foremost, std::ranges::greater{}, ahead, ahead);
   return 0.5 * (foremost[0] + foremost[1]);
 }
 

@@ -20,15 +20,14 @@ void takeLeast(LegInGust& worst, double there) {
 /// Takes the worse of both.
 void take(LegInGust& worst, const LegInGust& there) {
   const auto most = [](double& known, double now) {
-    known = std::isnan(known) || now <= known ? known : now;
+    known = std::isnan(known) ? known : std::max(now, known);
   };
   most(worst.most, there.most);
   most(worst.down, there.down);
   takeLeast(worst, there.least);
-  worst.fromHorizontalDeg =
-      std::isnan(worst.fromHorizontalDeg) || there.fromHorizontalDeg >= worst.fromHorizontalDeg
-          ? worst.fromHorizontalDeg
-          : there.fromHorizontalDeg;
+  worst.fromHorizontalDeg = std::isnan(worst.fromHorizontalDeg)
+                                ? worst.fromHorizontalDeg
+                                : std::min(there.fromHorizontalDeg, worst.fromHorizontalDeg);
 }
 
 LegInGust legUnder(const hang::PushedBridle& bridle, std::size_t leg, hang::SidewaysLoad load) {
