@@ -89,7 +89,7 @@ void addFlat(Audience& into, const venue::Section& section, double ear, bool wei
   }
   for (std::size_t i = 0; i < rows.size(); ++i) {
     into.positions.push_back(
-        {rows[i].x, yFrom, yTo, rows[i].z + ear, number, 0.0, 0.0, weighed ? wholeWeight(areas[i]) : 1.0});
+        {rows[i].x, yFrom, yTo, rows[i].z + ear, number, {}, {}, weighed ? wholeWeight(areas[i]) : 1.0});
   }
 }
 

@@ -140,11 +140,12 @@ private:
     }
     const auto tolerance = bridle_.tolerance ? std::optional(inMetres(*bridle_.tolerance))
                                              : house_.figure(QStringLiteral("bridle-tolerance")).value;
-    if (!tolerance) {
+    if (tolerance) {
+      stock.wish.tolerance = *tolerance;
+    } else {
       missing(QStringLiteral("how near a leg must come to its length"));
       stock.known = false;
     }
-    stock.wish.tolerance = tolerance.value_or(0.0);
     return stock;
   }
 

@@ -18,8 +18,7 @@ namespace hangbook::options {
 /// A sampled ear in the audience.
 struct AudiencePosition {
   double x{};
-  double yFrom =
-      0.0; ///< what its row spans across; infinite where it is the whole width; both the same: a seat
+  double yFrom{}; ///< what its row spans across; infinite where it is the whole width; both the same: a seat
   double yTo{};
   double ear{}; ///< height above the datum
   int section{};

@@ -122,7 +122,7 @@ private:
   std::vector<TrimRange> ranges_;
   std::vector<Event> starts_;
   std::vector<Event> ends_;
-  double reachable_ = 0.0; ///< what is covered at some trim
+  double reachable_{}; ///< what is covered at some trim
 };
 
 /// Corners of each block and the middles of its sides: as a rule one of them decides.

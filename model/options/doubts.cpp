@@ -86,7 +86,7 @@ QString whenWeighed(const fleet::Unit& unit) {
 struct OnTheScale {
   const fleet::Unit* heaviest = nullptr; ///< none: nobody weighed one
   const fleet::Unit* lightest = nullptr;
-  bool all = false; ///< every one that may hang was weighed
+  bool all{}; ///< every one that may hang was weighed
 };
 
 OnTheScale onTheScale(const Snapshot& snapshot, fleet::UnitKind kind, const QString& type) {

@@ -22,7 +22,7 @@ using Steps = std::vector<int>;
 
 /// One thing put in another's place.
 struct Swap {
-  int steps = 1; ///< how far from what is there: sizes of hoist, cabinets, cm of trim
+  int steps{}; ///< how far from what is there: sizes of hoist, cabinets, cm of trim
   std::function<void(Trial&)> apply;
   Change change;
 };

@@ -122,7 +122,7 @@ std::optional<Easing> EasingSearch::proven(const Trial& base, const Lever& lever
 /// Of the nearest swaps that do, the one that does best; all nearer ones were run, and do not.
 std::optional<Easing> EasingSearch::bestSwap(const Trial& base, const Lever& lever) {
   std::optional<Easing> best;
-  int bestSteps = 0;
+  int bestSteps{};
   Verdict nearer = Verdict::fails;
   for (const Swap& swap : lever.swaps) {
     if (best && swap.steps > bestSteps) {

@@ -190,6 +190,11 @@ BOOST_AUTO_TEST_CASE(nothing_asked_is_nothing_wanted) {
   BOOST_TEST(weightFor(0.0, 10.0) == 0.0);
   BOOST_TEST(weightFor(50.0, 10.0) == 5.0);
   BOOST_TEST(weightFor(51.0, 10.0) == 6.0);
+  Covered one;
+  one.positions = 1;
+  one.weight = one.coveredWeight = 4.0;
+  BOOST_TEST(one.percent() == 100.0);
+  BOOST_TEST(std::isnan(Covered{}.percent()));
   Covered covered;
   BOOST_TEST(!covered.reaches(0.0)); // of nobody
   covered = {10, 5, 10.0, 5.0, 5, 9};

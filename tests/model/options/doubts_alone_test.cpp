@@ -2,6 +2,7 @@
 // Doubts of which only one is there, and bars of which a part is not.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <cmath>
 
 #include "hang/solve.h"
@@ -115,6 +116,25 @@ BOOST_AUTO_TEST_CASE(one_doubt_alone_is_a_doubt) {
   figures.figures.stack.resize(2);
   figures.figures.stack[0].heavier = 1.0;
   BOOST_TEST((taken(figures).doubt != nullptr));
+}
+
+/// Shares to four digits; what is not there is not in doubt.
+BOOST_AUTO_TEST_CASE(what_figures_may_be_off_by_in_words) {
+  const House says(
+      {{QStringLiteral("mass-doubt"), 2.34567, {}, {}, QStringLiteral("Edda"), QDate(2027, 3, 1)},
+       {QStringLiteral("length-doubt"), 0.00123456, {}, {}, QStringLiteral("Edda"), QDate(2027, 3, 1)}},
+      {}, {});
+  const catalogue::BarType type = bar(50.0, std::nullopt);
+  const RigDoubts doubts = doubtsOf(says, {}, type, massesOfBar({}, says, type), nullptr, {}, {});
+  BOOST_TEST(doubts.figures.head.heavier == 0.0);
+  BOOST_TEST(doubts.figures.head.lighter == 0.0);
+  BOOST_TEST(doubts.figures.frame.heavier == 0.0234567 * 50.0, near(1e-12));
+  const auto figureOf = [&doubts](const char* what) {
+    const auto found = std::ranges::find(doubts.sources, QString::fromUtf8(what), &DoubtFigure::what);
+    return found == doubts.sources.end() ? std::string() : found->figure.toStdString();
+  };
+  BOOST_TEST(figureOf("masses") == "± 2.346 %");
+  BOOST_TEST(figureOf("lengths and places") == "± 1.235 mm");
 }
 
 BOOST_AUTO_TEST_SUITE_END()

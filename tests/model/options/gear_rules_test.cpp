@@ -69,6 +69,15 @@ BOOST_AUTO_TEST_CASE(another_hang_counts_as_chosen) {
   BOOST_TEST(finding.verdict == Verdict::fails);
   BOOST_TEST(finding.value.value() == 5.0);
   BOOST_TEST(finding.text.contains("right as chosen"), finding.text.toStdString());
+  // What is chosen for another show, or another tour's of that name, is not this one's.
+  for (const auto& [tour, show] :
+       {std::pair("Lanternfish Parade", "another night"), std::pair("another tour", "Harbour night")}) {
+    room.snapshot.choices = {right};
+    room.snapshot.choices[0].tour = QString::fromUtf8(tour);
+    room.snapshot.choices[0].show = QString::fromUtf8(show);
+    room.refresh();
+    BOOST_TEST(room.finding(stockRule).text.contains("right like this one"), show);
+  }
 }
 
 BOOST_AUTO_TEST_CASE(units_out_of_use_or_due_back_do_not_count) {
@@ -99,6 +108,7 @@ BOOST_AUTO_TEST_CASE(other_shows_take_theirs_on_their_days) {
   room.snapshot.otherChoices.push_back(otherShow(room, "two", QDate(2027, 4, 5), QDate(2027, 4, 6)));
   room.refresh();
   BOOST_TEST(room.use(stockRule).limit == 2.0);
+  BOOST_TEST(room.use(stockRule).verdict == Verdict::tight);
   room.snapshot.otherChoices[1].awayFrom = QDate(2027, 4, 1);
   room.refresh();
   BOOST_TEST(room.use(stockRule).verdict == Verdict::fails);

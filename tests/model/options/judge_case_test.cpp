@@ -209,6 +209,30 @@ BOOST_AUTO_TEST_CASE(what_does_not_apply_names_no_house_rule) {
   BOOST_TEST(others > 0);
 }
 
+/// All of a step is in kN: plumb chains leave the pick's load to the point, with the same gear at every step,
+/// and where a hoist climbs it lifts its body, chain and bag beside.
+BOOST_AUTO_TEST_CASE(steps_of_the_build_in_figures) {
+  const Option option = optionOf(testing::smallHarbourShow(), false);
+  const auto close = boost::test_tools::tolerance(1e-9);
+  BOOST_TEST_REQUIRE(option.build.size() > 2U);
+  const double gear = option.points[0].staticKn - option.points[0].parts[0].kn;
+  const double worstGear =
+      option.build.back().picks[0].worstPointKn - option.build.back().picks[0].worstMostKn;
+  BOOST_TEST(gear > 0.1);
+  BOOST_TEST(worstGear >= gear);
+  for (const StepLoads& step : option.build) {
+    for (const StepPick& pick : step.picks) {
+      BOOST_TEST(pick.pointKn == pick.mostKn + gear, close);
+      BOOST_TEST(pick.worstPointKn == pick.worstMostKn + worstGear, close);
+      BOOST_TEST(pick.hoistKn >= pick.mostKn);
+      BOOST_TEST(pick.hoistKn < pick.pointKn);
+      BOOST_TEST(pick.worstHoistKn >= pick.worstMostKn);
+      BOOST_TEST(pick.worstHoistKn < pick.worstPointKn);
+      BOOST_TEST(pick.worstLeastKn <= pick.leastKn);
+    }
+  }
+}
+
 BOOST_AUTO_TEST_CASE(steps_of_the_build_in_words) {
   const Snapshot show = testing::smallHarbourShow();
   const auto wordsOf = [](const Option& option) {

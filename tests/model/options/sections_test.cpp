@@ -249,6 +249,10 @@ BOOST_AUTO_TEST_CASE(the_share_is_by_floor_area) {
   near.width = metres(8);
   near.frontX = metres(12);
   Block room(near);
+  room.refresh();
+  BOOST_TEST(!room.finding(coverRule).text.contains("By section")); // one is the whole
+  // A seat each metre, from the one end of an 8 m row to the other.
+  BOOST_TEST(room.option.room->audience.blocks.front().seats == 9U);
   venue::Section far = near;
   far.name = QStringLiteral("far");
   far.frontX = metres(60);
