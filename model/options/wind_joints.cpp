@@ -103,6 +103,11 @@ std::vector<hang::SidePush> pushesBelow(const Case& option, const Settled& settl
   return pushes;
 }
 
+double pickLineDeg(const Settled& settled) {
+  const std::vector<hang::Vec3>& picks = settled.layout.picks;
+  return hang::toDegrees(std::atan2(picks[0].y - picks[1].y, picks[0].x - picks[1].x));
+}
+
 double swingRadians(const Settled& settled, const WindForce& wind, double pressure) {
   const std::vector<hang::Vec3>& picks = settled.layout.picks;
   double lowest = std::numeric_limits<double>::infinity();
@@ -115,8 +120,7 @@ double swingRadians(const Settled& settled, const WindForce& wind, double pressu
       standardGravity * (settled.doubt == nullptr ? settled.statics.mass : settled.doubt->worst.leastMass);
   double moment = 0.0;
   if (picks.size() == 2) {
-    const double line = hang::toDegrees(std::atan2(picks[0].y - picks[1].y, picks[0].x - picks[1].x));
-    moment = wind.greatestMomentAlong(line + 90.0).value;
+    moment = wind.greatestMomentAlong(pickLineDeg(settled) + 90.0).value;
   } else {
     moment = std::hypot(wind.greatestMomentAlong(0.0).value, wind.greatestMomentAlong(90.0).value);
   }

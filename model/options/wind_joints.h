@@ -23,6 +23,9 @@ using BodyFaces = std::array<WindFace, 3>;
 std::vector<hang::SidePush> pushesBelow(const Case&, const Settled&, const std::vector<BodyFaces>& bodies,
                                         double picks);
 
+/// Bearing, seen from above, of the line through two picks, from the second to the first.
+double pickLineDeg(const Settled&);
+
 /// How far the hang turns about its picks until its weight holds the wind: tan = moment ÷ (weight × depth of
 /// its centre), the lightest and the least deep. NaN where the centre is not below the picks.
 double swingRadians(const Settled&, const WindForce&, double pressure);

@@ -24,12 +24,6 @@ double wetMass(const Case& option) {
   return option.hang->wetMass ? inKilograms(*option.hang->wetMass) : 0.0;
 }
 
-/// The upright plane that the picks stand in, seen from above.
-double pickLineDeg(const Settled& settled) {
-  const std::vector<hang::Vec3>& picks = settled.layout.picks;
-  return hang::toDegrees(std::atan2(picks[0].y - picks[1].y, picks[0].x - picks[1].x));
-}
-
 double overCosine(double load, double leanDeg) {
   if (std::isnan(leanDeg)) {
     return notKnown;

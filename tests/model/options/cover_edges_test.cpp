@@ -192,4 +192,25 @@ BOOST_AUTO_TEST_CASE(a_frame_faces_its_own_way_while_it_has_one) {
   }
 }
 
+/// Where the margin is wider than the cover, up and down or across, the edges meet in its middle.
+BOOST_AUTO_TEST_CASE(a_margin_wider_than_the_cover_leaves_its_middle) {
+  SourceDirections source;
+  source.forward = {1.0, 0.0, 0.0};
+  source.left = {0.0, 1.0, 0.0};
+  CoverEdges edges;
+  edges.lowestDeg = -2.0;
+  edges.highestDeg = 4.0;
+  edges.acrossDeg = 6.0;
+  const auto none = [](double figure) { return std::abs(figure) < 1e-12; };
+  const auto inside = insideEdges(source, edges, 5.0);
+  BOOST_TEST(inside[0].z == std::cos(hang::toRadians(1.0)), boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(inside[0].x == -std::sin(hang::toRadians(1.0)), boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(inside[1].z == -std::cos(hang::toRadians(1.0)), boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(none(inside[2].x));
+  BOOST_TEST(none(inside[3].x));
+  const auto narrow = insideEdges(source, edges, 2.0);
+  BOOST_TEST(narrow[2].x == std::sin(hang::toRadians(1.0)), boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(narrow[3].y == -std::cos(hang::toRadians(1.0)), boost::test_tools::tolerance(1e-12));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
