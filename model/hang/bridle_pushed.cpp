@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <limits>
 #include <string>
 
@@ -133,7 +134,7 @@ PushedBridle::PushedBridle(std::span<const BridleLeg> legs) {
       }
     }
   }
-  if (legs.size() < 3 || slack_[0] || slack_[1] || slack_[2]) {
+  if (legs.size() < 3 || std::ranges::any_of(slack_, std::identity{})) {
     return;
   }
   Eigen::Matrix3d ways;
@@ -159,7 +160,7 @@ PushedLeg PushedBridle::leg(std::size_t which, SidewaysLoad load) const {
     const OfTwo& two = twos_[which].front();
     return {two.most(load), two.least(load), two.down(load), two.flattestDeg(load)};
   }
-  if (slack_[0] || slack_[1] || slack_[2]) {
+  if (std::ranges::any_of(slack_, std::identity{})) {
     return {notANumber, slack_.at(which) ? 0.0 : notANumber, notANumber, notANumber};
   }
   const OfThree& three = three_.at(which);

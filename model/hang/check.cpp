@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "hang/check.h"
 
+#include <array>
+#include <charconv>
 #include <cstddef>
+#include <limits>
 #include <string>
 #include <string_view>
 
@@ -38,12 +41,10 @@ struct Place {
 }
 
 std::string plain(double value) {
-  std::string text = std::to_string(value);
-  text.erase(text.find_last_not_of('0') + 1);
-  if (text.ends_with('.')) {
-    text.pop_back();
-  }
-  return text;
+  std::array<char, std::numeric_limits<double>::max_exponent10 + std::numeric_limits<double>::max_digits10>
+      text{};
+  return {text.data(),
+          std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed).ptr};
 }
 
 /// Written so that NaN is refused too.

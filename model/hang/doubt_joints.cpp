@@ -249,8 +249,9 @@ Span Within::findTension() const {
     if (isLength(arm.low)) {
       most = std::max(most, opening.high / arm.low);
     } else if (isLength(-arm.high)) {
-      most =
-          std::max(most, std::holds_alternative<Pinned>(hang.stack[i].joint) ? opening.low / arm.high : 0.0);
+      if (std::holds_alternative<Pinned>(hang.stack[i].joint)) {
+        most = std::max(most, opening.low / arm.high);
+      }
     } else if (arm.width() != 0.0) {
       most = std::numeric_limits<double>::infinity();
     }

@@ -75,9 +75,6 @@ private:
       if (std::abs(length - wish_.length) <= wish_.tolerance + roundOff && better(shackles, length)) {
         best_ = MakeUp{counts_, shackles, length};
       }
-      if (wish_.shackle == 0.0) {
-        break;
-      }
     }
   }
 

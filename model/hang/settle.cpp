@@ -188,7 +188,7 @@ bool finite(const Settled& settled) {
   }
   for (const SettledJoint& joint : settled.joints) {
     all.see(joint.angleDeg, joint.aimDeg, joint.contact, joint.stop);
-    all.see(joint.pinForces[0], joint.pinForces[1]);
+    std::ranges::for_each(joint.pinForces, [&all](double force) { all.see(force); });
   }
   return all.yes();
 }

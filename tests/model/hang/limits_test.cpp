@@ -113,6 +113,38 @@ BOOST_AUTO_TEST_CASE(what_has_no_mass_hangs_where_it_stands) {
   BOOST_TEST(std::isinf(perhaps.centre.z.low));
 }
 
+/// Two parts, of which there may be hardly any: where their mean lies then does not follow.
+BOOST_AUTO_TEST_CASE(where_there_may_be_no_mass_there_is_no_centre) {
+  Hang hang;
+  hang.bar.frameMass = 10.0;
+  Element block;
+  block.mass = 30.0;
+  block.cg = {0.0, -0.5};
+  hang.stack = {block};
+  Doubts doubts;
+  doubts.stack.resize(1);
+  const auto centreOf = [&] {
+    return hangingSpan(hang, doubts, placeWithin(hang, doubts, {Span(0.0)}), 1).centre.z;
+  };
+  BOOST_TEST(centreOf().low == -0.375, boost::test_tools::tolerance(1e-12)); // 30 of 40 kg half a metre down
+  BOOST_TEST(centreOf().high == -0.375, boost::test_tools::tolerance(1e-12));
+  doubts.frame.lighter = 10.0;
+  BOOST_TEST(std::isfinite(centreOf().low));
+  doubts.stack[0].lighter = 30.0;
+  BOOST_TEST(std::isinf(centreOf().low));
+  BOOST_TEST(std::isinf(centreOf().high));
+}
+
+/// Straight behind, where the angle turns over, a direction is as narrow as anywhere.
+BOOST_AUTO_TEST_CASE(a_direction_that_leads_backwards) {
+  const auto near = boost::test_tools::tolerance(1e-12);
+  const Span back = directionOf({{-2.0, -1.0}, {-0.1, 0.1}});
+  BOOST_TEST(back.width() == 2.0 * std::atan(0.1), near);
+  BOOST_TEST(0.5 * (back.low + back.high) == std::numbers::pi, near);
+  const Span low = directionOf({{-2.0, -1.0}, {-0.3, 0.1}});
+  BOOST_TEST(low.width() == std::atan(0.1) + std::atan(0.3), near);
+}
+
 BOOST_AUTO_TEST_CASE(a_micrometre_aside_of_a_metre_is_not_flat) {
   BOOST_TEST(!parts::isFlat(1e-6));
   BOOST_TEST(parts::isFlat(lessThan(1e-6)));
