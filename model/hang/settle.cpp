@@ -182,7 +182,7 @@ Setting heldSetting(const Hang& hang, const Assembly& closed) {
 bool finite(const Settled& settled) {
   AllFinite all;
   all.see(settled.cg.x, settled.cg.y, settled.cg.z, settled.tiltDeg, settled.bottom);
-  all.see(settled.pickLoads[0].load, settled.pickLoads[1].load);
+  std::ranges::for_each(settled.pickLoads, [&all](const PickLoad& pick) { all.see(pick.load); });
   if (settled.chain) {
     all.see(settled.chain->straight, settled.chain->least);
   }
