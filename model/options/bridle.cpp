@@ -91,7 +91,7 @@ QString madeOf(const BridleLeg& leg) {
 }
 
 QString stretchWords(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
-  double down = 0.0;
+  double down{};
   for (const hang::LegForce& force : legForces(option, settled, trimM, pick, true)) {
     down += force.vertical();
   }

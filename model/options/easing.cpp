@@ -2,6 +2,7 @@
 #include "options/easing.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "options/easing_search.h"
 #include "quantity/error.h"
@@ -17,18 +18,15 @@ bool anyUnproven(const Option& option) {
                      [](const Finding& finding) { return finding.verdict == Verdict::unproven; });
 }
 
-/// The fewest things to ask others for first, then the fewest steps.
-bool comesBefore(const Easing& one, const Easing& other) {
-  const auto steps = [](const Easing& easing) {
-    int sum = 0;
-    for (const Change& change : easing.changes) {
-      for (const ChangedFigure& figure : change.figures) {
-        sum += figure.steps;
-      }
+/// By which they come: the fewest things to ask others for first, then the fewest steps.
+std::pair<Verdict, int> rankOf(const Easing& easing) {
+  int steps{};
+  for (const Change& change : easing.changes) {
+    for (const ChangedFigure& figure : change.figures) {
+      steps += figure.steps;
     }
-    return sum;
-  };
-  return one.verdict != other.verdict ? one.verdict < other.verdict : steps(one) < steps(other);
+  }
+  return {easing.verdict, steps};
 }
 
 Easings search(const Trial& base, const Option& option, const Progress& progress) {
@@ -68,7 +66,7 @@ Easings search(const Trial& base, const Option& option, const Progress& progress
       }
     }
   }
-  std::stable_sort(all.pairs.begin(), all.pairs.end(), comesBefore);
+  std::ranges::stable_sort(all.pairs, {}, rankOf);
   all.runs = search.runs();
   return all;
 }

@@ -72,11 +72,11 @@ private:
   const std::function<void(std::size_t)>& job_;
   std::mutex mutex_;
   std::condition_variable changed_;
-  std::size_t next_ = 0;
-  std::size_t ended_ = 0;
-  bool stopped_ = false;
+  std::size_t next_{};
+  std::size_t ended_{};
+  bool stopped_{};
   std::exception_ptr failure_;
-  std::size_t failed_ = 0;
+  std::size_t failed_{};
 };
 
 } // namespace

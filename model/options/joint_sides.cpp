@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "options/joint_sides.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace hangbook::options {
@@ -29,7 +30,7 @@ double sidesApart(const Case& option, std::size_t element) {
     return own;
   }
   const double above = widthOf(*option.cabinets[element - 1]);
-  return std::isnan(own) || above > own ? own : above;
+  return std::isnan(own) ? own : std::min(above, own); // one that is not known stays so
 }
 
 } // namespace hangbook::options

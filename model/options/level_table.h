@@ -26,9 +26,8 @@ struct LevelAir {
 struct LevelRow {
   QString section;
   bool last{};
-  int element{}; ///< the cabinet that serves it, counted from 1 at the bar
-  bool covered =
-      false;          ///< within that cabinet's cover and throw; else the topmost one that is there to cover
+  int element{};      ///< the cabinet that serves it, counted from 1 at the bar
+  bool covered{};     ///< within that cabinet's cover and throw; else the topmost one that is there to cover
   double distanceM{}; ///< straight from where its sound leaves to the ear
   double throwM{};    ///< how far the maker says that it is good for
   double spreadingDb{};           ///< lost from 1 m in front of it, as from a point: 20 log10(distance)

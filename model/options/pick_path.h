@@ -19,7 +19,7 @@ struct PickPath {
   /// Of a bridled pick: what its leaning chain pulls sideways at the apex, venue coordinates, and half of all
   /// legs' own weight.
   std::array<double, 2> sideways{};
-  double halfLegs = 0.0;
+  double halfLegs{};
 };
 
 /// One for each pick of an option that was judged at its setting; none where that is not possible. Throws as

@@ -46,10 +46,9 @@ std::optional<std::array<double, 2>> loadsBy(const Case& option, double differen
   for (std::size_t pick = 0; pick < 2; ++pick) {
     // What unlike hoists move from one pick to the other, with the lever at its greatest, on top of the level
     // loads.
-    const double lever = level.doubt == nullptr ? 1.0 : level.doubt->worst.lever;
     const double moved = even ? uneven->loads.at(pick) - even->loads.at(pick) : notKnown;
     loads.at(pick) = level.doubt == nullptr ? uneven->loads.at(pick)
-                     : moved > 0.0          ? pickLoad(level, pick) + lever * moved
+                     : moved > 0.0          ? pickLoad(level, pick) + level.doubt->worst.lever * moved
                                             : pickLoad(level, pick) + moved;
   }
   return loads;
