@@ -9,8 +9,8 @@
 
 #include <Eigen/Cholesky>
 
+#include "hang/halving.h"
 #include "quantity/error.h"
-#include "quantity/halving.h"
 
 namespace hangbook::hang {
 namespace {

@@ -13,9 +13,9 @@ namespace hangbook::options {
 using CoverRanges = std::vector<std::optional<CoverFold>>;
 
 struct Best {
-  std::size_t setting = 0; ///< in Settings::settled
+  std::size_t setting{}; ///< in Settings::settled
   double trimM = notKnown;
-  bool allFail = false;           ///< proven; `setting` then only says which one is shown
+  bool allFail{};                 ///< proven; `setting` then only says which one is shown
   std::vector<BoundCount> bounds; ///< settings that a bound decided
 };
 

@@ -42,7 +42,7 @@ std::vector<Way> waysOf(const Search& search, const Build& build,
 /// An option of a build with what deciding it took.
 struct Found {
   Option option;
-  qint64 settings = 0;
+  qint64 settings{};
   std::vector<BoundCount> bounds;
 };
 

@@ -13,8 +13,8 @@ constexpr double infinite = std::numeric_limits<double>::infinity();
 
 /// Where a stretch of trim that covers a position starts or ends.
 struct Event {
-  double trim = 0.0;
-  double weight = 0.0;
+  double trim{};
+  double weight{};
 };
 
 bool earlier(const Event& a, const Event& b) {

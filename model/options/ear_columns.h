@@ -33,7 +33,7 @@ private:
 /// Over which stretch of trim each source covers each ear: one after the other all ears of the first source,
 /// then those of the next. An empty stretch begins at +∞ and ends at −∞.
 struct CoverColumns {
-  std::size_t ears = 0;
+  std::size_t ears{};
   std::vector<double> low;
   std::vector<double> high;
 

@@ -55,7 +55,7 @@ struct Easings {
   std::vector<Easing> singles;
   std::vector<Easing> pairs; ///< looked for only where no single change does
   std::vector<Asked> ask;
-  qint64 runs = 0; ///< how often all rules were run again
+  qint64 runs{}; ///< how often all rules were run again
 };
 
 /// For an option as `decide` gives it: all its settings count, so that another tilt, hole or link that would

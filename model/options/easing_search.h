@@ -36,7 +36,7 @@ private:
 
   Verdict goal_;
   std::function<void()> tell_;
-  qint64 runs_ = 0;
+  qint64 runs_{};
 };
 
 } // namespace hangbook::options

@@ -15,7 +15,7 @@ namespace hangbook::options {
 /// SHA-256. It is never migrated; what follows it up is a new choice with a higher revision.
 struct Choice {
   QUuid id;
-  int revision = 0;
+  int revision{};
   QString tour;
   QString show;
   QString hang;
@@ -33,7 +33,7 @@ struct Choice {
   QString sha256;    ///< of `frozen`, hex
   QString program;   ///< version that froze it
   /// Revision of the signed setting that this one moved the hang from, in the air; 0: built as chosen.
-  int movedFrom = 0;
+  int movedFrom{};
   QDateTime builtAt; ///< UTC: when what the hang was built to was chosen; `at` unless it was moved since
 };
 

@@ -38,7 +38,7 @@ private:
   UnitNeed counted(fleet::UnitKind kind, const QString& type) const;
 
   const Snapshot& snapshot_;
-  int margin_ = 0;
+  int margin_{};
   GearNeeds days_;
   std::vector<Elsewhere> others_;
   fleet::LastExaminations last_;

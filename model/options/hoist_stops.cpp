@@ -7,10 +7,10 @@
 #include <limits>
 
 #include "hang/doubt_uneven.h"
+#include "hang/halving.h"
 #include "hang/uneven.h"
 #include "options/build_force.h"
 #include "options/working_limit.h"
-#include "quantity/halving.h"
 
 namespace hangbook::options {
 namespace {
@@ -166,7 +166,8 @@ public:
       all.holdBy = by.isEmpty() ? all.holdBy : by;
       return by.isEmpty();
     };
-    all.holdAtM = turnBetween({0.0, mostDifference}, std::numeric_limits<double>::epsilon(), holds).within;
+    all.holdAtM =
+        hang::turnBetween({0.0, mostDifference}, std::numeric_limits<double>::epsilon(), holds).within;
     return all;
   }
 

@@ -11,12 +11,12 @@
 namespace hangbook::options {
 
 struct HungPlace {
-  int element = 0;                ///< 0: the bar, cabinets from 1
+  int element{};                  ///< 0: the bar, cabinets from 1
   QString type;                   ///< as chosen; empty: the hang as chosen has no such place
   QString serial;                 ///< empty: not recorded by serial
   std::optional<double> massKg{}; ///< as weighed, else the maker's; none: not known, or not recorded
   QString basis{};                ///< "weighed 2027-03-02 by Orla Tench", "maker's figure", …
-  bool weighed = false;           ///< by the crew, and when and by whom: null and empty are not written down
+  bool weighed{};                 ///< by the crew, and when and by whom: null and empty are not written down
   QDate weighedOn{};
   QString weighedBy{};
   QString trouble{}; ///< why the record does not stand; empty: it does
@@ -24,7 +24,7 @@ struct HungPlace {
 
 struct HungHang {
   std::vector<HungPlace> places{};   ///< from the bar down
-  int recorded = 0;                  ///< how many of the places that the hang as chosen has
+  int recorded{};                    ///< how many of the places that the hang as chosen has
   std::optional<double> massKg{};    ///< of bar and cabinets, where all are recorded and known
   std::optional<double> countedKg{}; ///< the same as the loads count them, by type
 };

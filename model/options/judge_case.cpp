@@ -6,6 +6,7 @@
 #include <cstring>
 
 #include "hang/chain.h"
+#include "hang/halving.h"
 #include "options/box.h"
 #include "options/carriers.h"
 #include "options/cover.h"
@@ -18,7 +19,6 @@
 #include "options/room_limits.h"
 #include "options/weight_limits.h"
 #include "options/wind_limits.h"
-#include "quantity/halving.h"
 
 namespace hangbook::options {
 namespace {
@@ -83,8 +83,9 @@ void endByLoads(const Case& option, const Settled& settled, Window& window, cons
     if (!failsAt(window.high) || failsAt(window.low)) {
       continue;
     }
-    window.high =
-        turnBetween({window.low, window.high}, 0.0, [&](double trimM) { return !failsAt(trimM); }).within;
+    window.high = hang::turnBetween({window.low, window.high}, 0.0, [&](double trimM) {
+                    return !failsAt(trimM);
+                  }).within;
     window.highSetBy = rule.id;
   }
 }

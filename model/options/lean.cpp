@@ -41,9 +41,6 @@ Use evaluate(const Case& option, const Settled* settled, double trimM) {
 /// The higher the hang, the shorter the chain, the more it leans.
 TrimRange trimRange(const Case& option, const Settled& settled) {
   TrimRange range;
-  if (option.points.size() < 2 || std::isnan(option.weight->leanMost.value)) {
-    return range;
-  }
   const double off = chainOff(option, settled);
   if (off == 0.0) {
     return range; // the chains stand plumb at any trim

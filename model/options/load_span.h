@@ -48,12 +48,12 @@ private:
   std::array<LoadLimit, 2> point_;
   std::vector<LoadLimit> zone_;
   LoadLimit hoist_;
-  double hoistFloor_ = 0.0;
+  double hoistFloor_{};
   LoadLimit hardware_; ///< of the weakest piece; one that is not known makes no verdict better
   LoadLimit secondaryUsable_;
   LoadLimit secondaryWhole_;
-  double hardwareFloor_ = 0.0;
-  double secondaryFloor_ = 0.0;
+  double hardwareFloor_{};
+  double secondaryFloor_{};
 };
 
 } // namespace hangbook::options

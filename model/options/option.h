@@ -48,38 +48,38 @@ struct DoubtFigure {
 };
 
 struct Setting {
-  double tiltDeg = 0;
-  double panDeg = 0;
-  double trimM = 0;             ///< lowest edge above the datum
+  double tiltDeg{};
+  double panDeg{};
+  double trimM{};               ///< lowest edge above the datum
   std::optional<int> mark;      ///< none: no chain
   std::vector<double> holesDeg; ///< angle of each fixed joint with more than one hole, from the bar down
 };
 
 struct TrimWindow {
-  double lowM = 0;
-  double highM = 0;
+  double lowM{};
+  double highM{};
   QString lowSetBy;  ///< rule id
   QString highSetBy; ///< rule id
 };
 
 struct PickLoad {
   QString name; ///< left, right, front, rear, single
-  double loadKn = 0;
+  double loadKn{};
   QStringList points;
 };
 
 struct LoadPart {
   QString what; ///< pick, hoist, chain, rigging, cable
-  double kn = 0;
+  double kn{};
 };
 
 struct PointResult {
   QString point;
-  double staticKn = 0;
-  double dynamicKn = 0;
+  double staticKn{};
+  double dynamicKn{};
   std::optional<double> capacityKn;
   std::vector<LoadPart> parts;         ///< add up to staticKn
-  double horizontalKn = 0;             ///< sideways, by a bridle's leg or a leaning chain, at rest
+  double horizontalKn{};               ///< sideways, by a bridle's leg or a leaning chain, at rest
   std::optional<double> worstStaticKn; ///< at the unfavourable end of all doubts
   std::optional<double> worstDynamicKn;
 };
@@ -89,7 +89,7 @@ struct PathLink {
   QString kind; ///< bridle, rigging, hoist, secondary, bar, joint, chain
   QString link;
   QString at;
-  double loadKn = 0;             ///< with factors, as its rule judges it
+  double loadKn{};               ///< with factors, as its rule judges it
   std::optional<double> limitKn; ///< what it may take here; none: nobody stated it
   std::optional<double> usePercent;
   Verdict verdict = Verdict::unproven;
@@ -99,17 +99,17 @@ struct PathLink {
 /// Some of one type of hardware.
 struct HardwareCount {
   QString type;
-  int count = 0;
+  int count{};
 };
 
 struct BridleLegResult {
   QString point;
-  double wantedM = 0;
-  double lengthM = 0;                ///< as made up
+  double wantedM{};
+  double lengthM{};                  ///< as made up
   std::vector<HardwareCount> pieces; ///< steels, then shackles
-  double tensionKn = 0;              ///< at its upper end, at rest
-  double horizontalKn = 0;
-  double fromHorizontalDeg = 0;
+  double tensionKn{};                ///< at its upper end, at rest
+  double horizontalKn{};
+  double fromHorizontalDeg{};
 };
 
 /// A pick held from points that do not stand over it.
@@ -123,13 +123,13 @@ struct BridleResult {
 };
 
 struct Aim {
-  int element = 0;   ///< counted from 1 at the bar
-  double aimDeg = 0; ///< what an inclinometer on its side reads
+  int element{};   ///< counted from 1 at the bar
+  double aimDeg{}; ///< what an inclinometer on its side reads
 };
 
 /// The mark's angle and the two links beside it.
 struct MarkAngle {
-  int mark = 0;
+  int mark{};
   std::optional<double> angleDeg; ///< none: out of the joint's travel
 };
 
@@ -150,7 +150,7 @@ QString idOf(const OptionKey& key);
 struct Option {
   QString id;
   OptionKey key;
-  bool downfill = false;
+  bool downfill{};
   Verdict verdict = Verdict::unproven;
   std::optional<Setting> setting; ///< none: no setting is possible at all
   std::optional<TrimWindow> trimWindow;
@@ -167,8 +167,8 @@ struct Option {
   std::vector<StepLoads> build;        ///< each step of the build, aiming, and the hang as set
   std::optional<WindAnswer> wind;      ///< outdoors
   std::vector<OneStops> stops;         ///< two hoists: each way in which one stops and the other runs on
-  double massKg = 0;                   ///< everything below the hooks, at the setting
-  double coveredPercent = 0;
+  double massKg{};                     ///< everything below the hooks, at the setting
+  double coveredPercent{};
   std::optional<double> datumHeightM; ///< tape height of the bar's datum at trim
   std::optional<LevelTable> level;    ///< advice, which no verdict reads; none where nothing can be said
 };
@@ -177,14 +177,14 @@ struct Option {
 struct BoundCount {
   QString bound; ///< best-found, no-better or all-fail
   QString rule;  ///< that proves it; empty where it is not one alone
-  qint64 settings = 0;
+  qint64 settings{};
 };
 
 /// How much was decided, and how.
 struct Decided {
-  qint64 options = 0;
-  qint64 settings = 0; ///< includes those by bound
-  qint64 byBound = 0;
+  qint64 options{};
+  qint64 settings{}; ///< includes those by bound
+  qint64 byBound{};
   std::vector<BoundCount> bounds; ///< add up to byBound, the largest first
   QString steps;                  ///< in words: "tilt in steps of 0.5°, every usable link, …"
 };

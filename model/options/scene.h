@@ -17,15 +17,15 @@ namespace hangbook::options {
 /// stands at its own x in the venue: with a hang that faces along the venue's x it is the venue's x. `height`
 /// is above the datum.
 struct ScenePlace {
-  double along = 0.0;
-  double height = 0.0;
+  double along{};
+  double height{};
 };
 
 struct SceneSection {
   QString name;
   std::vector<ScenePlace> floor; ///< first row to last, at its distance from the hang in plan
   std::vector<ScenePlace> ears;  ///< empty where the ear height is not known
-  bool mustBeCovered = false;    ///< by this hang
+  bool mustBeCovered{};          ///< by this hang
 };
 
 /// A stretch of rows that no cabinet covers, one place for each sampled row. Of a section with a front line a
@@ -34,15 +34,15 @@ struct SceneSection {
 struct SceneMissed {
   QString section;
   std::vector<ScenePlace> ears;
-  bool partly = false;
+  bool partly{};
 };
 
 struct SceneObstruction {
   QString name;
-  double from = 0.0; ///< along
-  double to = 0.0;
-  double underside = 0.0;
-  bool overHang = false; ///< some of it is above the bar or a cabinet, seen in plan
+  double from{}; ///< along
+  double to{};
+  double underside{};
+  bool overHang{}; ///< some of it is above the bar or a cabinet, seen in plan
 };
 
 struct SceneHoist {
@@ -58,24 +58,24 @@ struct SceneHoist {
 
 struct SceneCabinet {
   QString name;
-  int element = 0; ///< counted from 1 at the bar
+  int element{}; ///< counted from 1 at the bar
   std::vector<ScenePlace> outline;
-  double aimDeg = 0.0;
-  bool covers = false;
+  double aimDeg{};
+  bool covers{};
 };
 
 struct SceneChain {
   ScenePlace anchor;
   ScenePlace eye;
-  int mark = 0;
+  int mark{};
   std::optional<double> unused; ///< length of the links beyond the mark; none where it is not known
 };
 
 /// An edge of a covering cabinet's vertical cover: from where the sound leaves to the end of its throw, or to
 /// the lowest floor.
 struct SceneEdge {
-  int element = 0; ///< counted from 1
-  bool upper = false;
+  int element{}; ///< counted from 1
+  bool upper{};
   ScenePlace from;
   ScenePlace to;
 };
@@ -84,15 +84,15 @@ struct SceneEdge {
 struct SceneSight {
   ScenePlace from;
   ScenePlace to;
-  bool lastRow = false;
-  bool covered = false;
+  bool lastRow{};
+  bool covered{};
 };
 
 struct SceneDimension {
   QString name; ///< "trim", "headroom"
   ScenePlace from;
   ScenePlace to;
-  double metres = 0.0;
+  double metres{};
 };
 
 struct Scene {

@@ -54,7 +54,7 @@ struct SettingMap {
   std::vector<SettingColumn> columns; ///< every tilt of the grid that is possible, in rising order
   std::vector<MarkLine> marks;        ///< every usable link, in rising order
   QString impossible;                 ///< no setting at all: why
-  qint64 runs = 0;                    ///< settings at which all rules were run
+  qint64 runs{};                      ///< settings at which all rules were run
 };
 
 /// For the option at its setting's mark, pan and holes. Without a setting: `impossible` says so. As `judge`,

@@ -18,8 +18,8 @@ struct Stack {
   std::vector<const catalogue::Join*> joins;           ///< each cabinet's joint to what is above it
   /// The element that the chain holds, counted from 1; 0 where there is nothing for a chain to hold: the
   /// pivot; else, where a joint is seated, the lowest whose type is in the table's `held`.
-  int held = 0;
-  bool downfill = false;        ///< one of them is a downfill
+  int held{};
+  bool downfill{};              ///< one of them is a downfill
   std::vector<QString> missing; ///< what the table leaves open that the statics need, in words
 
   QStringList types() const;

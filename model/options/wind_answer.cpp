@@ -3,12 +3,12 @@
 #include <cmath>
 #include <limits>
 
+#include "hang/halving.h"
 #include "hang/vec2.h"
 #include "options/loads.h"
 #include "options/placement.h"
 #include "options/wind_joints.h"
 #include "options/wind_limits.h"
-#include "quantity/halving.h"
 
 namespace hangbook::options {
 namespace {
@@ -41,7 +41,8 @@ void findLimit(const Case& option, const Settled& settled, double trimM, const W
     return !there;
   };
   answer.failsAt =
-      holds(0.0) ? turnBetween({0.0, mostWind}, std::numeric_limits<double>::epsilon(), holds).within : 0.0;
+      holds(0.0) ? hang::turnBetween({0.0, mostWind}, std::numeric_limits<double>::epsilon(), holds).within
+                 : 0.0;
   answer.failsBy = wordsFor(*by, option, settled);
 }
 

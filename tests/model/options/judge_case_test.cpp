@@ -229,6 +229,8 @@ BOOST_AUTO_TEST_CASE(steps_of_the_build_in_figures) {
       BOOST_TEST(pick.worstHoistKn >= pick.worstMostKn);
       BOOST_TEST(pick.worstHoistKn < pick.worstPointKn);
       BOOST_TEST(pick.worstLeastKn <= pick.leastKn);
+      BOOST_TEST(pick.leastKn <= pick.mostKn);
+      BOOST_TEST(pick.leastKn > 0.1 * pick.mostKn);
     }
   }
 }

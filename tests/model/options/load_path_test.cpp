@@ -214,6 +214,12 @@ BOOST_AUTO_TEST_CASE(a_load_that_is_not_known_has_no_part_of_its_limit) {
     unknown += link.limitKn && !std::isfinite(link.loadKn) ? 1 : 0;
   }
   BOOST_TEST(unknown > 0);
+  const Option weak = chosen().with([](Snapshot& s) { s.catalogue.hardware[1].limit = kilonewtons(0.5); });
+  int small = 0;
+  for (const PathLink& link : weak.loadPath) {
+    small += link.limitKn.value_or(9.0) < 1.0 && link.usePercent ? 1 : 0;
+  }
+  BOOST_TEST(small > 0);
 }
 
 BOOST_AUTO_TEST_CASE(answers_go_through_json_and_back) {

@@ -7,6 +7,7 @@
 
 #include "load_fixture.h"
 #include "options/loads.h"
+#include "options/rig_fold.h"
 #include "print.h"
 
 using namespace hangbook;
@@ -52,6 +53,9 @@ BOOST_AUTO_TEST_CASE(how_high_a_leaning_chain_may_hang) {
     return leanRule.trimRange(of.option(), settled).high;
   };
   BOOST_TEST(std::isinf(highest(1.0)));
+  of.limits.leanMost.value = notKnown; // then nothing is proven, and no trim is shut out
+  BOOST_TEST(std::isinf(highest(3.0)));
+  of.limits.leanMost.value = 45.0;
   const double high = highest(3.0);
   BOOST_TEST(heightOver(of.option(), settled, high, 0) == 1.0, near(1e-12));
   const auto judged = [&](double trimM) { return leanRule.evaluate(of.option(), &settled, trimM); };
@@ -72,6 +76,24 @@ BOOST_AUTO_TEST_CASE(how_high_a_leaning_chain_may_hang) {
     settled.layout.picks[unknown].z = notKnown;
     BOOST_TEST(judged(high - 2.0).verdict == Verdict::unproven);
   }
+}
+
+/// What a rule said with one hoist is kept for that rule and that hoist alone, and figures for a rig's own
+/// settings.
+BOOST_AUTO_TEST_CASE(what_is_kept_of_a_rig_is_kept_apart) {
+  std::vector<Settled> settings(2);
+  RigFold fold(settings);
+  const catalogue::HoistType one;
+  const catalogue::HoistType other;
+  auto& uses = fold.uses(hoistRule, &one);
+  BOOST_TEST(uses.size() == 2U);
+  BOOST_TEST(&fold.uses(hoistRule, &other) != &uses);
+  BOOST_TEST(&fold.uses(barRule, &one) != &uses);
+  BOOST_TEST(&fold.uses(hoistRule, &one) == &uses);
+  BOOST_TEST(fold.lowest(settings[0]) != nullptr);
+  BOOST_TEST(fold.lowest(settings[1]) == fold.lowest(settings[0]) + 1);
+  const Settled copy = settings[0];
+  BOOST_TEST(fold.lowest(copy) == nullptr);
 }
 
 /// The two of a side pair may differ up to the limit itself, and no margin is kept from it.

@@ -3,7 +3,7 @@
 
 #include <numeric>
 
-namespace hangbook {
+namespace hangbook::hang {
 
 /// A stretch that begins where something still holds and ends where it no longer does.
 struct Bracket {
@@ -23,4 +23,4 @@ Bracket turnBetween(Bracket turn, double apart, const Holds& holds) {
   return turn;
 }
 
-} // namespace hangbook
+} // namespace hangbook::hang
