@@ -25,6 +25,11 @@ Range with(Range range, double value) {
   return {std::min(range.low, value), std::max(range.high, value)};
 }
 
+/// The tilts on the way from level; a bar that no hoist tilts has none.
+Range fromLevel(const Setting& set) {
+  return set.tiltDeg ? hull(0.0, *set.tiltDeg) : Range{};
+}
+
 /// The values that x cos t − z sin t takes over a range of t: the ends, and the crests between them.
 Range turnedX(Vec2 point, Range deg) {
   const auto at = [&](double radians) { return turnBy(radians)(point).x; };
@@ -107,7 +112,7 @@ void worsen(BuildWorst& worst, const BuildStep& step, std::size_t picks, bool si
   const double weight = step.mass * standardGravity;
   for (std::size_t pick = 0; pick < picks; ++pick) {
     const double most = step.most[pick];
-    if (std::isnan(most) || std::isnan(step.least[pick])) {
+    if (std::isnan(most)) { // then the least is not known either
       worst.unknown = momentOf(step);
       continue;
     }
@@ -115,7 +120,7 @@ void worsen(BuildWorst& worst, const BuildStep& step, std::size_t picks, bool si
       worst.most[pick] = most;
       worst.mostAt[pick] = momentOf(step);
     }
-    if (picks < 2 || step.cabinets == 0) {
+    if (step.cabinets == 0) {
       continue;
     }
     const double share = step.least[pick] / weight;
@@ -158,10 +163,9 @@ BuildUp::BuildUp(const Bar& bar, const std::vector<Element>& stack, const std::o
       levelDeg_ = actuatorFor(*pair, whole_, 0.0, panDeg_);
     }
   }
-  const std::size_t held = chain ? static_cast<std::size_t>(chain->held) : stack.size() + 1;
   for (std::size_t cabinets = 0; cabinets <= stack.size(); ++cabinets) {
     steps_.push_back(stepOf(BuildStage::stacked, cabinets));
-    if (cabinets >= held) {
+    if (chain && cabinets >= static_cast<std::size_t>(chain->held)) {
       steps_.push_back(stepOf(BuildStage::chained, cabinets));
     }
   }
@@ -296,7 +300,7 @@ BuildStep BuildUp::stepOf(BuildStage stage, std::size_t cabinets) const {
 /// All of it at the ends of its way to `set`, and at `between` poses.
 std::vector<Hang> BuildUp::onTheWay(const Setting& set, const Statics& atSet) const {
   const Range pan = hull(panDeg_, set.panDeg);
-  const Range tilt = hull(0.0, set.tiltDeg.value_or(0.0));
+  const Range tilt = fromLevel(set);
   const Range actuator = atSet.side ? with(hull(restDeg_, levelDeg_), atSet.side->actuatorDeg) : Range{};
   const bool fore = std::holds_alternative<ForeAftPair>(bar_->picks);
   std::vector<Hang> hangs;
@@ -320,7 +324,7 @@ std::vector<Hang> BuildUp::onTheWay(const Setting& set, const Statics& atSet) co
 BuildStep BuildUp::aiming(const Setting& set, const Statics& atSet) const {
   BuildStep step = begun(BuildStage::aiming, stack_->size(), headMass(*bar_) + whole_.mass);
   const Range pan = hull(panDeg_, set.panDeg);
-  const Range tilt = hull(0.0, set.tiltDeg.value_or(0.0));
+  const Range tilt = fromLevel(set);
   const Range actuator = atSet.side ? with(hull(restDeg_, levelDeg_), atSet.side->actuatorDeg) : Range{};
   const bool fore = std::holds_alternative<ForeAftPair>(bar_->picks);
   const bool moves = fore || (atSet.side && (pan.low != 0.0 || pan.high != 0.0));

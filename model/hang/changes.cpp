@@ -148,13 +148,13 @@ private:
     }
   }
 
-  /// `count` alike from `from` up; nothing where there are not so many, or nothing would be left.
+  /// `count` alike from `from` up; nothing where there are not so many. With none left it is refused later.
   std::optional<Hang> fewerBy(std::size_t from, int count) const {
     Hang hang = hang_;
     int taken = 0;
-    for (std::size_t i = from + 1; i > 0 && taken < count && hang.stack.size() > 1; --i) {
-      if (alike(hang_.stack[i - 1], hang_.stack[from])) {
-        hang = without(hang, i - 1);
+    for (std::size_t i = from + 1; i-- > 0 && taken < count;) {
+      if (alike(hang_.stack[i], hang_.stack[from])) {
+        hang = without(hang, i);
         ++taken;
       }
     }

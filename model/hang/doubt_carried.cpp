@@ -145,21 +145,20 @@ std::optional<CarriedMost> CarriedWithin::stepAt(BuildMoment moment, const Stati
 std::vector<Span> CarriedWithin::swungSpans(BuildMoment moment) const {
   constexpr double widest = 5.0; // degrees: what a narrow span gives is nearer to the truth
   const bool on = moment.stage == BuildStage::chained;
-  const Pivot* pivot = nullptr;
-  if (hang_.chain && !on && hang_.chain->held <= moment.cabinets) {
-    pivot = std::get_if<Pivot>(&hang_.stack[static_cast<std::size_t>(hang_.chain->held) - 1].joint);
-  }
-  if (pivot == nullptr) {
+  const auto held = static_cast<std::size_t>(heldBy(hang_.chain));
+  const Pivot* pivot = hang_.chain ? std::get_if<Pivot>(&hang_.stack[held - 1].joint) : nullptr;
+  if (pivot == nullptr || on || hang_.chain->held > moment.cabinets) {
     return {Span{}};
   }
   const Range travel = pivot->travelDeg;
   const int parts = std::max(1, static_cast<int>(std::ceil((travel.high - travel.low) / widest)));
-  const double each = (travel.high - travel.low) / parts;
+  const auto at = [&](int part) {
+    return std::lerp(travel.low, travel.high, static_cast<double>(part) / parts);
+  };
   std::vector<Span> spans;
   spans.reserve(static_cast<std::size_t>(parts));
   for (int part = 0; part < parts; ++part) {
-    spans.emplace_back(travel.low + part * each,
-                       part + 1 == parts ? travel.high : travel.low + (part + 1) * each);
+    spans.emplace_back(at(part), at(part + 1));
   }
   return spans;
 }

@@ -128,7 +128,7 @@ struct Worsen {
         worst.most[pick] = at.load[pick].high;
         worst.mostAt[pick] = moment;
       }
-      if (picks < 2 || moment.cabinets == 0) {
+      if (moment.cabinets == 0) {
         continue;
       }
       if (isMore(worst.leastShare, at.share[pick].low)) {
@@ -176,17 +176,15 @@ public:
         fore_(std::holds_alternative<ForeAftPair>(hang.bar.picks)) {}
 
   std::vector<StepWithin> all(const Span& pivotDeg) const {
-    const std::size_t held =
-        hang_.chain ? static_cast<std::size_t>(hang_.chain->held) : hang_.stack.size() + 1;
-    const bool pivot =
-        held <= hang_.stack.size() && std::holds_alternative<Pivot>(hang_.stack[held - 1].joint);
-    const Span swung = pivot ? swingOf(std::get<Pivot>(hang_.stack[held - 1].joint).travelDeg) : Span{};
+    const auto held = static_cast<std::size_t>(heldBy(hang_.chain));
+    const auto* pivot = hang_.chain ? std::get_if<Pivot>(&hang_.stack[held - 1].joint) : nullptr;
+    const Span swung = pivot != nullptr ? swingOf(pivot->travelDeg) : Span{};
     const Placed before(*this, swung);
     const Placed chained(*this, pivotDeg);
     std::vector<StepWithin> steps;
     for (std::size_t cabinets = 0; cabinets <= hang_.stack.size(); ++cabinets) {
       steps.push_back(step(BuildStage::stacked, cabinets, before));
-      if (cabinets >= held) {
+      if (hang_.chain && cabinets >= held) {
         steps.push_back(step(BuildStage::chained, cabinets, chained));
       }
     }

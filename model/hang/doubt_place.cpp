@@ -29,8 +29,8 @@ Span meanPlace(const std::vector<std::pair<Span, Span>>& parts, Span mass) {
     all += middle;
     sum += middle * 0.5 * (place.low + place.high);
   }
-  if (!(all > 0.0) || !(mass.low > 0.0)) {
-    return all > 0.0 || parts.empty() ? Span::unbounded() : parts.front().second;
+  if (!(all > 0.0)) {
+    return parts.front().second;
   }
   const double about = sum / all;
   Span moments;
@@ -141,8 +141,8 @@ Span pivotSpan(const Hang& hang, const Doubts& doubts, bool open) {
   PivotTriangle triangle = pivotTriangle(hang.bar, hang.stack, hang.chain->held);
   const PivotAngles stated = anglesAt(triangle, chainLength(*hang.chain));
   const OpeningsAbove above = open ? openingsAbove(hang) : OpeningsAbove{};
-  const Span reach =
-      chainSpan(hang, doubts) + Span::around(0.0, anchorToEyeDoubt(hang, doubts) + above.moves);
+  const double off = anchorToEyeDoubt(hang, doubts) + above.moves;
+  const Span reach = chainSpan(hang, doubts) + Span::around(0.0, off);
   triangle.travelDeg = {triangle.travelDeg.low - beyond, triangle.travelDeg.high + beyond};
   const PivotAngles shortest = anglesAt(triangle, reach.low);
   const PivotAngles longest = anglesAt(triangle, reach.high);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <limits>
 #include <numbers>
 
@@ -181,7 +182,7 @@ std::vector<JointArms> armsOf(const std::vector<Element>& stack, int held, const
       const Vec2 halfway = 0.5 * (pinned->pins[0] + pinned->pins[1]);
       middle = pin + halfway.x * forward + halfway.z * quarterTurn(forward);
     }
-    if (held > 0 && i < static_cast<std::size_t>(held)) {
+    if (static_cast<std::ptrdiff_t>(i) < held) {
       const PlacedElement& at = layout.elements[static_cast<std::size_t>(held) - 1];
       const Vec2 eye = inPlane(*at.chainEye);
       const Vec2 line = inPlane(*layout.chainAnchor) - eye;

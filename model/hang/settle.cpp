@@ -182,13 +182,17 @@ Setting heldSetting(const Hang& hang, const Assembly& closed) {
 bool finite(const Settled& settled) {
   AllFinite all;
   all.see(settled.cg.x, settled.cg.y, settled.cg.z, settled.tiltDeg, settled.bottom);
-  std::ranges::for_each(settled.pickLoads, [&all](const PickLoad& pick) { all.see(pick.load); });
+  for (const PickLoad& pick : settled.pickLoads) {
+    all.see(pick.load);
+  }
   if (settled.chain) {
     all.see(settled.chain->straight, settled.chain->least);
   }
   for (const SettledJoint& joint : settled.joints) {
     all.see(joint.angleDeg, joint.aimDeg, joint.contact, joint.stop);
-    std::ranges::for_each(joint.pinForces, [&all](double force) { all.see(force); });
+    for (const double force : joint.pinForces) {
+      all.see(force);
+    }
   }
   return all.yes();
 }
@@ -247,7 +251,7 @@ Settled settle(const Hang& hang) {
     load.helped = pulled && settled.chain->tension.has_value();
     SettledJoint joint = jointAtRest(hang.stack[i], piece, load, places[i]);
     joint.aimDeg = aimOf(piece, attitude);
-    const double counted = load.helped || joint.seated ? (pulled ? settled.chain->least : 0.0) : 0.0;
+    const double counted = pulled && (load.helped || joint.seated) ? settled.chain->least : 0.0;
     if (pulled && settled.chain->most > counted) {
       joint.end = endUnder(hang.stack[i].joint, piece, load, pullAtMost);
       if (joint.seated) {

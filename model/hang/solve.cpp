@@ -48,7 +48,9 @@ bool finite(const Statics& statics) {
   }
   for (const JointStatics& joint : statics.joints) {
     all.see(joint.angleDeg, joint.aimDeg, joint.gravityMoment, joint.contact.value_or(0.0));
-    all.see(joint.pinForces[0], joint.pinForces[1]);
+    for (const double force : joint.pinForces) {
+      all.see(force);
+    }
   }
   return all.yes();
 }
@@ -76,13 +78,10 @@ void Solver::putTogether() {
   std::transform(stack.begin(), stack.end(), jointDeg_.begin(),
                  [](const Element& element) { return fixedAngleDeg(element.joint); });
   const int held = chain_ ? chain_->held : 0;
-  bool pivotHeld = false;
-  if (chain_) {
-    const auto index = static_cast<std::size_t>(held) - 1;
-    pivotHeld = std::holds_alternative<Pivot>(stack[index].joint);
-    if (pivotHeld) {
-      jointDeg_[index] = pivotAngle(*bar_, stack, *chain_);
-    }
+  const auto index = static_cast<std::size_t>(held) - 1;
+  const bool pivotHeld = chain_ && std::holds_alternative<Pivot>(stack[index].joint);
+  if (pivotHeld) {
+    jointDeg_[index] = pivotAngle(*bar_, stack, *chain_);
   }
   assemble(*bar_, stack, jointDeg_, held, assembly_);
   if (chain_ && !pivotHeld && isLength(assembly_.line->straight - chainLength(*chain_))) {

@@ -60,7 +60,7 @@ double zeroBetween(double low, double high, double atLow, double atHigh, Functio
 /// Where a function that has the sign of `side` at both ends comes nearest to zero, or farthest beyond it.
 template <class Function>
 double nearestToZero(double low, double high, double side, Function value) {
-  const auto height = [&](double angle) { return std::copysign(1.0, side) * value(angle); };
+  const auto height = [&](double angle) { return std::signbit(side) ? -value(angle) : value(angle); };
   return boost::math::tools::brent_find_minima(height, low, high, std::numeric_limits<double>::digits).first;
 }
 

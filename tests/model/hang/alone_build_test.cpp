@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The build of a hang, its doubts and what may have been mistaken: each part of a condition by itself, by
+// hand.
+#include <boost/test/unit_test.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <vector>
+
+#include "hang/build_loads.h"
+#include "hang/chain.h"
+#include "hang/changes.h"
+#include "hang/doubt_joints.h"
+#include "hang/solve.h"
+#include "quantity/quantity.h"
+#include "support/example_hang.h"
+
+using namespace hangbook;
+using namespace hangbook::hang;
+using hangbook::testing::exampleHang;
+using hangbook::testing::seatedHang;
+
+namespace {
+
+const auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
+
+/// 100 kg on a frame that its two hoists keep level, its pin 0.5 m below and midway between the picks.
+Hang oneCabinet(Vec2 cg, const Joint& joint) {
+  Hang made;
+  made.bar.picks = ForeAftPair{{0.5, 0.5}, {-0.5, 0.5}};
+  made.set.tiltDeg = 0.0;
+  Element element;
+  element.mass = 100.0;
+  element.cg = cg;
+  element.outline = {{0.5, 0.0}, {0.5, -0.6}, {-0.8, -0.6}, {-0.8, 0.0}};
+  element.joint = joint;
+  made.stack = {element};
+  return made;
+}
+
+/// On two picks side by side, not panned: each carries half whatever the shape. Its centre behind the pin
+/// opens a joint of which nobody has stated how far it opens.
+Hang freelyOpening() {
+  Hang made = oneCabinet({-0.4, -0.3}, Seated{0.0, {-0.8, 0.0}, 90.0});
+  made.bar.picks = SidePair{1.0, 10.0, {}, {0.0, -0.3}, {-20.0, 20.0}, {-20.0, 20.0}};
+  made.bar.frameMass = 50.0;
+  made.set = {};
+  made.set.actuatorDeg = 0.0;
+  return made;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(alone_build)
+
+/// Not panned, each pick has half of what hangs at every step, in whatever shape: it need not follow.
+BOOST_AUTO_TEST_CASE(picksSideBySideAreKnownInAShapeThatIsNot) {
+  const Hang hang = freelyOpening();
+  const Statics statics = solve(hang);
+  for (const BuildStep& step : buildSteps(hang, statics)) {
+    const double half = 0.5 * step.mass * standardGravity;
+    for (std::size_t pick = 0; pick < 2; ++pick) {
+      BOOST_TEST(step.most[pick] == half, near(1e-12));
+      BOOST_TEST(step.least[pick] == half, near(1e-12));
+    }
+  }
+  const BuildWorst stated = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  BOOST_TEST(!stated.unknown.has_value());
+  // Within doubts too: 1 kg heavier are half a kilogram more at each.
+  Doubts doubts;
+  doubts.stack.resize(1);
+  doubts.stack[0].heavier = 1.0;
+  HangShapes shapes(hang, doubts);
+  Shape& shut = shapes.shut();
+  const PickSpans asSet = picksWithin(hang, doubts, shut.hanging, 0.0, 0.0, 0.0);
+  const BuildWorst worst =
+      buildWithin(hang, doubts, statics, stated, asSet, shut.forBuild(hang, doubts, stated), 0.0);
+  BOOST_TEST(!worst.unknown.has_value());
+  BOOST_TEST(worst.most[0] == 80.5 * standardGravity, near(1e-12));
+  BOOST_TEST(worst.most[1] == 80.5 * standardGravity, near(1e-12));
+}
+
+/// From level to 5° nose down, picks level with each other: the centre is 0.8 m below them and 0.1 m or 0.9 m
+/// behind the front one, whose rear share is that and 0.8 tan 5° more. A joint that might open, and stays
+/// shut, changes nothing.
+BOOST_AUTO_TEST_CASE(theWayFromLevelEndsAtLevel) {
+  const double tangent = std::tan(toRadians(5.0));
+  const auto looks = [&](const Hang& hang, double behind) {
+    const std::vector<BuildStep> steps = buildSteps(hang, solve(hang));
+    const auto aiming = std::ranges::find(steps, BuildStage::aiming, &BuildStep::stage);
+    BOOST_TEST_REQUIRE((aiming != steps.end()));
+    BOOST_TEST(aiming->least[1] == behind * 100.0 * standardGravity, near(1e-9));
+    BOOST_TEST(aiming->most[1] == (behind + 0.8 * tangent) * 100.0 * standardGravity, near(1e-9));
+    BOOST_TEST(aiming->most[0] == (1.0 - behind) * 100.0 * standardGravity, near(1e-9));
+  };
+  Hang pinned = oneCabinet({-0.4, -0.3}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  pinned.set.tiltDeg = -5.0;
+  looks(pinned, 0.9);
+  Hang seated = oneCabinet({0.4, -0.3}, Seated{0.0, {-0.8, 0.0}, 5.0});
+  seated.set.tiltDeg = -5.0;
+  looks(seated, 0.1);
+}
+
+/// One pick carries all: it has no share that could be the least of two.
+BOOST_AUTO_TEST_CASE(aSinglePickHasNoLeastShare) {
+  Hang hang = oneCabinet({-0.4, -0.3}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  hang.bar.picks = SinglePick{{0.0, 0.5}};
+  hang.set = {};
+  const BuildWorst worst = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, solve(hang));
+  BOOST_TEST(worst.most[0] == 100.0 * standardGravity, near(1e-12));
+  BOOST_TEST(worst.leastShare == 1.0);
+  BOOST_TEST(worst.leastAt.cabinets == 0);
+  BOOST_TEST(worst.leastOther == 0.0);
+}
+
+/// What was worked out for one pan is not taken for another.
+BOOST_AUTO_TEST_CASE(aBuildAskedForTwoPansTellsEachItsOwn) {
+  Hang hang = exampleHang();
+  const BuildUp both(hang.bar, hang.stack, hang.chain);
+  for (const double pan : {20.0, 1.0, 1.0, -8.0, 20.0}) {
+    hang.set.panDeg = pan;
+    const Statics statics = solve(hang);
+    const CarriedWorst told = both.worst(hang.set, statics).carried;
+    const CarriedWorst fresh = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics).carried;
+    BOOST_TEST(told.chain == fresh.chain, near(1e-12));
+    for (std::size_t i = 0; i < 2; ++i) {
+      BOOST_TEST(told.joints[i].most.roll == fresh.joints[i].most.roll, near(1e-12));
+      BOOST_TEST(told.joints[i].most.sideways == fresh.joints[i].most.sideways, near(1e-12));
+      BOOST_TEST(told.joints[i].most.pins[0] == fresh.joints[i].most.pins[0], near(1e-12));
+    }
+  }
+}
+
+/// A bar of 50 kg that the cells say weighs just nothing still may be the mistake; one that would weigh less
+/// is none.
+BOOST_AUTO_TEST_CASE(aBarMayWeighNothingAndNotLess) {
+  Hang hang = oneCabinet({-0.4, -0.3}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  hang.bar.frameMass = 50.0;
+  const auto told = [&](double mass) {
+    const double half = 0.5 * mass * standardGravity;
+    return std::ranges::count(singleChanges(hang, {half, half}), ChangeKind::barMass, &Change::kind);
+  };
+  BOOST_TEST_REQUIRE(100.0 * standardGravity / standardGravity == 100.0);
+  BOOST_TEST(told(100.0) == 1);
+  BOOST_TEST(told(99.9) == 0);
+  BOOST_TEST(told(150.0) == 1);
+}
+
+/// On one pick the one cell tells all: what stands for the other is not read.
+BOOST_AUTO_TEST_CASE(onOnePickOneCellIsRead) {
+  Hang hang = oneCabinet({-0.4, -0.3}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  hang.bar.picks = SinglePick{{0.0, 0.5}};
+  hang.set = {};
+  for (const Change& each : singleChanges(hang, {110.0 * standardGravity, 777.0})) {
+    if (each.kind == ChangeKind::barMass) {
+      BOOST_TEST(each.amount == 10.0, near(1e-9));
+    } else if (each.kind == ChangeKind::heavier) {
+      BOOST_TEST(each.amount == 1.1, near(1e-9));
+    }
+    BOOST_TEST((each.kind != ChangeKind::uneven));
+    BOOST_TEST((each.kind != ChangeKind::exchanged));
+  }
+}
+
+/// A load without end, or a share that is: either alone leaves the step not known.
+BOOST_AUTO_TEST_CASE(aLoadOrAShareWithoutEndIsNotKnown) {
+  const Hang hang = freelyOpening();
+  const Statics statics = solve(hang);
+  const BuildWorst stated = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  Doubts doubts;
+  doubts.stack.resize(1);
+  HangShapes shapes(hang, doubts);
+  Shape& shut = shapes.shut();
+  const HangingShape shape = shut.forBuild(hang, doubts, stated);
+  const auto known = [&](const PickSpans& asSet) {
+    return !buildWithin(hang, doubts, statics, stated, asSet, shape, 0.0).unknown.has_value();
+  };
+  const PickSpans finite = picksWithin(hang, doubts, shut.hanging, 0.0, 0.0, 0.0);
+  BOOST_TEST(known(finite));
+  for (std::size_t pick = 0; pick < 2; ++pick) {
+    PickSpans load = finite;
+    load.load[pick].high = std::numeric_limits<double>::infinity();
+    BOOST_TEST(!known(load));
+    PickSpans share = finite;
+    share.share[pick].low = -std::numeric_limits<double>::infinity();
+    BOOST_TEST(!known(share));
+  }
+}
+
+/// A hang of which no joint can open is solved in closed form, joints and chain with it.
+BOOST_AUTO_TEST_CASE(whereNothingOpensTheStaticsTellAll) {
+  const Statics statics = carried(seatedHang());
+  BOOST_TEST(statics.joints.size() == 2U);
+  BOOST_TEST(statics.chain.has_value());
+}
+
+/// A chain whose line passes through a joint's pin asks nothing for that joint; with an anchor in doubt it
+/// may pull without end.
+BOOST_AUTO_TEST_CASE(aChainThroughAPinMayAskForNothingOrForAnything) {
+  Hang hang = oneCabinet({0.4, -0.3}, Seated{0.0, {-0.8, 0.0}, 5.0});
+  hang.bar.chainAnchor = Vec2{0.0, 0.5};
+  hang.stack[0].chainEye = Vec2{0.0, -0.5};
+  hang.chain = Chain{0.05, 0.0, 20, 1};
+  const Statics statics = solve(hang);
+  Doubts doubts;
+  doubts.stack.resize(1);
+  const auto tension = [&] {
+    HangShapes shapes(hang, doubts);
+    UpSpan up;
+    up.up = {0.0, 1.0};
+    return Within{hang, doubts, statics, 1, false, &shapes.shut(), up, {}}.findTension();
+  };
+  BOOST_TEST(tension().high == 0.0);
+  doubts.frame.place = 0.001;
+  BOOST_TEST(std::isinf(tension().high));
+}
+
+/// A joint above the pivot opens by 1°: the pivot's pin, 0.62 m below, moves by as many radians; frame, bass
+/// and downfill are off by 1, 2 and 3 mm each way. The pivot lies between the angles of a chain that is
+/// longer or shorter by all of that, and turns with what opens.
+BOOST_AUTO_TEST_CASE(whatOpensAboveAPivotAddsToWhatItsPlacesAreOff) {
+  Hang hang = exampleHang();
+  hang.stack[0].joint = Seated{0.0, {-0.7, -0.03}, 1.0};
+  Doubts doubts;
+  doubts.frame.place = 0.001;
+  doubts.stack.resize(2);
+  doubts.stack[0].place = 0.002;
+  doubts.stack[1].place = 0.003;
+  const double moves = 0.62 * toRadians(1.0);
+  const double places = std::numbers::sqrt2 * (2.0 * 0.001 + 0.002 + 0.003);
+  const PivotTriangle triangle = pivotTriangle(hang.bar, hang.stack, 2);
+  const double length = chainLength(*hang.chain);
+  for (const bool open : {false, true}) {
+    const Span pivot = pivotSpan(hang, doubts, open);
+    const double off = places + (open ? moves : 0.0);
+    const double one = lengthAt(triangle, pivot.low + (open ? 1.0 : 0.0));
+    const double other = lengthAt(triangle, pivot.high);
+    BOOST_TEST(std::min(one, other) == length - off, near(1e-9));
+    BOOST_TEST(std::max(one, other) == length + off, near(1e-9));
+  }
+}
+
+BOOST_AUTO_TEST_SUITE_END()
