@@ -73,6 +73,19 @@ BOOST_AUTO_TEST_CASE(a_cabinet_beside_above_or_below_it_does_not) {
   BOOST_TEST(Line({{-0.5, -1.1}, {0.5, -1.1}, {0.5, -1.6}, {-0.5, -1.6}}).mirrored() == Verdict::holds);
 }
 
+/// Of a chain without a limit that is told, not what lies across it.
+BOOST_AUTO_TEST_CASE(what_is_not_known_of_the_chain_is_told_first) {
+  Line line({{-0.2, -0.4}, {0.2, -0.4}, {0.2, -0.6}, {-0.2, -0.6}});
+  const Use across = chainRule.evaluate(line.option, &line.settled, 8.0);
+  BOOST_TEST(across.verdict == Verdict::unproven);
+  BOOST_TEST(across.which == 0);
+  line.chain.limit.reset();
+  const Use unknown = chainRule.evaluate(line.option, &line.settled, 8.0);
+  BOOST_TEST(unknown.verdict == Verdict::unproven);
+  BOOST_TEST(unknown.which == -1);
+  BOOST_TEST(unknown.why != across.why);
+}
+
 /// A corner, an edge or an end that just touches is not in the way.
 BOOST_AUTO_TEST_CASE(what_only_touches_it_does_not) {
   BOOST_TEST(Line({{0.0, -0.4}, {0.5, -0.3}, {0.5, -0.6}}).mirrored() == Verdict::holds);

@@ -254,6 +254,58 @@ BOOST_AUTO_TEST_CASE(a_seat_on_the_side_edge_is_in_the_hole) {
   BOOST_TEST(!inHole(1e-9));
 }
 
+/// In a hole lies what is below the upper one, above the lower one and within the sides of both.
+BOOST_AUTO_TEST_CASE(a_hole_needs_all_four_edges) {
+  const hang::Vec3 yes{0.0, 0.0, -1.0}; // the seat, 8 m below, is on the inner side
+  const hang::Vec3 no{0.0, 0.0, 1.0};
+  const auto inHole = [&](std::array<hang::Vec3, 4> upper, std::array<hang::Vec3, 4> lower) {
+    CoverView::Source high = wide();
+    high.throwM = 100.0;
+    CoverView::Source low = high;
+    high.inside = upper;
+    low.inside = lower;
+    Audience seats = ears(1, true);
+    seats.positions[0].ear = -8.0;
+    return !holesAt(seats, {{8.0}, {high, low}}, 0.0).empty();
+  };
+  BOOST_TEST(inHole({no, yes, yes, yes}, {yes, no, yes, yes}));
+  BOOST_TEST(!inHole({yes, yes, yes, yes}, {yes, no, yes, yes})); // above the upper one's lower edge
+  BOOST_TEST(!inHole({no, yes, yes, yes}, {yes, yes, yes, yes})); // below the lower one's upper edge
+  BOOST_TEST(!inHole({no, yes, no, yes}, {yes, no, yes, yes}));
+  BOOST_TEST(!inHole({no, yes, yes, no}, {yes, no, yes, yes}));
+  BOOST_TEST(!inHole({no, yes, yes, yes}, {yes, no, no, yes}));
+  BOOST_TEST(!inHole({no, yes, yes, yes}, {yes, no, yes, no}));
+}
+
+/// Two sources, the first ear in the second one's cover alone, the second ear in both.
+BOOST_AUTO_TEST_CASE(the_most_that_is_covered_is_of_all_sources) {
+  CoverColumns columns;
+  columns.ears = 2;
+  constexpr double never = std::numeric_limits<double>::infinity();
+  columns.low = {never, 1.0, 1.0, 1.5};
+  columns.high = {-never, 2.0, 3.0, 2.5};
+  BOOST_TEST(mostCovered(columns, {3, 4}) == 7);
+}
+
+BOOST_AUTO_TEST_CASE(of_a_single_ear_all_or_nothing_is_covered) {
+  BOOST_TEST((Covered{1, 1, 1.0, 1.0, -1, -1}.percent() == 100.0));
+  BOOST_TEST((Covered{1, 0, 1.0, 0.0, 0, 0}.percent() == 0.0));
+  BOOST_TEST(std::isnan(Covered{}.percent()));
+}
+
+/// A margin of 5° inside a cover 1° wide: the sides meet in the middle, straight ahead.
+BOOST_AUTO_TEST_CASE(sides_nearer_than_the_margin_meet_ahead) {
+  const SourceDirections ahead{{1.0, 0.0, 0.0}, {0.0, 1.0, 0.0}};
+  const CoverEdges narrow{0, -10.0, 5.0, 50.0, 1.0};
+  const auto inside = insideEdges(ahead, narrow, 5.0);
+  BOOST_TEST(inside[2].x == 0.0);
+  BOOST_TEST(inside[2].y == 1.0);
+  BOOST_TEST(inside[3].x == 0.0);
+  BOOST_TEST(inside[3].y == -1.0);
+  const auto stated = insideEdges(ahead, {0, -10.0, 5.0, 50.0, 60.0}, 0.0);
+  BOOST_TEST(stated[2].x == 0.5, boost::test_tools::tolerance(1e-12));
+}
+
 /// Against trying every trim at which a stretch begins.
 BOOST_AUTO_TEST_CASE(the_most_percent_of_a_fold_is_that_of_the_best_trim) {
   Room room;

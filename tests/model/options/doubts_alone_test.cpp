@@ -93,6 +93,43 @@ BOOST_AUTO_TEST_CASE(the_farther_of_two_ends_counts_and_an_unknown_one_stays) {
   BOOST_TEST(std::isnan(ends(2.0, none).second));
 }
 
+/// 2 % of what is there: of a bar without a head nothing is in doubt of one.
+BOOST_AUTO_TEST_CASE(what_is_not_there_is_not_in_doubt) {
+  const House says = house(2.0, 0.5);
+  const auto of = [&says](const catalogue::BarType& type) {
+    return doubtsOf(says, Stack{}, type, massesOfBar({}, says, type), nullptr, {}, {}).figures;
+  };
+  BOOST_TEST(of(bar(50.0, 30.0)).head.heavier == 0.6, near(1e-12));
+  BOOST_TEST(of(bar(50.0, 30.0)).head.lighter == 0.6, near(1e-12));
+  BOOST_TEST(of(bar(50.0, std::nullopt)).head.heavier == 0.0);
+  BOOST_TEST(of(bar(50.0, std::nullopt)).head.lighter == 0.0);
+  BOOST_TEST(of(bar(50.0, std::nullopt)).frame.heavier == 1.0, near(1e-12));
+}
+
+/// Four digits, parts in per cent and lengths in millimetres.
+BOOST_AUTO_TEST_CASE(doubts_are_told_in_four_digits) {
+  const auto says = [](const char* figure, double value) {
+    return venue::HouseFigure{
+        QString::fromUtf8(figure), value, {}, QStringLiteral("test"), QStringLiteral("Edda"),
+        QDate(2027, 3, 1)};
+  };
+  const House own{
+      {says("mass-doubt", 12.3441), says("centre-doubt", 0.0567841), says("length-doubt", 0.001)}, {}, {}};
+  const catalogue::BarType type = bar(50.0, 30.0);
+  const RigDoubts doubts = doubtsOf(own, Stack{}, type, massesOfBar({}, own, type), nullptr, {}, {});
+  const auto told = [&doubts](const char* what) {
+    for (const DoubtFigure& each : doubts.sources) {
+      if (each.what == QLatin1String(what)) {
+        return each.figure.toStdString();
+      }
+    }
+    return std::string();
+  };
+  BOOST_TEST(told("masses") == "± 12.34 %");
+  BOOST_TEST(told("centres of gravity") == "± 56.78 mm");
+  BOOST_TEST(told("lengths and places") == "± 1 mm");
+}
+
 /// Each kind of doubt alone puts a setting at its unfavourable end.
 BOOST_AUTO_TEST_CASE(one_doubt_alone_is_a_doubt) {
   const auto taken = [](const RigDoubts& doubts) {

@@ -71,6 +71,25 @@ BOOST_AUTO_TEST_CASE(a_bound_on_the_trim_gives_way_to_what_the_house_asks_for) {
   BOOST_TEST(!words(0.0, 0.5).contains(QStringLiteral("hang's")));
 }
 
+/// As many whole centimetres as stand between.
+BOOST_AUTO_TEST_CASE(a_bound_comes_down_to_the_houses_own) {
+  const double house =
+      *options::House(best().snapshot.tour.house, best().snapshot.venue.house, best().snapshot.show.house)
+           .figure(QStringLiteral("least-trim"))
+           .value;
+  const auto most = [house](double above) {
+    Trial trial = best();
+    hangOf(trial).leastTrim = metres(house + above);
+    trial.snapshot.venue.leastTrim = std::nullopt;
+    const auto lever = leverOf(trial, "least-trim");
+    return lever ? lever->most.front() : -1;
+  };
+  for (const int centimetres : {1, 7, 25, 29, 50, 57, 100}) {
+    BOOST_TEST(most(0.01 * centimetres) == centimetres);
+  }
+  BOOST_TEST(most(0.258) == 25);
+}
+
 /// Lowered to what both leave: the lower one of the two stays where it is.
 BOOST_AUTO_TEST_CASE(of_two_bounds_only_what_stands_above_is_lowered) {
   Trial trial = best();
@@ -144,6 +163,7 @@ BOOST_AUTO_TEST_CASE(points_move_by_whole_centimetres) {
   BOOST_TEST(stepsAt(0.63) == 3);
   BOOST_TEST(stepsAt(0.57) == 3);
   BOOST_TEST(stepsAt(0.639) == 3);
+  BOOST_TEST(stepsAt(0.61) == 1);
   BOOST_TEST(stepsAt(0.605) == 0);
 }
 
@@ -234,6 +254,30 @@ BOOST_AUTO_TEST_CASE(one_step_short_of_it_may_be_unproven) {
   BOOST_TEST(easing(true, 0.5)->oneStepLess == Verdict::fails);
   BOOST_REQUIRE(easing(false, 0.0));
   BOOST_TEST(easing(false, 0.0)->oneStepLess == Verdict::unproven);
+}
+
+/// Of all nearer swaps the best verdict is told, wherever it stands among them.
+BOOST_AUTO_TEST_CASE(the_best_of_the_nearer_swaps_is_told) {
+  const auto less = [](const std::vector<std::optional<double>>& capacities) {
+    Lever lever;
+    lever.kind = QStringLiteral("structure");
+    for (const std::optional<double>& kn : capacities) {
+      Swap swap;
+      swap.steps = static_cast<int>(lever.swaps.size()) + 1;
+      swap.apply = [kn](Trial& trial) {
+        for (venue::Point& point : trial.snapshot.venue.points) {
+          point.capacity = kn ? std::optional(kilonewtons(*kn)) : std::nullopt;
+        }
+      };
+      lever.swaps.push_back(swap);
+    }
+    const auto easing = EasingSearch(Verdict::tight, [] {}).single(best(), lever);
+    BOOST_REQUIRE(easing);
+    return easing->oneStepLess;
+  };
+  BOOST_TEST(less({0.1, 0.1, 100.0}) == Verdict::fails);
+  BOOST_TEST(less({0.1, std::nullopt, 100.0}) == Verdict::unproven);
+  BOOST_TEST(less({std::nullopt, 0.1, 100.0}) == Verdict::unproven);
 }
 
 /// A run of all rules is dear: where there is nothing to move none is made, and a pair first asks whether the

@@ -80,6 +80,23 @@ BOOST_AUTO_TEST_CASE(another_hang_counts_as_chosen) {
   }
 }
 
+/// A hang of the same name at another show, or of another tour's show of that name, is another one.
+BOOST_AUTO_TEST_CASE(what_is_chosen_for_another_show_says_nothing_of_this_ones_hangs) {
+  Room room;
+  const auto told = [&room](const char* tour, const char* show, const char* hang) {
+    Choice choice = otherShow(room, show, {}, {});
+    choice.tour = QString::fromUtf8(tour);
+    choice.hang = QString::fromUtf8(hang);
+    room.snapshot.choices = {choice};
+    room.refresh();
+    return room.finding(stockRule).text;
+  };
+  BOOST_TEST(told("Lanternfish Parade", "Harbour night", "right").contains("right as chosen"));
+  BOOST_TEST(told("Lanternfish Parade", "another night", "right").contains("right like this one"));
+  BOOST_TEST(told("another tour", "Harbour night", "right").contains("right like this one"));
+  BOOST_TEST(told("Lanternfish Parade", "Harbour night", "centre").contains("right like this one"));
+}
+
 BOOST_AUTO_TEST_CASE(units_out_of_use_or_due_back_do_not_count) {
   for (const UnitState state : {UnitState::quarantined, UnitState::inRepair, UnitState::writtenOff}) {
     Room room;
@@ -187,6 +204,38 @@ BOOST_AUTO_TEST_CASE(until_the_last_day_away) {
   BOOST_TEST(with(QDate(2026, 4, 12)) == Verdict::tight); // three days longer than needed
   BOOST_TEST(with(QDate(2026, 4, 9)) == Verdict::tight);
   BOOST_TEST(with(QDate(2026, 4, 8)) == Verdict::fails); // due on the first days away, not the last
+}
+
+/// Four bars, two needed here and one by another show: what that takes is taken from those that stand for
+/// the margin too.
+BOOST_AUTO_TEST_CASE(another_show_takes_of_those_that_stand_longer) {
+  const auto verdict = [](int soonDue) {
+    Room room;
+    const auto own = [&room](UnitKind kind, const QString& type, const char* serial) {
+      room.snapshot.units.push_back(unitOf(QString::fromUtf8(serial), kind, type));
+      fleet::Examination done;
+      done.id = QUuid::createUuid();
+      done.serial = room.snapshot.units.back().serial;
+      done.rule = QStringLiteral("yearly ") + wordFor(kind);
+      done.date = QDate(2026, 10, 1);
+      room.snapshot.examinations.push_back(done);
+    };
+    own(UnitKind::bar, room.bar().name, "X1");
+    for (const char* serial : {"X2", "X3", "X4"}) {
+      own(UnitKind::hoist, room.hoist().name, serial);
+    }
+    for (fleet::Examination& each : room.snapshot.examinations) {
+      if (each.rule == "yearly bar" && soonDue-- > 0) {
+        each.date = QDate(2026, 4, 12); // stands through the days away, not for the margin beyond
+      }
+    }
+    room.snapshot.otherChoices = {otherShow(room, "one", QDate(2027, 4, 1), QDate(2027, 4, 3))};
+    room.refresh();
+    return room.use(examinedRule).verdict;
+  };
+  BOOST_TEST(verdict(0) == Verdict::holds);
+  BOOST_TEST(verdict(1) == Verdict::holds); // three less one for two
+  BOOST_TEST(verdict(2) == Verdict::tight); // two less one for two
 }
 
 BOOST_AUTO_TEST_CASE(the_earliest_of_the_free_ones_is_named_wherever_it_stands) {

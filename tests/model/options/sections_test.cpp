@@ -211,6 +211,64 @@ BOOST_AUTO_TEST_CASE(the_topmost_cabinet_aims_at_the_farthest_seat_within_its_co
   BOOST_TEST(aimAbove() != alone);
 }
 
+/// Each section's share is told where there are several, and only where they are weighed by their area.
+BOOST_AUTO_TEST_CASE(several_sections_are_told_one_by_one) {
+  const QString told = QStringLiteral(" By section: ");
+  Block room;
+  BOOST_TEST(!room.finding(coverRule).text.contains(told));
+  venue::Section second = balcony();
+  second.name = QStringLiteral("gallery");
+  second.frontX = metres(35);
+  room.venue().sections = {balcony(), second};
+  room.refresh();
+  BOOST_TEST(room.finding(coverRule).text.contains(told + QStringLiteral("balcony ")));
+  Room flat;
+  venue::Section side = flat.venue().sections[0];
+  side.name = QStringLiteral("side");
+  flat.venue().sections.push_back(side);
+  flat.refresh();
+  BOOST_TEST(!flat.finding(coverRule).text.contains(told));
+}
+
+/// 16 m of a straight row: 16 gaps of one metre, 17 seats; a millimetre more is a gap more.
+BOOST_AUTO_TEST_CASE(seats_stand_at_most_a_metre_apart) {
+  const auto seats = [](double width) {
+    venue::Section section = balcony();
+    section.radius = metres(0);
+    section.width = metres(width);
+    return Block(section).option.room->audience.blocks.at(0).seats;
+  };
+  BOOST_TEST(seats(16.0) == 17U);
+  BOOST_TEST(seats(16.001) == 18U);
+  BOOST_TEST(seats(15.999) == 17U);
+}
+
+/// At the first and the last trim of its stretch a seat is covered, in the last digit beyond it is not.
+BOOST_AUTO_TEST_CASE(a_seat_is_covered_up_to_the_very_ends_of_its_stretch) {
+  const Block room;
+  const Audience& audience = room.option.room->audience;
+  const CoverView view = viewOf(room.option, audience, room.settled);
+  BOOST_REQUIRE(view.sources.size() == 1U);
+  constexpr double far = std::numeric_limits<double>::infinity();
+  int there = 0;
+  int within = 0;
+  int beyond = 0;
+  for (std::size_t i = 0; i < audience.positions.size(); ++i) {
+    const TrimRange range = trimsThatCover(audience, view, view.sources.front(), i);
+    if (!holdsAny(range)) {
+      continue;
+    }
+    there += 2;
+    within += isCovered(audience, view, i, range.low) ? 1 : 0;
+    within += isCovered(audience, view, i, range.high) ? 1 : 0;
+    beyond += isCovered(audience, view, i, std::nextafter(range.low, -far)) ? 1 : 0;
+    beyond += isCovered(audience, view, i, std::nextafter(range.high, far)) ? 1 : 0;
+  }
+  BOOST_TEST(there > 100);
+  BOOST_TEST(within == there);
+  BOOST_TEST(beyond == 0);
+}
+
 BOOST_AUTO_TEST_CASE(a_hole_between_main_and_downfill_is_named) {
   venue::Section floor = balcony();
   floor.name = QStringLiteral("floor");

@@ -268,6 +268,45 @@ BOOST_AUTO_TEST_CASE(a_choice_knows_whether_others_put_the_same_there) {
   BOOST_TEST(!same(nobody, doubted));
 }
 
+/// Right comes to hang from left's own point, which is on no structure: it was not listed then, and is now.
+BOOST_AUTO_TEST_CASE(a_point_that_another_hang_has_come_to_use_is_not_the_same) {
+  Snapshot show = testing::harbourShow();
+  show.venue.zones.clear();
+  for (venue::Point& each : show.venue.points) {
+    each.zone.clear();
+  }
+  Choice own = chosen(left, {loaded("L1", 3.0, 4.0), loaded("L2", 2.0, 2.5)});
+  own.key.points = {QStringLiteral("L1"), QStringLiteral("L2")};
+  const auto with = [&](const char* point) {
+    Snapshot other = show;
+    other.choices = {chosen(right, {loaded(point, 1.0, 1.0)})};
+    return otherHangs(other, left);
+  };
+  BOOST_TEST(sameFromOthers(show, own, with("R1"), with("R1")));
+  BOOST_TEST(!sameFromOthers(show, own, with("R1"), with("L1")));
+  BOOST_TEST(!sameFromOthers(show, own, with("L1"), with("R1")));
+  BOOST_TEST(!sameFromOthers(show, own, with("L1"), with("L2")));
+}
+
+/// Of one point it is not known what the choice puts there; on the other's structure that says nothing.
+BOOST_AUTO_TEST_CASE(what_one_point_carries_says_nothing_of_another_structure) {
+  Snapshot show = testing::harbourShow();
+  show.show.hangs[1].mirrors.clear();
+  BOOST_REQUIRE(show.venue.zones.size() > 1U);
+  for (venue::Point& each : show.venue.points) {
+    each.zone = show.venue.zones[each.name == QStringLiteral("L2") ? 1 : 0].name;
+  }
+  Choice own = chosen(left, {loaded("L1", 3.0, 4.0)});
+  own.key.points = {QStringLiteral("L1"), QStringLiteral("L2")};
+  const auto with = [&](double kn) {
+    Snapshot other = show;
+    other.choices = {chosen(right, {loaded("R1", kn, kn)})};
+    return otherHangs(other, left);
+  };
+  BOOST_TEST(sameFromOthers(show, own, with(1.0), with(1.0)));
+  BOOST_TEST(!sameFromOthers(show, own, with(1.0), with(1.5)));
+}
+
 /// What hangs from a bridle loads the bridle's points.
 BOOST_AUTO_TEST_CASE(a_bridle_stands_for_its_points) {
   Snapshot show = testing::harbourShow();
