@@ -386,4 +386,35 @@ BOOST_AUTO_TEST_CASE(the_secondary_steel_weighs_on_its_point) {
   BOOST_TEST((of(open, "point-load").verdict == Verdict::unproven));
 }
 
+/// Nothing is in doubt here and no chain leans: at every step both picks carry the mass, a point what gear
+/// hangs above its pick besides, and every unfavourable end is the figure itself.
+BOOST_AUTO_TEST_CASE(each_step_of_the_build_tells_what_picks_hoists_and_points_carry) {
+  const Option& option = chosen().option;
+  BOOST_REQUIRE(option.build.size() > 2U);
+  BOOST_REQUIRE(option.points.size() == 2U);
+  const options::StepLoads& set = option.build.back();
+  for (const options::StepLoads& step : option.build) {
+    BOOST_REQUIRE(step.picks.size() == 2U);
+    double most = 0.0;
+    for (std::size_t pick = 0; pick < 2; ++pick) {
+      const options::StepPick& here = step.picks[pick];
+      most += here.mostKn;
+      BOOST_TEST(here.worstLeastKn == here.leastKn, near(1e-9));
+      BOOST_TEST(here.worstMostKn == here.mostKn, near(1e-9));
+      BOOST_TEST(here.worstHoistKn == here.hoistKn, near(1e-9));
+      BOOST_TEST(here.worstPointKn == here.pointKn, near(1e-9));
+      BOOST_TEST(here.leastKn == here.mostKn, near(0.2)); // they share it evenly, but for pan
+      BOOST_TEST(here.pointKn - here.mostKn == set.picks[pick].pointKn - set.picks[pick].mostKn, near(1e-6));
+      BOOST_TEST(here.hoistKn - here.mostKn == set.picks[pick].hoistKn - set.picks[pick].mostKn, near(1e-6));
+      BOOST_TEST(here.hoistKn >= here.mostKn);
+      BOOST_TEST(here.pointKn > here.hoistKn);
+    }
+    if (step.stage != QStringLiteral("aiming")) { // on the way each has its most at a moment of its own
+      BOOST_TEST(most == step.massKg * 9.80665e-3, near(1e-3));
+    }
+  }
+  BOOST_TEST(set.picks[0].pointKn == option.points[0].staticKn, near(1e-6));
+  BOOST_TEST(set.picks[1].pointKn == option.points[1].staticKn, near(1e-6));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
