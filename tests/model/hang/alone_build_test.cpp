@@ -4,6 +4,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -12,6 +13,7 @@
 #include "hang/build_loads.h"
 #include "hang/chain.h"
 #include "hang/changes.h"
+#include "hang/doubt.h"
 #include "hang/doubt_joints.h"
 #include "hang/solve.h"
 #include "quantity/quantity.h"
@@ -148,6 +150,44 @@ BOOST_AUTO_TEST_CASE(aBarMayWeighNothingAndNotLess) {
   BOOST_TEST(told(150.0) == 1);
 }
 
+/// Three alike but for their centres: whichever is missing, or it and the one above it, is told by its place,
+/// the uppermost too.
+BOOST_AUTO_TEST_CASE(eachCabinetAndEachPairMayBeMissing) {
+  Hang taken = oneCabinet({-0.1, -0.3}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  taken.stack[0].nextPin = Vec2{0.0, -0.5};
+  taken.stack.resize(3, taken.stack[0]);
+  taken.stack[1].cg.x = -0.3;
+  taken.stack[2].cg.x = -0.5;
+  for (int element = 1; element <= 3; ++element) {
+    for (int count = 1; count <= std::min(element, 2); ++count) {
+      Hang really = taken;
+      really.stack.erase(really.stack.begin() + (element - count), really.stack.begin() + element);
+      const Statics statics = solve(really);
+      const std::array<double, 2> readings{statics.pickLoads[0].load, statics.pickLoads[1].load};
+      const std::vector<Change> changes = singleChanges(taken, readings);
+      const auto found = std::ranges::find_if(changes, [&](const Change& each) {
+        return each.kind == ChangeKind::missing && each.count == count;
+      });
+      BOOST_TEST_REQUIRE((found != changes.end()));
+      BOOST_TEST(found->element == element);
+      BOOST_TEST(missOf(*found, readings, 2) < 1e-6);
+    }
+  }
+}
+
+/// A quarter of a kilogram at the pin and as much 1 m below: centred 0.5 m below.
+BOOST_AUTO_TEST_CASE(whatWeighsLessThanAKilogramHasItsCentreToo) {
+  Hang hang = oneCabinet({0.0, -1.0}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  hang.stack[0].mass = 0.25;
+  hang.bar.frameMass = 0.25;
+  Doubts doubts;
+  doubts.stack.resize(1);
+  HangShapes shapes(hang, doubts);
+  BOOST_TEST(shapes.shut().hanging.mass.high == 0.5);
+  BOOST_TEST(shapes.shut().hanging.centre.z.low == -0.5, near(1e-12));
+  BOOST_TEST(shapes.shut().hanging.centre.z.high == -0.5, near(1e-12));
+}
+
 /// On one pick the one cell tells all: what stands for the other is not read.
 BOOST_AUTO_TEST_CASE(onOnePickOneCellIsRead) {
   Hang hang = oneCabinet({-0.4, -0.3}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
@@ -194,6 +234,35 @@ BOOST_AUTO_TEST_CASE(whereNothingOpensTheStaticsTellAll) {
   const Statics statics = carried(seatedHang());
   BOOST_TEST(statics.joints.size() == 2U);
   BOOST_TEST(statics.chain.has_value());
+}
+
+/// 50 kg straight under two pins 0.5 m apart, and under it a pivot with 100 kg whose centre is 0.5 m from its
+/// pin, 10° behind straight up. Swung by hand to the end of its travel, 10° further back, it turns the pins
+/// with 100 g · 0.5 sin 20° ÷ 0.5 m. A tenth heavier it does so with a tenth more.
+BOOST_AUTO_TEST_CASE(apivotSwungByHandGoesToTheEndOfItsTravel) {
+  Hang hang = oneCabinet({0.0, -0.3}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  hang.stack[0].mass = 50.0;
+  hang.stack[0].nextPin = Vec2{0.0, -0.6};
+  hang.stack.push_back(hang.stack[0]);
+  Element& lower = hang.stack[1];
+  lower.mass = 100.0;
+  lower.cg = 0.5 * Vec2{-std::sin(toRadians(10.0)), std::cos(toRadians(10.0))};
+  lower.chainEye = Vec2{-0.5, -0.2};
+  lower.joint = Pivot{{0.0, 10.0}};
+  hang.bar.chainAnchor = Vec2{-0.5, 0.3};
+  hang.chain = Chain{0.01, lengthAt(pivotTriangle(hang.bar, hang.stack, 2), 5.0) - 0.01, 1, 2};
+  const Statics statics = solve(hang);
+  const BuildWorst stated = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  const double byHand = (75.0 + 100.0 * std::sin(toRadians(20.0))) * standardGravity;
+  BOOST_TEST(stated.carried.joints[0].most.pins[1] == byHand, near(1e-9));
+  Doubts doubts;
+  doubts.stack.resize(2);
+  doubts.stack[0].heavier = 5.0;
+  doubts.stack[1].heavier = 10.0;
+  const Unfavourable worst = unfavourable(hang, statics, stated, doubts);
+  BOOST_TEST_REQUIRE(worst.bounded);
+  BOOST_TEST(worst.build.carried.joints[0].most.pins[1] >= 1.1 * byHand * (1.0 - 1e-9));
+  BOOST_TEST(worst.build.carried.joints[0].most.pins[1] <= 1.2 * byHand);
 }
 
 /// A chain whose line passes through a joint's pin asks nothing for that joint; with an anchor in doubt it

@@ -209,20 +209,23 @@ BOOST_AUTO_TEST_CASE(nothingIsWorstNowhere) {
   BOOST_TEST(worst.chainAt.cabinets == 3);
 }
 
-/// Up to a thousand tonnes, 2 m below picks 1 m apart: for a tenth more than half of it the centre goes 0.1 m
-/// aside, with the tangent 0.05.
+/// Up to a thousand tonnes: the rise that gives a share gives it back, whatever rounding leaves of the
+/// weight.
 BOOST_AUTO_TEST_CASE(howHeavyItIsDoesNotDecideWhetherARiseIsFound) {
   Bar bar;
-  bar.picks = SidePair{1.0, 0.0, {}, {}, {}, {}};
+  bar.picks = ForeAftPair{{0.5, 0.0}, {-0.5, 0.1}};
   Statics statics;
-  statics.cg = {0.0, 0.0, -2.0};
+  statics.tiltDeg = 7.3;
+  statics.cg = {-0.4, 0.0, -0.8};
   for (const double mass : {1e-3, 1.0, 1e3, 1e6}) {
     statics.mass = mass;
     for (int hundredths = 40; hundredths <= 60; ++hundredths) {
-      const auto rise = riseForShare(bar, statics, 0.01 * hundredths);
+      const double share = 0.01 * hundredths;
+      const auto rise = riseForShare(bar, statics, share);
       BOOST_TEST_REQUIRE(rise.has_value());
-      const double tangent = 0.5 * (0.01 * hundredths - 0.5);
-      BOOST_TEST(std::abs(*rise - tangent / std::sqrt(1.0 + tangent * tangent)) < 1e-12);
+      const auto there = unevenBy(bar, statics, *rise);
+      BOOST_TEST_REQUIRE(there.has_value());
+      BOOST_TEST(there->loads[0] == share * mass * standardGravity, near(1e-9));
     }
   }
 }
@@ -235,6 +238,20 @@ BOOST_AUTO_TEST_CASE(aGustOverNextToNothing) {
   const Pushed told =
       inGust(hang.stack, 0, statics, armsOf(hang.stack, 0, layOut(hang, statics), {0.0, {0.0}}), {{}}, 1.0);
   BOOST_TEST(told.joints[0].most.pinForces[0] == 0.5 * 1.5 * 0.01 * standardGravity, near(1e-9));
+}
+
+/// What hangs below the chain's eye takes nothing off the chain's arms, however far off its places may be.
+BOOST_AUTO_TEST_CASE(whatHangsBelowTheEyeIsNoneOfTheChains) {
+  Hang hang = oneCabinet({-0.4, -0.3}, Seated{0.0, {-0.8, 0.0}, 5.0});
+  hang.stack[0].nextPin = Vec2{0.0, -0.6};
+  hang.stack.push_back(hang.stack[0]);
+  hang.stack[0].chainEye = Vec2{-0.8, 0.0};
+  hang.bar.chainAnchor = Vec2{-0.8, 0.5};
+  hang.chain = Chain{0.05, 0.0, 10, 1};
+  const Layout layout = layOut(hang, solve(hang));
+  BOOST_TEST(armsOf(hang.stack, 1, layout, {0.0, {0.0, 0.1}})[0].closing == 0.8, near(1e-12));
+  BOOST_TEST(armsOf(hang.stack, 1, layout, {0.0, {0.1, 0.0}})[0].closing == 0.8 - 0.2 * std::numbers::sqrt2,
+             near(1e-12));
 }
 
 /// 100 g, centre 0.4 m and chain 0.8 m behind the middle of two pins: alone the chain would carry half of it,
@@ -262,6 +279,23 @@ BOOST_AUTO_TEST_CASE(whatIsNotPossibleAsAssembledStillStands) {
   hang.stack[0].mass = -1.0;
   BOOST_CHECK_EXCEPTION(standing(hang), Error,
                         [](const Error& error) { return error.trouble() == Trouble::badInput; });
+}
+
+/// A chain as long as it is at the joint's stop, but for what rounding leaves: the joint comes to rest there,
+/// whichever of the two holds it.
+BOOST_AUTO_TEST_CASE(aChainThatIsTautJustAtTheStopComesToRest) {
+  Hang hang = oneCabinet({-0.4, -0.3}, Seated{0.0, {-0.8, 0.0}, 4.0});
+  hang.bar.chainAnchor = Vec2{-0.8, 0.5};
+  hang.stack[0].chainEye = Vec2{-0.8, 0.0};
+  const Vec2 eye = turnBy(toRadians(4.0))(*hang.stack[0].chainEye);
+  const double there = length(*hang.bar.chainAnchor - eye);
+  for (int step = -60; step <= 60; ++step) {
+    hang.chain = Chain{0.01, there - 0.01 + 1e-13 * step, 1, 1};
+    const Settled settled = settle(hang);
+    BOOST_TEST(std::abs(settled.joints[0].openDeg - 4.0) < 1e-8, "step " << step);
+    BOOST_TEST(settled.chain->least >= 0.0);
+    BOOST_TEST(settled.chain->most <= 100.0 * standardGravity);
+  }
 }
 
 /// A pivot that nothing but rounding turns away from its chain, its centre at its pin: any touch moves it. A
