@@ -8,9 +8,11 @@
 
 #include "options/bridle_pick.h"
 #include "options/carriers.h"
+#include "options/loads.h"
 #include "options/weight_limits.h"
 #include "options/working_limit.h"
 #include "print.h"
+#include "room_fixture.h"
 
 using namespace hangbook;
 using namespace hangbook::options;
@@ -201,6 +203,65 @@ BOOST_AUTO_TEST_CASE(how_far_an_apex_moves_needs_every_legs_stretch_and_a_load) 
     pick.legs[1].stretch = stretch;
     BOOST_TEST(std::isnan(pick.shiftUnder(8000.0)), stretch);
   }
+}
+
+/// 3-4-5 again, of a pick that carries 5 N as set and 10 N on the way: 1 mm a newton in each leg is 5/4 of
+/// that times 5/8 of the load at the apex.
+BOOST_AUTO_TEST_CASE(the_apex_is_told_where_the_most_moves_it) {
+  venue::Point front;
+  front.x = metres(3.0);
+  front.z = metres(4.0);
+  venue::Point rear = front;
+  rear.x = metres(-3.0);
+  const Snapshot snapshot;
+  Legs legs;
+  legs.option.snapshot = &snapshot;
+  BridledPick& pick = legs.add(2, 5.0, 5.0);
+  pick.legs[0].point = &front;
+  pick.legs[1].point = &rear;
+  for (BridleLeg& leg : pick.legs) {
+    leg.length = 5.0;
+    leg.stretch = 1e-3;
+  }
+  legs.settled.build.most[0] = 10.0;
+  const QString text = bridleRule.explain(legs.option, &legs.settled, 8.0, legs.use()).text;
+  BOOST_TEST(text.contains(QStringLiteral("; the load moves the apex 8 mm.")), text.toStdString());
+}
+
+/// Points 1 m apart, picks 1.2 m: the chain leans out by 0.1 m over its height, and pulls the legs that way.
+BOOST_AUTO_TEST_CASE(a_leaning_chain_pulls_legs_away_from_the_other_point) {
+  hangbook::testing::Room room;
+  auto limits = std::make_shared<WeightLimits>();
+  limits->spacing = 1.0;
+  limits->hoistBody = limits->hoistChain = limits->rigging = 0.0;
+  room.option.weight = limits;
+  room.settled.layout.picks.at(0).y += 0.1;
+  room.settled.layout.picks.at(1).y -= 0.1;
+  room.settled.statics.pickLoads[0].load = room.settled.build.most[0] = 1000.0;
+  venue::Point front = room.venue().points[0];
+  front.x = metres(3.0);
+  venue::Point rear = front;
+  rear.x = metres(-3.0);
+  auto pick = std::make_shared<BridledPick>();
+  for (const venue::Point* point : {&front, &rear}) {
+    BridleLeg leg;
+    leg.point = point;
+    leg.length = 5.0;
+    leg.weight = 0.0;
+    pick->legs.push_back(leg);
+  }
+  room.option.bridles = {pick, nullptr};
+  const auto forces = [&] { return legForces(room.option, room.settled, 8.0, 0, true); };
+  const double height = heightOver(room.option, room.settled, 8.0, 0);
+  BOOST_REQUIRE(height > 1.0);
+  BOOST_REQUIRE(forces().size() == 2U);
+  const hang::Vec3 sum = forces()[0].onPoint + forces()[1].onPoint;
+  BOOST_TEST(std::abs(sum.x) < 1e-6);
+  BOOST_TEST(sum.y == 1000.0 * 0.1 / height, near(1e-6));
+  BOOST_TEST(sum.z == -1000.0, near(1e-6));
+  // Over one point in plan nothing says which way it leans.
+  room.venue().points[1].y = room.venue().points[0].y;
+  BOOST_TEST(forces().empty());
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -280,6 +280,43 @@ BOOST_AUTO_TEST_CASE(the_best_of_the_nearer_swaps_is_told) {
   BOOST_TEST(less({std::nullopt, 0.1, 100.0}) == Verdict::unproven);
 }
 
+/// Low steel and weak points at once: a swap for the one, and with it the nearest points for the other.
+BOOST_AUTO_TEST_CASE(two_swaps_make_a_pair) {
+  Trial base = best();
+  base.setting.reset(); // with one of its own nothing is swapped
+  houseSays(base.snapshot, "cover-share", 5.0);
+  const std::optional<Length> steel = base.snapshot.venue.lowSteel;
+  base.snapshot.venue.lowSteel = metres(8);
+  std::vector<venue::Point> others;
+  for (venue::Point& point : base.snapshot.venue.points) {
+    if (base.key.points.contains(point.name)) {
+      others.push_back(point);
+      others.back().name += QStringLiteral(" beside");
+      others.back().x = metres(inMetres(point.x) + 0.25);
+    }
+    point.capacity = kilonewtons(0.1);
+  }
+  auto& points = base.snapshot.venue.points;
+  points.insert(points.end(), others.begin(), others.end());
+  Lever one;
+  one.kind = QStringLiteral("steel");
+  Swap swap;
+  swap.apply = [steel](Trial& trial) { trial.snapshot.venue.lowSteel = steel; };
+  swap.change.words = QStringLiteral("higher");
+  one.swaps = {swap};
+  const auto other = leverOf(base, "points");
+  BOOST_REQUIRE(other);
+  BOOST_REQUIRE(!other->swaps.empty());
+  EasingSearch search(Verdict::tight, [] {});
+  BOOST_TEST(!search.single(base, one));
+  const auto easing = search.pair(base, one, *other);
+  BOOST_REQUIRE(easing);
+  BOOST_REQUIRE(easing->changes.size() == 2U);
+  BOOST_TEST(easing->changes[0].words.toStdString() == "higher");
+  BOOST_TEST(easing->changes[1].kind.toStdString() == "points");
+  BOOST_TEST(easing->verdict <= Verdict::tight);
+}
+
 /// A run of all rules is dear: where there is nothing to move none is made, and a pair first asks whether the
 /// most of the other would do at all.
 BOOST_AUTO_TEST_CASE(no_run_more_than_it_takes) {
