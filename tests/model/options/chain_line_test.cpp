@@ -149,6 +149,11 @@ BOOST_AUTO_TEST_CASE(the_worst_step_of_the_build_counts) {
   BOOST_TEST(line.verdict() == Verdict::tight);
   line.settled.build.carried.chain = 10001.0;
   BOOST_TEST(line.verdict() == Verdict::fails);
+  line.settled.statics.chain->most = 10000.0; // and however little more it is
+  line.settled.build.carried.chain = 10000.0;
+  BOOST_TEST(line.verdict() == Verdict::tight);
+  line.settled.build.carried.chain = 10000.05;
+  BOOST_TEST(line.verdict() == Verdict::fails);
   line.settled.build.carried = {}; // nobody has worked it out
   BOOST_TEST(line.verdict() == Verdict::unproven);
 }

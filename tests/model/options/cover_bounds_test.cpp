@@ -176,6 +176,7 @@ BOOST_AUTO_TEST_CASE(at_one_trim_only) {
   const auto one = stretchesThatCoverShare(ears(1), columnsOf({{2.0, 2.0}}), 100.0);
   BOOST_REQUIRE(one.size() == 1U);
   BOOST_TEST(one[0].low == 2.0);
+  BOOST_TEST(stretchesThatCoverShare(ears(1), columnsOf({{2.0, 1.0}}), 100.0).empty()); // at no trim
 }
 
 BOOST_AUTO_TEST_CASE(of_stretches_as_wide_the_lowest) {

@@ -92,6 +92,9 @@ BOOST_AUTO_TEST_CASE(a_seat_on_the_line_of_a_narrow_cabinet_is_within_it) {
   const AudiencePosition right = ear(5.0, -40.0, -40.0, 6.0);
   BOOST_TEST(aimOver(room, {left, ahead, right}, true) == aimOver(room, {ahead}, true));
   BOOST_TEST(aimOver(room, {left, ahead}, true) != aimOver(room, {left}, true));
+  const AudiencePosition farther = ear(5.0, 60.0, 60.0, 3.0); // none within: then the farthest of all
+  BOOST_TEST(aimOver(room, {left, farther, right}, true) == aimOver(room, {farther}, true));
+  BOOST_TEST(aimOver(room, {farther}, true) != aimOver(room, {left}, true));
   const auto wide = [&](const std::vector<AudiencePosition>& ears) { // 45° to either side
     return aimAboveWantedDeg(withEars(room, ears, true, 90.0), room.settled, 8.0);
   };

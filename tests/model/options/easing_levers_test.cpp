@@ -88,6 +88,7 @@ BOOST_AUTO_TEST_CASE(a_bound_comes_down_to_the_houses_own) {
     BOOST_TEST(most(0.01 * centimetres) == centimetres);
   }
   BOOST_TEST(most(0.258) == 25);
+  BOOST_TEST(most(0.25 - 5e-8) == 24);
 }
 
 /// Lowered to what both leave: the lower one of the two stays where it is.
@@ -315,6 +316,36 @@ BOOST_AUTO_TEST_CASE(two_swaps_make_a_pair) {
   BOOST_TEST(easing->changes[0].words.toStdString() == "higher");
   BOOST_TEST(easing->changes[1].kind.toStdString() == "points");
   BOOST_TEST(easing->verdict <= Verdict::tight);
+}
+
+/// The first lever of all, other points, is tried with those behind it as each other one is.
+BOOST_AUTO_TEST_CASE(the_first_lever_has_its_pairs_too) {
+  Snapshot snapshot = smallHarbourShow();
+  for (catalogue::BarType& bar : snapshot.catalogue.bars) {
+    bar.tiltStep = degrees(4);
+  }
+  const Option found = decide(snapshot, QStringLiteral("left")).hangs.front().options.front();
+  snapshot.venue.lowSteel = metres(8);
+  std::vector<venue::Point> others;
+  for (venue::Point& point : snapshot.venue.points) {
+    if (found.key.points.contains(point.name)) {
+      others.push_back(point);
+      others.back().name += QStringLiteral(" beside");
+      others.back().x = metres(inMetres(point.x) + 0.25);
+    }
+    point.capacity = kilonewtons(0.1);
+  }
+  snapshot.venue.points.insert(snapshot.venue.points.end(), others.begin(), others.end());
+  const Trial trial{snapshot, found.key, std::nullopt};
+  BOOST_REQUIRE((leversFor(trial).front().kind == QStringLiteral("points")));
+  const Option failing = decideOnly(snapshot, found.id, QStringLiteral("left")).hangs.front().options.front();
+  BOOST_REQUIRE(failing.verdict == Verdict::fails);
+  const Easings easings = easingsOf(snapshot, failing);
+  BOOST_TEST(easings.singles.empty());
+  BOOST_TEST(std::ranges::any_of(easings.pairs, [](const Easing& easing) {
+    return easing.changes[0].kind == QStringLiteral("points") &&
+           easing.changes[1].kind == QStringLiteral("low-steel");
+  }));
 }
 
 /// A run of all rules is dear: where there is nothing to move none is made, and a pair first asks whether the
