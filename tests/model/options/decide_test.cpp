@@ -238,4 +238,53 @@ BOOST_AUTO_TEST_CASE(cancelAndProgress) {
   BOOST_CHECK_THROW(options::decide(snapshot, QStringLiteral("middle")), Error);
 }
 
+/// How far feet can open is not stated, and some settings of a stack open them, others do not. Where one of
+/// the others holds it is told; where all of those fail, one that opens may yet hold: that is unproven, not
+/// failing.
+BOOST_AUTO_TEST_CASE(where_some_settings_are_not_known_the_others_failing_proves_nothing) {
+  const auto onFeet = [](double capacityKn, std::optional<Angle> opensTo) {
+    options::Snapshot snapshot = testing::harbourShow();
+    for (catalogue::StackingTable& table : snapshot.catalogue.tables) {
+      for (catalogue::Join& join : table.joins) {
+        if (join.kind == catalogue::JointKind::seated) {
+          join.opensTo = opensTo;
+        }
+      }
+    }
+    for (venue::Point& point : snapshot.venue.points) {
+      point.capacity = kilonewtons(capacityKn);
+    }
+    for (calendar::Hang& hang : snapshot.show.hangs) {
+      hang.tables = {QStringLiteral("on feet")};
+    }
+    for (catalogue::CabinetType& each : snapshot.catalogue.cabinets) {
+      if (each.name == QStringLiteral("small")) { // before its feet: only some tilts open them
+        each.centreOfGravity->x = metres(0.15);
+      }
+    }
+    snapshot.tour.house.push_back(
+        {QStringLiteral("cover-share"), 0.0, {}, {}, QStringLiteral("Edda"), snapshot.today});
+    std::map<QString, Option> found;
+    const options::ShowOptions all = options::decide(snapshot, QStringLiteral("left"));
+    for (const Option& option : all.hangs[0].options) {
+      found.emplace(option.id, option);
+    }
+    return found;
+  };
+  const auto strong = onFeet(50.0, std::nullopt);
+  int partly = 0;
+  int whole = 0;
+  for (const auto& [id, weak] : onFeet(0.1, std::nullopt)) {
+    if (strong.at(id).setting) {
+      BOOST_TEST((weak.verdict == (weak.setting ? Verdict::fails : Verdict::unproven)));
+      ++(weak.setting ? whole : partly);
+    }
+  }
+  BOOST_TEST(partly > 0);
+  BOOST_TEST(whole > 0);                                   // no setting of these opens anything
+  for (const auto& [id, weak] : onFeet(0.1, degrees(0))) { // stated: each is known to fail
+    BOOST_TEST((weak.verdict == Verdict::fails));
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
