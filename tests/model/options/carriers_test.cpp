@@ -259,12 +259,20 @@ BOOST_AUTO_TEST_CASE(a_leaning_chain_pulls_legs_away_from_the_other_point) {
   BOOST_TEST(std::abs(sum.x) < 1e-6);
   BOOST_TEST(sum.y == 1000.0 * 0.1 / height, near(1e-6));
   BOOST_TEST(sum.z == -1000.0, near(1e-6));
+  Case plain = room.option; // the same chain straight from the point
+  catalogue::PickArrangement pair;
+  pair.picks = catalogue::Picks::sidePair;
+  plain.arrangement = &pair;
+  findCarriers({}, plain);
+  const auto sideways = [&] { return pointResult(plain, room.settled, 8.0, 0, true).horizontalKn; };
+  BOOST_TEST(sideways() == 0.1 / height, near(1e-6));
   // A pick as high as its point, or above it: how hard it pulls sideways is not known.
   room.settled.layout.picks.at(0).z += height + 0.5;
   BOOST_TEST(forces().empty());
   room.settled.layout.picks.at(0).z = 0.0;
   room.settled.layout.picks.at(0).z = heightOver(room.option, room.settled, 8.0, 0);
   BOOST_REQUIRE(heightOver(room.option, room.settled, 8.0, 0) == 0.0);
+  BOOST_TEST(std::isnan(sideways()));
   BOOST_TEST(forces().empty());
   room.settled.layout.picks.at(0).z -= height;
   BOOST_REQUIRE(forces().size() == 2U);
