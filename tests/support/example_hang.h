@@ -45,4 +45,18 @@ inline hang::Hang seatedHang() {
   return hang;
 }
 
+/// 100 kg on a frame that its two hoists keep level, its pin 0.5 m below and midway between the picks.
+inline hang::Hang oneCabinet(hang::Vec2 cg, const hang::Joint& joint) {
+  hang::Hang made;
+  made.bar.picks = hang::ForeAftPair{{0.5, 0.5}, {-0.5, 0.5}};
+  made.set.tiltDeg = 0.0;
+  hang::Element element;
+  element.mass = 100.0;
+  element.cg = cg;
+  element.outline = {{0.5, 0.0}, {0.5, -0.6}, {-0.8, -0.6}, {-0.8, 0.0}};
+  element.joint = joint;
+  made.stack = {element};
+  return made;
+}
+
 } // namespace hangbook::testing

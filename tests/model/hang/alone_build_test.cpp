@@ -22,25 +22,12 @@
 using namespace hangbook;
 using namespace hangbook::hang;
 using hangbook::testing::exampleHang;
+using hangbook::testing::oneCabinet;
 using hangbook::testing::seatedHang;
 
 namespace {
 
 const auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
-
-/// 100 kg on a frame that its two hoists keep level, its pin 0.5 m below and midway between the picks.
-Hang oneCabinet(Vec2 cg, const Joint& joint) {
-  Hang made;
-  made.bar.picks = ForeAftPair{{0.5, 0.5}, {-0.5, 0.5}};
-  made.set.tiltDeg = 0.0;
-  Element element;
-  element.mass = 100.0;
-  element.cg = cg;
-  element.outline = {{0.5, 0.0}, {0.5, -0.6}, {-0.8, -0.6}, {-0.8, 0.0}};
-  element.joint = joint;
-  made.stack = {element};
-  return made;
-}
 
 /// On two picks side by side, not panned: each carries half whatever the shape. Its centre behind the pin
 /// opens a joint of which nobody has stated how far it opens.

@@ -30,24 +30,11 @@ using namespace hangbook;
 using namespace hangbook::hang;
 using hangbook::testing::exampleHang;
 using hangbook::testing::legsTo;
+using hangbook::testing::oneCabinet;
 
 namespace {
 
 const auto near = [](double tolerance) { return boost::test_tools::tolerance(tolerance); };
-
-/// 100 kg on a frame that its two hoists keep level, its pin 0.5 m below and midway between the picks.
-Hang oneCabinet(Vec2 cg, const Joint& joint) {
-  Hang made;
-  made.bar.picks = ForeAftPair{{0.5, 0.5}, {-0.5, 0.5}};
-  made.set.tiltDeg = 0.0;
-  Element element;
-  element.mass = 100.0;
-  element.cg = cg;
-  element.outline = {{0.5, 0.0}, {0.5, -0.6}, {-0.8, -0.6}, {-0.8, 0.0}};
-  element.joint = joint;
-  made.stack = {element};
-  return made;
-}
 
 bool settlesNowhere(const Hang& hang) {
   try {

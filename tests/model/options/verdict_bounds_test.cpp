@@ -121,26 +121,29 @@ BOOST_AUTO_TEST_CASE(of_two_uses_the_worse) {
   BOOST_TEST(worseOf(more, holds).value == 9.5);
 }
 
-/// Other hangs and other departments load a zone on the basis that its capacity is stated on.
-BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
+/// A zone under both points of a pair, of 90 kN, which others load too.
+struct Zoned {
   Room room;
-  findCarriers({}, room.option);
-  const auto stated = weightLimits(room.option);
-  room.option.weight = stated;
-  const catalogue::PickArrangement picks;
-  room.option.arrangement = &picks;
+  catalogue::PickArrangement picks;
   catalogue::Join pinned;
-  pinned.kind = catalogue::JointKind::pinned;
-  room.option.joins.assign(room.option.cabinets.size(), &pinned);
-  const WindForce wind = windForce(room.option, room.settled);
-  const auto loadOf = [&](catalogue::Basis basis, double hangsAtRest, double hangsDynamic, double others,
-                          bool inGust = false) {
-    WeightLimits limits = *stated;
+  WeightLimits limits;
+
+  Zoned() {
+    findCarriers({}, room.option);
+    limits = *weightLimits(room.option);
+    room.option.weight = std::make_shared<WeightLimits>(limits);
+    room.option.arrangement = &picks;
+    pinned.kind = catalogue::JointKind::pinned;
+    room.option.joins.assign(room.option.cabinets.size(), &pinned);
     limits.dynamic.value = 1.5;
     limits.spacing = 1.0; // points as far apart as the picks
     limits.hoistBody = 500.0;
     limits.hoistChain = 300.0;
     limits.rigging = 200.0;
+    limits.zonesUnknown.clear();
+    limits.pointsHaveSource = true;
+  }
+  Case with(catalogue::Basis basis, double hangsAtRest, double hangsDynamic, double others) const {
     ZoneLoad zone;
     zone.capacity = 90000.0;
     zone.times = {1, 1};
@@ -148,64 +151,49 @@ BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
     zone.otherHangsAtRest = hangsAtRest;
     zone.otherHangsDynamic = hangsDynamic;
     zone.others = others;
-    limits.zones = {zone};
-    limits.zonesUnknown.clear();
-    limits.pointsHaveSource = true;
+    WeightLimits zoned = limits;
+    zoned.zones = {zone};
     Case option = room.option;
-    option.weight = std::make_shared<WeightLimits>(limits);
-    if (!inGust) {
-      return zoneLoadRule.evaluate(option, &room.settled, 8.0).value;
-    }
+    option.weight = std::make_shared<WeightLimits>(zoned);
+    return option;
+  }
+  Use still(catalogue::Basis basis, double hangsAtRest, double hangsDynamic, double others) const {
+    return zoneLoadRule.evaluate(with(basis, hangsAtRest, hangsDynamic, others), &room.settled, 8.0);
+  }
+  Use inGust(catalogue::Basis basis, double hangsAtRest, double hangsDynamic, double others) const {
+    const WindForce wind = windForce(room.option, room.settled);
+    const Case option = with(basis, hangsAtRest, hangsDynamic, others);
     const auto uses = InGust(option, room.settled, 8.0, wind, 50.0).uses();
-    return std::ranges::find(uses, WindLimit::zone, &WindUse::limit)->use.value;
-  };
-  const double own = loadOf(catalogue::Basis::atRest, 0.0, 0.0, 0.0);
+    return std::ranges::find(uses, WindLimit::zone, &WindUse::limit)->use;
+  }
+};
+
+/// Other hangs and other departments load a zone on the basis that its capacity is stated on.
+BOOST_AUTO_TEST_CASE(a_zone_carries_what_all_put_onto_it) {
+  using enum catalogue::Basis;
+  const Zoned zone;
+  const double own = zone.still(atRest, 0.0, 0.0, 0.0).value;
   BOOST_TEST_REQUIRE(own > 1.0);
   const auto close = boost::test_tools::tolerance(1e-12);
-  BOOST_TEST(loadOf(catalogue::Basis::atRest, 2000.0, 0.0, 0.0) == own + 2.0, close);
-  BOOST_TEST(loadOf(catalogue::Basis::atRest, 2000.0, 3000.0, 700.0) == own + 2.7, close);
-  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 0.0, 0.0, 0.0) == 1.5 * own, close);
-  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 2000.0, 3000.0, 700.0) == 1.5 * own + 3.7, close);
+  BOOST_TEST(zone.still(atRest, 2000.0, 0.0, 0.0).value == own + 2.0, close);
+  BOOST_TEST(zone.still(atRest, 2000.0, 3000.0, 700.0).value == own + 2.7, close);
+  BOOST_TEST(zone.still(dynamic, 0.0, 0.0, 0.0).value == 1.5 * own, close);
+  BOOST_TEST(zone.still(dynamic, 2000.0, 3000.0, 700.0).value == 1.5 * own + 3.7, close);
   // In a gust its own chains lean; what the others put onto it is added all the same.
-  const double blown = loadOf(catalogue::Basis::atRest, 0.0, 0.0, 0.0, true);
+  const double blown = zone.inGust(atRest, 0.0, 0.0, 0.0).value;
   BOOST_TEST(blown > own);
-  BOOST_TEST(loadOf(catalogue::Basis::atRest, 2000.0, 3000.0, 700.0, true) == blown + 2.7, close);
-  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 0.0, 0.0, 0.0, true) == 1.5 * blown, close);
-  BOOST_TEST(loadOf(catalogue::Basis::dynamic, 2000.0, 3000.0, 700.0, true) == 1.5 * blown + 3.7, close);
+  BOOST_TEST(zone.inGust(atRest, 2000.0, 3000.0, 700.0).value == blown + 2.7, close);
+  BOOST_TEST(zone.inGust(dynamic, 0.0, 0.0, 0.0).value == 1.5 * blown, close);
+  BOOST_TEST(zone.inGust(dynamic, 2000.0, 3000.0, 700.0).value == 1.5 * blown + 3.7, close);
 }
 
 /// Outdoors what other hangs put onto a zone is not known in the gust, and neither is a zone's basis.
 BOOST_AUTO_TEST_CASE(a_zone_in_the_gust_is_proven_by_its_own_hang_alone) {
-  Room room;
-  findCarriers({}, room.option);
-  const auto stated = weightLimits(room.option);
-  room.option.weight = stated;
-  const catalogue::PickArrangement picks;
-  room.option.arrangement = &picks;
-  catalogue::Join pinned;
-  pinned.kind = catalogue::JointKind::pinned;
-  room.option.joins.assign(room.option.cabinets.size(), &pinned);
-  const WindForce wind = windForce(room.option, room.settled);
-  const auto verdict = [&](catalogue::Basis basis, double otherHangs) {
-    WeightLimits limits = *stated;
-    limits.spacing = 1.0;
-    limits.hoistBody = 500.0;
-    limits.hoistChain = 300.0;
-    limits.rigging = 200.0;
-    ZoneLoad zone;
-    zone.capacity = 90000.0;
-    zone.times = {1, 1};
-    zone.basis = basis;
-    zone.otherHangsAtRest = zone.otherHangsDynamic = otherHangs;
-    zone.others = 700.0;
-    limits.zones = {zone};
-    room.option.weight = std::make_shared<WeightLimits>(limits);
-    const auto uses = InGust(room.option, room.settled, 8.0, wind, 50.0).uses();
-    return std::ranges::find(uses, WindLimit::zone, &WindUse::limit)->use.verdict;
-  };
-  BOOST_TEST(verdict(catalogue::Basis::atRest, 0.0) == Verdict::holds);
-  BOOST_TEST(verdict(catalogue::Basis::unknown, 0.0) == Verdict::unproven);
-  BOOST_TEST(verdict(catalogue::Basis::atRest, 1.0) == Verdict::unproven);
+  using enum catalogue::Basis;
+  const Zoned zone;
+  BOOST_TEST(zone.inGust(atRest, 0.0, 0.0, 700.0).verdict == Verdict::holds);
+  BOOST_TEST(zone.inGust(unknown, 0.0, 0.0, 700.0).verdict == Verdict::unproven);
+  BOOST_TEST(zone.inGust(atRest, 1.0, 1.0, 700.0).verdict == Verdict::unproven);
 }
 
 /// A floor counts from its section's first line to its last, and from its one side to the other, both
