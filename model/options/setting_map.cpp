@@ -125,14 +125,14 @@ public:
     return all;
   }
   Place at(long step, Verdict enough = Verdict::fails) {
-    Place best;
+    std::optional<Place> best;
     for (Column& each : columns_) {
       const Place place = each.at(step, enough);
-      if (place.verdict < best.verdict || *best.rule == 0) {
+      if (!best || place.verdict < best->verdict) {
         best = place;
       }
     }
-    return best;
+    return best.value(); // a tilt has a column at least
   }
   QStringList shutBy() const {
     QStringList rules;

@@ -135,6 +135,35 @@ BOOST_AUTO_TEST_CASE(a_mark_stands_at_the_tilts_at_which_some_trim_does) {
   }
 }
 
+/// The bar may be picked in two ways of one kind, one of which holds nothing: what stands by the other
+/// stands, whichever of the two comes first.
+BOOST_AUTO_TEST_CASE(of_two_ways_to_pick_the_better_counts) {
+  for (const bool weakFirst : {false, true}) {
+    options::Snapshot snapshot = mapped().snapshot;
+    catalogue::BarType& bar =
+        *std::ranges::find(snapshot.catalogue.bars, mapped().option.key.bar, &catalogue::BarType::name);
+    catalogue::PickArrangement weak = bar.arrangements.front();
+    BOOST_TEST_REQUIRE((weak.picks == mapped().option.key.picks));
+    weak.limit = newtons(1.0);
+    bar.arrangements.insert(weakFirst ? bar.arrangements.begin() : bar.arrangements.end(), weak);
+    const SettingMap map = options::settingMap(snapshot, mapped().option);
+    BOOST_TEST_REQUIRE(map.columns.size() == mapped().map.columns.size());
+    int standing = 0;
+    for (std::size_t i = 0; i < map.columns.size(); ++i) {
+      const auto& stretches = map.columns[i].stretches;
+      const auto& alone = mapped().map.columns[i].stretches;
+      BOOST_TEST_REQUIRE(stretches.size() == alone.size());
+      for (std::size_t k = 0; k < stretches.size(); ++k) {
+        BOOST_TEST(stretches[k].parts.front().lowM == alone[k].parts.front().lowM);
+        BOOST_TEST(stretches[k].parts.back().highM == alone[k].parts.back().highM);
+        BOOST_TEST((stretches[k].parts.front().verdict == alone[k].parts.front().verdict));
+        ++standing;
+      }
+    }
+    BOOST_TEST(standing > 0);
+  }
+}
+
 BOOST_AUTO_TEST_CASE(without_a_setting_it_says_why_and_it_stops_when_it_is_told_to) {
   const options::Snapshot& snapshot = mapped().snapshot;
   options::Option option = mapped().option;
