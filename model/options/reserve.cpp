@@ -33,7 +33,7 @@ struct Way {
   std::function<void(Trial&, double)> set;
 };
 
-using Steps = boost::counting_iterator<int>;
+using Counted = boost::counting_iterator<int>; // steps, one after the other
 
 bool stands(const Option& option) {
   return option.verdict <= Verdict::tight;
@@ -98,12 +98,13 @@ private:
     if (standsAt(way, way.most)) {
       return 0;
     }
-    return *std::partition_point(Steps(1), Steps(way.most), [&](int step) { return standsAt(way, step); });
+    return *std::partition_point(Counted(1), Counted(way.most),
+                                 [&](int step) { return standsAt(way, step); });
   }
 
   int oneByOne(const Way& way) {
     const int breaks =
-        *std::find_if_not(Steps(1), Steps(way.most + 1), [&](int step) { return standsAt(way, step); });
+        *std::find_if_not(Counted(1), Counted(way.most + 1), [&](int step) { return standsAt(way, step); });
     return breaks > way.most ? 0 : breaks;
   }
 
