@@ -133,14 +133,14 @@ Held settleStiff(const std::vector<Leg>& legs, const Vector3d& load) {
   refuse("legs of these lengths do not meet where a finite pull would hold the load");
 }
 
-struct Energy {
-  double value{};
+/// What the legs and the load pull at the apex, less the balance; and how it changes with the apex.
+struct Pull {
   Vector3d slope;
   Matrix3d curvature;
 };
 
-Energy energyAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector3d& apex) {
-  Energy energy{-load.dot(apex), -load, Matrix3d::Zero()};
+Pull pullAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector3d& apex) {
+  Pull pull{-load, Matrix3d::Zero()};
   for (const Leg& leg : legs) {
     const Vector3d down = apex - leg.point;
     const double length = down.norm();
@@ -150,45 +150,39 @@ Energy energyAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector
     }
     const Vector3d way = down / length;
     const double tension = leg.stiffness * stretch;
-    energy.value += 0.5 * tension * stretch;
-    energy.slope += tension * way;
-    energy.curvature += leg.stiffness * way * way.transpose() +
-                        (tension / length) * (Matrix3d::Identity() - way * way.transpose());
+    pull.slope += tension * way;
+    pull.curvature += leg.stiffness * way * way.transpose() +
+                      (tension / length) * (Matrix3d::Identity() - way * way.transpose());
   }
-  return energy;
+  return pull;
 }
 
-/// Newton's method with halved steps on the convex energy, begun where every leg is stretched.
+/// Newton's method on the convex energy, begun where every leg is stretched. A step is halved while the
+/// energy would rise along it, as its slopes at both ends say.
 Held settleElastic(const std::vector<Leg>& legs, const Vector3d& load) {
-  const double pull = load.norm();
   Vector3d apex = legs.front().point;
-  double longest = legs.front().length;
-  double most = legs.front().stiffness;
+  double reach = 0.0;
+  double stiffness = 0.0;
   for (const Leg& leg : legs) {
-    longest = std::max(longest, leg.length + (leg.point - apex).norm());
-    most = std::max(most, leg.stiffness);
+    reach += leg.length + (leg.point - legs.front().point).norm();
+    stiffness += leg.stiffness;
   }
-  apex += (longest + pull / most) * load / pull;
-  Energy energy = energyAt(legs, load, apex);
-  for (int step = 0; step < 500 && energy.slope.norm() > 1e-12 * pull; ++step) {
-    // A little of the unit matrix keeps a flat direction solvable, and does not move the answer.
-    const Matrix3d curvature = energy.curvature + 1e-12 * most * Matrix3d::Identity();
-    const Vector3d way = curvature.ldlt().solve(-energy.slope);
-    const double gain = energy.slope.dot(way);
-    double part = 1.0;
-    Energy next = energyAt(legs, load, apex + way);
-    while (part > 1e-12 && next.value > energy.value + 1e-4 * part * gain &&
-           next.slope.norm() >= energy.slope.norm()) {
-      part *= 0.5;
-      next = energyAt(legs, load, apex + part * way);
+  apex += reach * load.normalized() + load / stiffness;
+  // A little of the unit matrix keeps a flat direction solvable, and does not move the answer.
+  const Matrix3d little = 1e-12 * stiffness * Matrix3d::Identity();
+  Pull here = pullAt(legs, load, apex);
+  Vector3d way;
+  do {
+    way = (here.curvature + little).ldlt().solve(-here.slope);
+    Pull there = pullAt(legs, load, apex + way);
+    while ((here.slope + there.slope).dot(way) > 0.0) {
+      way *= 0.5;
+      there = pullAt(legs, load, apex + way);
     }
-    if (part <= 1e-12) {
-      break; // no digit is left to gain
-    }
-    apex += part * way;
-    energy = next;
-  }
-  if (!(energy.slope.norm() <= 1e-6 * pull)) {
+    apex += way;
+    here = there;
+  } while (isLength(way.norm()));
+  if (!(here.slope.norm() <= 1e-6 * load.norm())) {
     refuse("the balance of these elastic legs cannot be computed");
   }
   Held held{apex, {}};
