@@ -96,7 +96,7 @@ PivotAngles anglesAt(const PivotTriangle& triangle, double reach) {
 std::vector<MarkAngle> usableMarks(const PivotTriangle& triangle, double pitch, double fixed) {
   const double anchorArm = length(triangle.anchor);
   const double eyeArm = length(triangle.eye);
-  const int first = std::max(1, wholeLinks(std::floor((std::abs(anchorArm - eyeArm) - fixed) / pitch)));
+  const int first = wholeLinks(std::floor((std::abs(anchorArm - eyeArm) - fixed) / pitch));
   const int last = wholeLinks(std::ceil((anchorArm + eyeArm - fixed) / pitch));
   std::vector<MarkAngle> marks;
   for (int mark = first; mark <= last; ++mark) {
