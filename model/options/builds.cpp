@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "options/builds.h"
 
-#include <numeric>
-
 #include "options/best.h"
 #include "options/rig_fold.h"
 #include "options/ways.h"
@@ -108,8 +106,6 @@ std::vector<Way> waysOf(const Search& search, const Build& build,
 std::vector<Found> decideBuild(const Search& search, const Build& build, const std::vector<Way>& ways,
                                RigShelf& shelf, bool brief) {
   std::vector<Found> all;
-  all.reserve(std::transform_reduce(ways.begin(), ways.end(), std::size_t{0}, std::plus(),
-                                    [](const Way& way) { return way.hoists.size(); }));
   const SolvedRig solved = solvedRig(search, build, shelf);
   const Rig& rig = solved.rig;
   const Settings& settings = *solved.settings;

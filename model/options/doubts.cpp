@@ -85,7 +85,7 @@ QString whenWeighed(const fleet::Unit& unit) {
 /// What the crew's scale says of a type's units.
 struct OnTheScale {
   const fleet::Unit* heaviest = nullptr; ///< none: nobody weighed one
-  const fleet::Unit* lightest = nullptr;
+  std::optional<Mass> lightest;
   bool all{}; ///< every one that may hang was weighed
 };
 
@@ -98,8 +98,7 @@ OnTheScale onTheScale(const Snapshot& snapshot, fleet::UnitKind kind, const QStr
     if (unit->weighed) {
       scale.heaviest =
           scale.heaviest == nullptr || *unit->weighed > *scale.heaviest->weighed ? unit : scale.heaviest;
-      scale.lightest =
-          scale.lightest == nullptr || *unit->weighed < *scale.lightest->weighed ? unit : scale.lightest;
+      scale.lightest = std::min(scale.lightest.value_or(*unit->weighed), *unit->weighed);
     }
   }
   return scale;
@@ -122,7 +121,7 @@ KnownMass counted(const QString& name, const Stated& maker, const OnTheScale& sc
     const HouseDoubt doubt = partOf(house, "scale-doubt");
     const double most = inKilograms(*scale.heaviest->weighed) * share;
     const double heavy = most * (1.0 + doubt.value);
-    const double light = inKilograms(*scale.lightest->weighed) * share * (1.0 - doubt.value);
+    const double light = inKilograms(*scale.lightest) * share * (1.0 - doubt.value);
     const double stated = scale.all ? most : std::max(most, known.stated);
     known.weighed =
         stated == most ? QStringLiteral("%1 counts as %2 (%3%4)")

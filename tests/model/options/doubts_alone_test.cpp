@@ -93,6 +93,26 @@ BOOST_AUTO_TEST_CASE(the_farther_of_two_ends_counts_and_an_unknown_one_stays) {
   BOOST_TEST(std::isnan(ends(2.0, none).second));
 }
 
+/// Weighed at 60 and 64 kg within 1 %, of 62 kg within 2 % by the maker: as heavy as the heavier, and as
+/// light as the lighter may be, whichever was weighed first.
+BOOST_AUTO_TEST_CASE(the_heaviest_and_the_lightest_that_was_weighed_are_the_two_ends) {
+  const catalogue::BarType type = bar(62.0, std::nullopt);
+  for (const auto& [first, second] : {std::pair(60.0, 64.0), std::pair(64.0, 60.0)}) {
+    Snapshot snapshot = weighed(type, first);
+    snapshot.units.push_back(weighed(type, second).units.front());
+    const KnownMass all = massesOfBar(snapshot, house(2.0, 1.0), type).whole;
+    BOOST_TEST(all.stated == 64.0);
+    BOOST_TEST(all.heavier == 0.64, near(1e-9));
+    BOOST_TEST(all.lighter == 64.0 - 59.4, near(1e-9));
+    snapshot.units.push_back(
+        hangbook::testing::unitOf(QStringLiteral("bar-3"), fleet::UnitKind::bar, type.name)); // not weighed
+    const KnownMass some = massesOfBar(snapshot, house(2.0, 1.0), type).whole;
+    BOOST_TEST(some.stated == 64.0);
+    BOOST_TEST(some.heavier == 0.64, near(1e-9));
+    BOOST_TEST(some.lighter == 64.0 - 59.4, near(1e-9));
+  }
+}
+
 /// 2 % of what is there: of a bar without a head nothing is in doubt of one.
 BOOST_AUTO_TEST_CASE(what_is_not_there_is_not_in_doubt) {
   const House says = house(2.0, 0.5);
@@ -172,6 +192,25 @@ BOOST_AUTO_TEST_CASE(what_figures_may_be_off_by_in_words) {
   };
   BOOST_TEST(figureOf("masses") == "± 2.346 %");
   BOOST_TEST(figureOf("lengths and places") == "± 1.235 mm");
+}
+
+/// A chain's wear is told in per cent to four digits; a link of 14 mm within 0.1 mm is longer by that and
+/// by 1.2346 % of 14.1 mm.
+BOOST_AUTO_TEST_CASE(what_a_chain_may_be_longer_by) {
+  const House says(
+      {{QStringLiteral("chain-wear"), 1.23456, {}, {}, QStringLiteral("Edda"), QDate(2027, 3, 1)}}, {}, {});
+  catalogue::ChainType chain;
+  chain.name = QStringLiteral("Marram chain");
+  chain.pitch = metres(0.014);
+  chain.pitchTolerance = metres(0.0001);
+  const catalogue::BarType type = bar(50.0, std::nullopt);
+  const RigDoubts doubts = doubtsOf(says, {}, type, massesOfBar({}, says, type), &chain, {}, {});
+  const auto wear =
+      std::ranges::find(doubts.sources, QStringLiteral("wear of Marram chain"), &DoubtFigure::what);
+  BOOST_REQUIRE((wear != doubts.sources.end()));
+  BOOST_TEST(wear->figure.toStdString() == "+ 1.235 %");
+  BOOST_TEST(doubts.figures.linkShorter == 0.0001, near(1e-12));
+  BOOST_TEST(doubts.figures.linkLonger == 0.0001 + 0.0123456 * 0.0141, near(1e-12));
 }
 
 BOOST_AUTO_TEST_SUITE_END()

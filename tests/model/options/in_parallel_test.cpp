@@ -75,6 +75,22 @@ BOOST_AUTO_TEST_CASE(the_lowest_job_that_failed_is_told_of) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(once_a_job_has_failed_no_other_is_begun) {
+  for (const int threads : {1, 2, 5}) {
+    std::atomic<int> begun{0};
+    BOOST_CHECK_THROW(inParallel(
+                          100, threads,
+                          [&](std::size_t) {
+                            ++begun;
+                            throw std::runtime_error("each of them fails");
+                          },
+                          [](std::size_t) {}),
+                      std::runtime_error);
+    BOOST_TEST(begun.load() >= 1);
+    BOOST_TEST(begun.load() <= threads); // one for each who had begun before the first was seen to fail
+  }
+}
+
 BOOST_AUTO_TEST_CASE(who_is_told_may_end_it) {
   for (const int threads : {1, 3}) {
     std::atomic<int> done{0};

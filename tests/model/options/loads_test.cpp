@@ -120,4 +120,20 @@ BOOST_AUTO_TEST_CASE(the_two_of_a_side_pair_carry_alike) {
   BOOST_TEST(judged(0.4, 0.9) == Verdict::holds);
 }
 
+/// Of a limit of nothing no share can be told, and none of one that is not known.
+BOOST_AUTO_TEST_CASE(a_share_is_told_of_a_limit_that_is_there) {
+  Use use;
+  use.value = 1.5;
+  use.limit = 2.0;
+  BOOST_TEST(loadFinding("hoist", use).usePercent.value() == 75.0, near(1e-12));
+  use.limit = 0.0;
+  BOOST_TEST(loadFinding("hoist", use).limit.value() == 0.0);
+  BOOST_TEST(!loadFinding("hoist", use).usePercent.has_value());
+  use.limit = notKnown;
+  BOOST_TEST(!loadFinding("hoist", use).usePercent.has_value());
+  use.limit = 2.0;
+  use.value = notKnown;
+  BOOST_TEST(!loadFinding("hoist", use).usePercent.has_value());
+}
+
 BOOST_AUTO_TEST_SUITE_END()
