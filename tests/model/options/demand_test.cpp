@@ -82,4 +82,27 @@ BOOST_AUTO_TEST_CASE(a_plug_that_is_not_meant_for_what_hangs_takes_none) {
   BOOST_TEST(taking.looms() == 0);
 }
 
+/// Of one hang's choices the highest revision counts, wherever it stands; other hangs, shows and tours have
+/// their own.
+BOOST_AUTO_TEST_CASE(the_newest_choice_of_each_hang) {
+  const auto choice = [](const char* tour, const char* show, const char* hang, int revision) {
+    Choice made;
+    made.tour = QString::fromLatin1(tour);
+    made.show = QString::fromLatin1(show);
+    made.hang = QString::fromLatin1(hang);
+    made.revision = revision;
+    return made;
+  };
+  const std::vector<Choice> choices{
+      choice("Parade", "Ostrel", "left", 2),   choice("Parade", "Ostrel", "left", 3),
+      choice("Parade", "Ostrel", "left", 1),   choice("Parade", "Ostrel", "right", 1),
+      choice("Parade", "Gullwick", "left", 5), choice("Lantern", "Ostrel", "left", 4)};
+  const std::vector<const Choice*> newest = newestOf(choices);
+  BOOST_REQUIRE(newest.size() == 4U);
+  BOOST_TEST((newest[0] == &choices[1]));
+  BOOST_TEST((newest[1] == &choices[3]));
+  BOOST_TEST((newest[2] == &choices[4]));
+  BOOST_TEST((newest[3] == &choices[5]));
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <boost/test/unit_test.hpp>
 
+#include "options/hang_once.h"
 #include "print.h"
 #include "room_fixture.h"
 
@@ -315,6 +316,30 @@ BOOST_AUTO_TEST_CASE(enough_carts_exactly_and_too_few) {
   BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::tight);
   room.snapshot.otherChoices = {otherShow(room, "one", QDate(2027, 4, 1), QDate(2027, 4, 3))};
   BOOST_TEST(after(room, cartsRule, [](Room&) {}) == Verdict::fails);
+}
+
+/// Four to a cart. Of 6 and 4 two carts ride full and the third has the two that are left, of one hang; of 6
+/// and 6 it has two of each.
+BOOST_AUTO_TEST_CASE(a_cart_that_two_hangs_share_is_told) {
+  const auto textOf = [](std::vector<int> cabinets, int needed, int shared) {
+    Room room;
+    CartNeed need;
+    need.cabinet = room.bass().name;
+    need.cabinets = std::move(cabinets);
+    room.snapshot.catalogue.carts[0].most = 4;
+    GearThere(room.snapshot, *room.house).count(need);
+    BOOST_TEST(need.needed == needed);
+    BOOST_TEST(need.shared == shared);
+    auto gear = std::make_shared<GearNeeds>(*room.option.gear);
+    gear->carts = {need};
+    room.option.gear = gear;
+    return room.finding(cartsRule).text;
+  };
+  BOOST_TEST(!textOf({6, 4}, 3, 0).contains(QStringLiteral("shared")));
+  BOOST_TEST(textOf({6, 6}, 3, 1).contains(QStringLiteral(" Of these, shared between the hangs: 1.")));
+  BOOST_TEST(!textOf({4, 4}, 2, 0).contains(QStringLiteral("place left over")));
+  BOOST_TEST(textOf({6, 5}, 3, 1).contains(QStringLiteral("place left over")));
+  BOOST_TEST(!textOf({5, 6}, 3, 1).contains(QStringLiteral("not stated")));
 }
 
 BOOST_AUTO_TEST_CASE(an_unknown_cart_is_unproven) {

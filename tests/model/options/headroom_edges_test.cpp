@@ -8,6 +8,7 @@
 
 #include "options/headroom.h"
 #include "options/placement.h"
+#include "options/room_limits.h"
 #include "print.h"
 #include "room_fixture.h"
 
@@ -125,6 +126,41 @@ BOOST_AUTO_TEST_CASE(what_it_hangs_from_needs_no_clearance) {
   BOOST_TEST(needed(point) == closed, close);
   BOOST_TEST(needed(point + 1.0) == closed, close);
   BOOST_TEST(needed(std::nextafter(point, 0.0)) == closed + 0.25, close);
+}
+
+/// A cabinet that stands 2 m over the bar is what first comes near what is above; each body has a line of its
+/// own, over the lowest edge.
+BOOST_AUTO_TEST_CASE(each_body_counts_with_its_own_highest_corner) {
+  Room room;
+  open(room);
+  const double usual = headroomRule.trimRange(room.option, room.settled).high;
+  for (hang::Vec3& corner : room.settled.layout.elements.at(0).outline) {
+    corner.z += 4.0;
+  }
+  std::vector<double> highest;
+  const auto take = [&highest](const std::vector<hang::Vec3>& corners) {
+    highest.push_back(std::ranges::max(corners, {}, &hang::Vec3::z).z);
+  };
+  take(barCorners(room.option, room.settled.layout));
+  take(cabinetCorners(room.option, room.settled.layout, 0));
+  take(cabinetCorners(room.option, room.settled.layout, 1));
+  BOOST_TEST(highest[1] > highest[0]);
+  BOOST_TEST(highest[2] < highest[0]);
+  const double lowest = lowestEdge(room.option, room.settled).z;
+  std::vector<double> rises;
+  for (const HeadroomCheck& each : headroomChecks(room.option, room.settled).checks) {
+    const bool body = each.what == HeadroomCheck::What::bar || each.what == HeadroomCheck::What::cabinet;
+    if (body && each.ceiling == 0) {
+      BOOST_TEST(each.number == (rises.empty() ? 0 : static_cast<int>(rises.size()) - 1));
+      rises.push_back(each.rise);
+    }
+  }
+  BOOST_REQUIRE(rises.size() == highest.size());
+  for (std::size_t i = 0; i < rises.size(); ++i) {
+    BOOST_TEST(rises[i] == highest[i] - lowest + heightDoubt(room.settled),
+               boost::test_tools::tolerance(1e-12));
+  }
+  BOOST_TEST(headroomRule.trimRange(room.option, room.settled).high < usual);
 }
 
 /// Of an option with more picks than points each point counts, and nothing beyond.

@@ -173,6 +173,15 @@ BOOST_AUTO_TEST_CASE(a_slack_pick_is_no_step_and_fails) {
   }
 }
 
+/// Of a hang of one newton the stopped one carries less than one, and still something: every step is told.
+BOOST_AUTO_TEST_CASE(as_little_as_a_part_of_a_newton_is_a_load) {
+  Stopping light;
+  light.settled = settledWith({0.5, 0.5, 0.5, 0.5}, true);
+  for (const OneStops& one : light.both()) {
+    BOOST_TEST(one.steps.size() == 7U);
+  }
+}
+
 BOOST_AUTO_TEST_CASE(what_nobody_stated_is_named_once) {
   const auto missingOf = [](auto change) {
     Stopping open;

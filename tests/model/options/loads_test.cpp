@@ -78,6 +78,32 @@ BOOST_AUTO_TEST_CASE(how_high_a_leaning_chain_may_hang) {
   }
 }
 
+/// Points 3 m apart over picks 1 m apart, and 1 m above them: √2 of the load at 45°. The least lean is one,
+/// too.
+BOOST_AUTO_TEST_CASE(a_chain_a_metre_off_over_a_metre) {
+  LoadCase of;
+  of.limits.spacing = 3.0;
+  const Settled settled = settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true);
+  const Case option = of.option();
+  const double trimM = 8.0 + heightOver(option, settled, 8.0, 0) - 1.0;
+  BOOST_TEST(chainOff(option, settled) == 1.0);
+  BOOST_TEST(leanDeg(option, settled, trimM, 0) == 45.0, near(1e-12));
+  BOOST_TEST(pickForce(option, settled, trimM, 0) == 4000.0 * std::sqrt(2.0), near(1e-12));
+  of.limits.spacing = 1.0;
+  BOOST_TEST(leanDeg(of.option(), settled, trimM, 0) == 0.0);
+  BOOST_TEST(pickForce(of.option(), settled, trimM, 0) == 4000.0);
+}
+
+/// Where a limit counts in full nothing is said of it; where nobody stated who stands beneath, that is.
+BOOST_AUTO_TEST_CASE(who_stands_beneath_in_words) {
+  LoadCase of;
+  const auto words = [&of](double part) { return peopleWords(of.option(), {part, {}}).toStdString(); };
+  BOOST_TEST(words(1.0) == "");
+  BOOST_TEST(words(0.5) == " (0.5 of its working load limit, people beneath)");
+  of.snapshot.show.peopleBeneath.reset();
+  BOOST_TEST(words(1.0) == "; whether people are beneath is not stated");
+}
+
 /// What a rule said with one hoist is kept for that rule and that hoist alone, and figures for a rig's own
 /// settings.
 BOOST_AUTO_TEST_CASE(what_is_kept_of_a_rig_is_kept_apart) {
