@@ -107,6 +107,16 @@ BOOST_AUTO_TEST_CASE(two_legs_carry_what_they_do) {
   BOOST_TEST(legs.worst(0) == 1500.0, near(1e-12));
 }
 
+/// As set 3000 N, and 5000 N on the way: each of two legs sees half of the more.
+BOOST_AUTO_TEST_CASE(a_leg_counts_at_the_worst_step) {
+  Legs legs;
+  legs.add(2, 3000.0, 5.0);
+  legs.settled.build.most[0] = 5000.0;
+  BOOST_TEST(legs.worst(0) == 2500.0, near(1e-12));
+  legs.settled.build.most[0] = 2000.0;
+  BOOST_TEST(legs.worst(0) == 1500.0, near(1e-12));
+}
+
 BOOST_AUTO_TEST_CASE(where_nothing_hangs_no_leg_has_a_force) {
   Legs legs;
   legs.add(2, 0.0, 5.0);

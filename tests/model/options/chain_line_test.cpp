@@ -94,6 +94,16 @@ BOOST_AUTO_TEST_CASE(what_only_touches_it_does_not) {
   BOOST_TEST(Line({{-0.5, -1.0}, {0.5, -1.0}, {0.5, -1.4}, {-0.5, -1.4}}).mirrored() == Verdict::holds);
 }
 
+/// The chain's eye lies within the cabinet that it holds: that one is not in its way.
+BOOST_AUTO_TEST_CASE(what_the_chain_holds_is_not_in_its_way) {
+  Line line({{0.1, -0.3}, {0.5, -0.3}, {0.5, -0.6}, {0.1, -0.6}});
+  for (const auto& [x, z] :
+       {std::pair(-0.5, -0.8), std::pair(0.5, -0.8), std::pair(0.5, -1.4), std::pair(-0.5, -1.4)}) {
+    line.settled.layout.elements[1].outline.push_back({x, 0.0, z});
+  }
+  BOOST_TEST(line.verdict() == Verdict::holds);
+}
+
 /// Where the line ends inside of the outline it crosses one edge alone, whichever corner is told first.
 BOOST_AUTO_TEST_CASE(a_line_that_ends_in_a_cabinet_crosses_it) {
   std::vector<hang::Vec2> around{{-0.5, -0.6}, {0.5, -0.6}, {0.5, -1.6}, {-0.5, -1.6}};

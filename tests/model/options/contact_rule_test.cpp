@@ -123,6 +123,45 @@ BOOST_AUTO_TEST_CASE(what_stops_an_open_joint_is_told) {
   BOOST_TEST(says("to its stop, which carries 0.70 kN"));
 }
 
+/// A push is held against mechanics, an opening against the house, a stop against the maker's table.
+BOOST_AUTO_TEST_CASE(each_sentence_has_its_own_source_and_unit) {
+  Seats seats;
+  catalogue::CabinetType cabinet;
+  cabinet.name = QStringLiteral("Marram bass");
+  catalogue::StackingTable table;
+  table.name = QStringLiteral("Marram");
+  table.source.text = QStringLiteral("leaflet 2");
+  seats.option.cabinets = {&cabinet, &cabinet, &cabinet};
+  seats.option.table = &table;
+  auto limits = std::make_shared<WeightLimits>(*seats.option.weight);
+  limits->openMost.source = QStringLiteral("the house");
+  seats.option.weight = limits;
+  const auto finding = [&seats] {
+    return contactRule.explain(seats.option, &seats.settled, 8.0, seats.use());
+  };
+  BOOST_TEST(finding().unit.toStdString() == "kN");
+  BOOST_TEST(finding().source.toStdString() == "mechanics: a seated joint can only push");
+  BOOST_TEST(finding().text.toStdString() == "Of the seated joints that of element 1 (Marram bass) is "
+                                             "pressed least: 0.90 kN; it must not come below "
+                                             "0.");
+  seats.joint(1).openDeg = 0.3;
+  seats.joint(1).aimDeg = -4.0;
+  BOOST_TEST(finding().unit.toStdString() == "°");
+  BOOST_TEST(finding().source.toStdString() == "the house");
+  BOOST_TEST(finding().text.toStdString() ==
+             "The seated joint of element 2 (Marram bass) opens by 0.3°; that cabinet "
+             "then aims at -4.0°. The house lets a joint open by 0.5°.");
+  seats.joint(1).openDeg = 0.0;
+  for (std::size_t i = 0; i < 3; ++i) {
+    seats.joint(i).contact.reset();
+    seats.joint(i).stop = 150.0;
+  }
+  BOOST_TEST(finding().unit.toStdString() == "kN");
+  BOOST_TEST(finding().source.toStdString() == "stacking table Marram: leaflet 2");
+  BOOST_TEST(finding().text.toStdString() ==
+             "The seated joint of element 1 (Marram bass) cannot open: its rear stop holds it with 0.15 kN.");
+}
+
 BOOST_AUTO_TEST_CASE(a_nanometre_is_no_slack) {
   Settled settled;
   BOOST_TEST(!chainHasSlack(settled));

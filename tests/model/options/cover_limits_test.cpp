@@ -103,6 +103,60 @@ BOOST_AUTO_TEST_CASE(a_seat_on_the_line_of_a_narrow_cabinet_is_within_it) {
   BOOST_TEST(wide({left, ahead, within}) == wide({within}));
 }
 
+/// Of a hang that is panned by 20°: an ear straight ahead of it is within its 60°, one that lies as far to
+/// the other side of the room's axis is not, however far back.
+BOOST_AUTO_TEST_CASE(within_is_counted_from_the_way_it_faces) {
+  for (const double pan : {20.0, -20.0}) {
+    Room room;
+    room.panDeg = pan;
+    room.refresh();
+    const CoverPlace at = coverPlaceOf(room.option, room.settled);
+    BOOST_TEST_REQUIRE(std::abs(at.bearing.y) > 0.3);
+    const auto place = [&at](double away, double side, double height) {
+      const double y = at.origin.y + away * side * at.bearing.y;
+      return ear(at.origin.x + away * at.bearing.x, y, y, height);
+    };
+    const AudiencePosition ahead = place(20.0, 1.0, 1.0);
+    const AudiencePosition beside = place(60.0, -1.0, 6.0);
+    const auto aim = [&](const std::vector<AudiencePosition>& ears) {
+      return aimAboveWantedDeg(withEars(room, ears, true, 60.0), room.settled, 8.0);
+    };
+    BOOST_TEST(aim({ahead, beside}) == aim({ahead}));
+    BOOST_TEST(aim({beside}) != aim({ahead}));
+  }
+}
+
+/// A cabinet that may aim 2° lower or 1° higher than stated is narrower by the greater of the two all round,
+/// and its edges are those of its two ends.
+BOOST_AUTO_TEST_CASE(an_aim_in_doubt_takes_the_greater_of_both_ways_off_each_side) {
+  Room room;
+  const Case option = withEars(room, {ear(20.0, 0.0, 0.0, 1.0)}, true, 90.0);
+  const Audience& audience = option.room->audience;
+  const CoverEdges& edges = audience.cabinets.front();
+  const hang::PlacedElement& element = room.settled.layout.elements[edges.element];
+  for (const auto& [lower, higher] : {std::pair(2.0, 1.0), std::pair(1.0, 2.0)}) {
+    auto doubt = std::make_shared<SettledDoubt>();
+    doubt->worst.bounded = true;
+    for (const hang::PlacedElement& each : room.settled.layout.elements) {
+      doubt->worst.aimDeg.push_back(hang::Span(each.aimDeg - lower, each.aimDeg + higher));
+    }
+    room.settled.doubt = doubt;
+    const CoverView::Source source = sourcesOf(option, audience, room.settled, 0.25).front();
+    const auto close = boost::test_tools::tolerance(1e-9);
+    BOOST_TEST(source.slopeLow == std::tan(hang::toRadians(element.aimDeg + higher + edges.lowestDeg + 0.25)),
+               close);
+    BOOST_TEST(source.slopeHigh ==
+                   std::tan(hang::toRadians(element.aimDeg - lower + edges.highestDeg - 0.25)),
+               close);
+    const double half = hang::toRadians(45.0 - 2.25); // 90° across
+    const hang::Vec3 forward = element.forward;
+    BOOST_TEST(source.inside[2].x * forward.x + source.inside[2].y * forward.y +
+                       source.inside[2].z * forward.z ==
+                   std::sin(half),
+               close);
+  }
+}
+
 BOOST_AUTO_TEST_CASE(an_ear_straight_below_the_source_has_no_aim) {
   const Room room;
   const double ahead = viewOf(room.option, room.option.room->audience, room.settled).sources.at(0).ahead;

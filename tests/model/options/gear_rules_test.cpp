@@ -273,6 +273,37 @@ BOOST_AUTO_TEST_CASE(the_worst_type_is_named) {
   BOOST_TEST(finding.text.contains("Saltmarsh hoist (hoist): 4 needed; of 6 free ones 0"));
 }
 
+/// Of types that are as scarce the first is named, else the one that has fewest left over: examined less what
+/// other shows take less what is needed.
+BOOST_AUTO_TEST_CASE(the_scarcest_type_is_named) {
+  const auto named = [](UnitNeed one, UnitNeed other) {
+    Room room;
+    auto gear = std::make_shared<GearNeeds>(*room.option.gear);
+    for (UnitNeed* each : {&one, &other}) {
+      each->ruled = true;
+      each->examinedLonger = each->examined;
+    }
+    gear->units = {one, other};
+    room.option.gear = gear;
+    const Use use = room.use(examinedRule);
+    BOOST_TEST(use.verdict == Verdict::holds);
+    return use.which;
+  };
+  const auto need = [](int examined, int elsewhere, int needed) {
+    UnitNeed made;
+    made.kind = UnitKind::hoist;
+    made.examined = examined;
+    made.elsewhere = elsewhere;
+    made.needed = needed;
+    return made;
+  };
+  BOOST_TEST(named(need(3, 0, 2), need(5, 2, 2)) == 0); // one left over of each
+  BOOST_TEST(named(need(5, 2, 2), need(4, 0, 2)) == 0); // one, two
+  BOOST_TEST(named(need(4, 0, 2), need(5, 2, 2)) == 1);
+  BOOST_TEST(named(need(6, 0, 5), need(4, 0, 1)) == 0); // one, three
+  BOOST_TEST(named(need(4, 0, 1), need(6, 0, 5)) == 1);
+}
+
 BOOST_AUTO_TEST_CASE(a_kind_without_a_rule_is_unproven_unless_the_house_wants_none_for_cabinets) {
   Room room;
   room.snapshot.examinationRules.erase(room.snapshot.examinationRules.begin()); // cabinets

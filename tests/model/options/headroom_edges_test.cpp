@@ -62,20 +62,24 @@ Box around(const Room& room) {
 BOOST_AUTO_TEST_SUITE(headroom_edges)
 
 BOOST_AUTO_TEST_CASE(a_box_that_only_touches_a_body_is_over_it) {
-  Room room;
-  const double free = open(room);
-  const Box all = around(room);
-  constexpr double far = 20.0;
-  constexpr double gap = 1e-9; // turned into the hang's axes and back a place may lose the last digits
-  const std::array<std::pair<Box, Box>, 4> sides{{
-      {{all[1], far, -far, far}, {all[1] + gap, far, -far, far}},
-      {{-far, all[0], -far, far}, {-far, all[0] - gap, -far, far}},
-      {{-far, far, all[3], far}, {-far, far, all[3] + gap, far}},
-      {{-far, far, -far, all[2]}, {-far, far, -far, all[2] - gap}},
-  }};
-  for (std::size_t side = 0; side < sides.size(); ++side) {
-    BOOST_TEST(most(room, sides[side].first) < free, side);
-    BOOST_TEST(most(room, sides[side].second) == free, side);
+  for (const double pan : {0.0, 15.0, -20.0}) {
+    Room room;
+    room.panDeg = pan;
+    const double free = open(room);
+    const Box all = around(room);
+    constexpr double far = 20.0;
+    constexpr double gap = 1e-9; // turned into the hang's axes and back a place may lose the last digits
+    const double in = pan == 0.0 ? 0.0 : gap;
+    const std::array<std::pair<Box, Box>, 4> sides{{
+        {{all[1] - in, far, -far, far}, {all[1] + gap, far, -far, far}},
+        {{-far, all[0] + in, -far, far}, {-far, all[0] - gap, -far, far}},
+        {{-far, far, all[3] - in, far}, {-far, far, all[3] + gap, far}},
+        {{-far, far, -far, all[2] + in}, {-far, far, -far, all[2] - gap}},
+    }};
+    for (std::size_t side = 0; side < sides.size(); ++side) {
+      BOOST_TEST(most(room, sides[side].first) < free, side);
+      BOOST_TEST(most(room, sides[side].second) == free, side);
+    }
   }
 }
 

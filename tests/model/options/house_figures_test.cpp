@@ -2,6 +2,8 @@
 #include <boost/test/unit_test.hpp>
 
 #include <limits>
+#include <map>
+#include <string>
 
 #include "options/house_figures.h"
 
@@ -36,6 +38,65 @@ BOOST_AUTO_TEST_CASE(without_a_statement_the_usual_value_and_its_source) {
   BOOST_TEST(house.figure("people-beneath-hoist").value.value() == 0.5);
   BOOST_TEST(house.figure("people-beneath-hoist").source.contains("DGUV"));
   BOOST_TEST(!house.figure("dynamic-factor").value.has_value());
+}
+
+/// Every figure that has a usual value, with it; metres, degrees and per cent as they are typed.
+BOOST_AUTO_TEST_CASE(the_usual_values) {
+  const std::map<std::string, double> usual{{"angle-margin", 0.5},
+                                            {"bar-met-height", 0.5},
+                                            {"bridle-angle-least", 30.0},
+                                            {"bridle-angle-preferred", 45.0},
+                                            {"bridle-tolerance", 0.1},
+                                            {"cart-clearance", 0.08},
+                                            {"centre-doubt", 0.01},
+                                            {"chain-tail", 0.0},
+                                            {"chain-wear", 0.5},
+                                            {"cover-margin", 0.5},
+                                            {"cover-share", 100.0},
+                                            {"examination-margin", 7.0},
+                                            {"examine-cabinets", 1.0},
+                                            {"hardware-by-serial", 0.0},
+                                            {"headroom-clearance", 0.1},
+                                            {"headroom-margin", 0.1},
+                                            {"hoist-difference", 0.01},
+                                            {"joint-open-most", 0.0},
+                                            {"lean-most", 5.0},
+                                            {"least-trim", 2.5},
+                                            {"length-doubt", 0.0012},
+                                            {"lift-height-margin", 0.5},
+                                            {"lift-share", 1.0},
+                                            {"mass-doubt", 2.0},
+                                            {"people-beneath-accessory", 0.5},
+                                            {"people-beneath-hoist", 0.5},
+                                            {"pick-share-least", 10.0},
+                                            {"pitch-doubt", 0.3},
+                                            {"scale-doubt", 0.5},
+                                            {"scale-tolerance", 5.0},
+                                            {"secondary-drop", 0.0},
+                                            {"secondary-factor", 2.0},
+                                            {"side-difference", 25.0},
+                                            {"spare-bars", 0.0},
+                                            {"spare-cabinets", 0.0},
+                                            {"spare-chains", 0.0},
+                                            {"spare-hoists", 0.0},
+                                            {"swing-clearance", 0.5},
+                                            {"trim-margin", 0.05},
+                                            {"wind-first-action", 60.0},
+                                            {"wind-force-coefficient", 2.1},
+                                            {"wind-second-action", 80.0},
+                                            {"working-coefficients", 1.0}};
+  std::map<std::string, double> found;
+  for (const HouseFigureKind& kind : houseFigureKinds()) {
+    if (kind.usual) {
+      found[kind.id.toStdString()] = *kind.usual;
+    }
+  }
+  BOOST_TEST(found.size() == usual.size());
+  for (const auto& [id, value] : usual) {
+    BOOST_TEST_INFO(id);
+    BOOST_TEST_REQUIRE(found.contains(id));
+    BOOST_TEST(found.at(id) == value);
+  }
 }
 
 BOOST_AUTO_TEST_CASE(free_figures_take_the_one_nearest_to_the_show) {

@@ -96,6 +96,28 @@ BOOST_AUTO_TEST_CASE(ends_that_are_alike_are_not_told) {
   BOOST_TEST(says(seat.words(), "carries 1.50 kN;"), seat.words());
 }
 
+/// The hole is told where there are several, at its own angle, not by how far a joint stands open; a pivot
+/// has none.
+BOOST_AUTO_TEST_CASE(the_hole_of_a_pin_is_told_where_there_is_a_choice) {
+  Seat seat;
+  seat.joint().end.reset();
+  seat.joint().contact.reset();
+  seat.joint().pinLoads.at(0) = {0.0, 9000.0};
+  seat.joint().angleDeg = -3.0;
+  const auto words = [&seat](std::size_t holes, catalogue::JointKind kind) {
+    seat.seated.kind = kind;
+    seat.seated.angles.assign(holes, degrees(-3.0));
+    return seat.words();
+  };
+  const std::string told = "front pin (hole at -3.0°)";
+  BOOST_TEST(says(words(2, catalogue::JointKind::pinned), told));
+  BOOST_TEST(!says(words(1, catalogue::JointKind::pinned), "(hole"));
+  BOOST_TEST(!says(words(2, catalogue::JointKind::pivot), "(hole"));
+  seat.joint().openDeg = 0.5;
+  seat.joint().angleDeg = -2.5;
+  BOOST_TEST(says(words(2, catalogue::JointKind::seated), told));
+}
+
 /// Two pins are told apart by where they stand: ahead or behind, else above or below.
 BOOST_AUTO_TEST_CASE(a_pin_is_named_by_where_it_stands) {
   const auto named = [](std::size_t loaded, double x, double z) {

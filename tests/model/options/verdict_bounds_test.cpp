@@ -119,6 +119,11 @@ BOOST_AUTO_TEST_CASE(of_two_uses_the_worse) {
   more.value = 9.5;
   BOOST_TEST(worseOf(holds, more).value == 9.5);
   BOOST_TEST(worseOf(more, holds).value == 9.5);
+  // By their shares, however small the limit: 0.4 of 0.5 is more than 0.75 of 1.5.
+  const Use small{.verdict = Verdict::holds, .value = 0.4, .limit = 0.5};
+  const Use large{.verdict = Verdict::holds, .value = 0.75, .limit = 1.5};
+  BOOST_TEST(worseOf(small, large).value == 0.4);
+  BOOST_TEST(worseOf(large, small).value == 0.4);
 }
 
 /// A zone under both points of a pair, of 90 kN, which others load too.
