@@ -86,7 +86,7 @@ hang::Vec3 sidewaysOf(const Case& option, const Settled& settled, double trimM, 
                       bool atMost) {
   if (from.leg >= 0) {
     const std::vector<hang::LegForce> forces = legForces(option, settled, trimM, from.pick, atMost);
-    return forces.empty() ? hang::Vec3{notKnown, notKnown, 0.0}
+    return forces.empty() ? hang::Vec3{notKnown, notKnown, notKnown}
                           : forces[static_cast<std::size_t>(from.leg)].onPoint;
   }
   const double sideways = sidewaysAtTop(option, settled, trimM, from.pick, atMost);

@@ -6,6 +6,7 @@
 #include <memory>
 #include <vector>
 
+#include "options/bridle_limits.h"
 #include "options/bridle_pick.h"
 #include "options/carriers.h"
 #include "options/loads.h"
@@ -140,6 +141,30 @@ BOOST_AUTO_TEST_CASE(a_leg_exactly_as_steep_as_the_house_likes_holds) {
   BOOST_TEST(verdict(45.0, 45.0) == Verdict::tight); // at the least angle, whatever is liked
   BOOST_TEST(verdict(std::nextafter(45.0, 0.0)) == Verdict::fails);
   BOOST_TEST(verdict(70.0, std::nan("")) == Verdict::unproven);
+}
+
+/// Of pieces that may take alike the first is told; one of which nothing is known is told before any.
+BOOST_AUTO_TEST_CASE(the_weakest_piece_of_a_leg) {
+  Legs legs;
+  BridleLeg leg;
+  const auto strong = steel(10.0);
+  const auto weak = steel(5.0);
+  const auto as = steel(5.0);
+  const auto unknown = steel(20.0);
+  unknown->limit.reset();
+  const auto weakest = [&](const std::vector<const catalogue::HardwareType*>& types) {
+    leg.pieces.clear();
+    for (const catalogue::HardwareType* type : types) {
+      leg.pieces.push_back({type, 1});
+    }
+    return weakestOf(legs.option, leg);
+  };
+  BOOST_TEST((weakest({strong.get(), weak.get(), as.get()}).type == weak.get()));
+  BOOST_TEST((weakest({as.get(), strong.get(), weak.get()}).type == as.get()));
+  BOOST_TEST(weakest({as.get(), strong.get(), weak.get()}).limit == 5000.0, near(1e-12));
+  BOOST_TEST((weakest({weak.get(), unknown.get(), as.get()}).type == unknown.get()));
+  BOOST_TEST(std::isnan(weakest({unknown.get(), weak.get()}).limit));
+  BOOST_TEST((weakest({}).type == nullptr));
 }
 
 /// Both picks hold: the one that uses more of its limit is told, whatever it pulls; of like ones the first.

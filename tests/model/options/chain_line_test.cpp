@@ -3,6 +3,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 #include "options/weight_limits.h"
 #include "print.h"
@@ -44,6 +45,24 @@ struct Line {
   }
 
   Verdict verdict() const { return chainRule.evaluate(option, &settled, 8.0).verdict; }
+  /// The same hang turned by a pan of 45° and leaning forward by 23°.
+  Line turned() const {
+    Line other = *this;
+    hang::Layout& layout = other.settled.layout;
+    const auto turn = [](hang::Vec3& at) {
+      const double tipped = std::cos(0.4) * at.x - std::sin(0.4) * at.z;
+      at.z = std::sin(0.4) * at.x + std::cos(0.4) * at.z;
+      const double across = at.y;
+      at.x = std::sqrt(0.5) * tipped - std::sqrt(0.5) * across;
+      at.y = std::sqrt(0.5) * tipped + std::sqrt(0.5) * across;
+    };
+    for (hang::Vec3* each :
+         {&layout.forward, &layout.left, &layout.up, &*layout.chainAnchor, &*layout.elements[1].chainEye}) {
+      turn(*each);
+    }
+    std::ranges::for_each(layout.elements[0].outline, turn);
+    return other;
+  }
   /// The same behind the bar as before it, and the corners taken the other way round.
   Verdict mirrored() const {
     Line other = *this;
@@ -65,6 +84,17 @@ BOOST_AUTO_TEST_SUITE(chain_line)
 BOOST_AUTO_TEST_CASE(a_cabinet_across_the_line_leaves_its_pull_not_known) {
   BOOST_TEST(Line({{-0.5, -0.3}, {0.5, -0.3}, {0.5, -0.6}, {-0.5, -0.6}}).mirrored() == Verdict::unproven);
   BOOST_TEST(Line({{-0.5, -0.3}, {0.001, -0.4}, {-0.5, -0.6}}).mirrored() == Verdict::unproven);
+}
+
+/// However the hang is panned and tilted.
+BOOST_AUTO_TEST_CASE(in_its_way_is_counted_in_the_hangs_own_plane) {
+  const auto turned = [](const std::vector<hang::Vec2>& outline) { return Line(outline).turned().verdict(); };
+  BOOST_TEST(turned({{-0.5, -0.3}, {0.5, -0.3}, {0.5, -0.6}, {-0.5, -0.6}}) == Verdict::unproven);
+  BOOST_TEST(turned({{-0.5, -0.3}, {0.05, -0.4}, {-0.5, -0.6}}) == Verdict::unproven);
+  BOOST_TEST(turned({{0.05, -0.3}, {0.5, -0.3}, {0.5, -0.6}, {0.05, -0.6}}) == Verdict::holds);
+  BOOST_TEST(turned({{-0.5, -0.3}, {-0.05, -0.3}, {-0.05, -0.6}, {-0.5, -0.6}}) == Verdict::holds);
+  BOOST_TEST(turned({{-0.5, 0.6}, {0.5, 0.6}, {0.5, 0.1}, {-0.5, 0.1}}) == Verdict::holds);
+  BOOST_TEST(turned({{-0.5, -1.1}, {0.5, -1.1}, {0.5, -1.6}, {-0.5, -1.6}}) == Verdict::holds);
 }
 
 BOOST_AUTO_TEST_CASE(a_cabinet_beside_above_or_below_it_does_not) {
