@@ -63,7 +63,7 @@ BuildUp::Pose BuildUp::poseOf(const Setting& set) const {
   if (solver_) {
     try {
       const Statics statics = solver_->at(set);
-      if (standsAsAssembled(*stack_, statics, chain_ ? chain_->held : 0)) {
+      if (standsAsAssembled(*stack_, statics, heldBy(chain_))) {
         return poseOf(statics);
       }
     } catch (const Error& error) {

@@ -2,6 +2,8 @@
 #include "hang/doubt_place.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <numbers>
 
 #include "hang/assembly.h"
@@ -150,15 +152,17 @@ Span pivotSpan(const Hang& hang, const Doubts& doubts, bool open) {
     return Span::unbounded();
   }
   // Of two branches the one that the stated length is on: on a branch the angle only grows, or only shrinks.
+  // They mirror each other at the straight line, and the stated length's place on the other one is beyond the
+  // travel: what is reached there lies further from it than on its own, so the nearest is on its own.
+  const auto awayTo = [&](double deg) { return std::remainder(deg - stated.deg[0], 360.0); };
   const auto nearest = [&](const PivotAngles& angles) {
-    return *std::ranges::min_element(angles.deg.begin(), angles.deg.begin() + angles.count, {},
-                                     [&](double deg) { return std::abs(deg - stated.deg[0]); });
+    return stated.deg[0] +
+           std::ranges::min(std::array{awayTo(angles.deg[0]), awayTo(angles.deg[angles.count - 1])}, {},
+                            [](double away) { return std::abs(away); });
   };
   const double one = nearest(shortest);
   const double other = nearest(longest);
-  const double middle = lengthAt(triangle, 0.5 * (one + other));
-  const bool onOneBranch = (one - stated.deg[0]) * (other - stated.deg[0]) <= 0.0 && reach.holds(middle);
-  return onOneBranch ? Span{std::min(one, other) - above.turnsDeg, std::max(one, other)} : Span::unbounded();
+  return {std::min(one, other) - above.turnsDeg, std::max(one, other)};
 }
 
 HangingSpan hangingSpan(const Hang& hang, const Doubts& doubts, const std::vector<PlacedSpan>& placed,

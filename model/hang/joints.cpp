@@ -189,8 +189,8 @@ void carry(const Assembly& assembly, const std::vector<Element>& stack, const st
   const ChainLine* line = chain ? &*assembly.line : nullptr;
   Vec2 pull;
   Vec2 pullAtMost;
-  double most = 0.0;
-  double tension = 0.0;
+  double most{}; // both read with a chain alone
+  double tension{};
   into.chain.reset();
   if (chain) {
     const double others =

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "hang/pull_back.h"
 
-#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -65,10 +64,8 @@ Turn swingFor(double ahead, double upwards, double tiltDeg) {
     refuse("no pull-back brings the frame to that tilt at this pan");
   }
   const double base = std::asin(sine / reach);
-  const double offset = std::atan2(upwards, ahead);
-  const double one = std::remainder(base - offset, 2.0 * std::numbers::pi);
-  const double other = std::remainder(std::numbers::pi - base - offset, 2.0 * std::numbers::pi);
-  return turnBy(std::abs(one) <= std::abs(other) ? one : other);
+  // The arc sine lies in the half turn ahead: the nearer one where the frame looks ahead before it swings.
+  return turnBy((ahead >= 0.0 ? base : std::numbers::pi - base) - std::atan2(upwards, ahead));
 }
 
 /// The line's force as the frame's axes see it, and the lean that it gives the picks' chains.

@@ -14,8 +14,10 @@ SidePin onSide(const JointStatics& joint, Vec2 pinLoad, double share, double apa
   const double across = joint.sideways / pins;
   const double left = std::hypot(length(share * pinLoad + couple), across);
   const double right = std::hypot(length(share * pinLoad - couple), across);
-  // Not a comparison with >: what is not known stays not known.
-  return left <= right ? SidePin{right, Side::right} : SidePin{left, Side::left};
+  // What is not known is neither, and stays not known.
+  return left < right   ? SidePin{right, Side::right}
+         : left > right ? SidePin{left, Side::left}
+                        : SidePin{left, Side::either};
 }
 
 } // namespace hangbook::hang

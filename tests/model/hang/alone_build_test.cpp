@@ -298,4 +298,27 @@ BOOST_AUTO_TEST_CASE(whatOpensAboveAPivotAddsToWhatItsPlacesAreOff) {
   }
 }
 
+/// A pivot folded back by 175° whose travel is almost all of a turn, its chain longer or shorter by what
+/// turns it by 3° either way, and by 5.5°: what is beyond half a turn would be told from the other side, and
+/// is the next to it all the same.
+BOOST_AUTO_TEST_CASE(aPivotMayTurnPastHalfATurn) {
+  Hang hang = oneCabinet({0.0, -0.3}, Pivot{{-170.0, 180.0}});
+  hang.bar.stackPin = {};
+  hang.bar.chainAnchor = Vec2{-1.0, 0.0};
+  hang.stack[0].chainEye = 0.5 * Vec2{std::cos(toRadians(1.0)), -std::sin(toRadians(1.0))}; // in line at 181°
+  hang.chain = Chain{0.01, 0.0, 1, 1};
+  const PivotTriangle triangle = pivotTriangle(hang.bar, hang.stack, 1);
+  const double length = lengthAt(triangle, 175.0);
+  hang.chain->fixed = length - 0.01;
+  Doubts doubts;
+  doubts.stack.resize(1);
+  doubts.linkLonger = lengthAt(triangle, 172.0) - length;
+  for (const double past : {178.0, 180.5}) {
+    doubts.linkShorter = length - lengthAt(triangle, past);
+    const Span pivot = pivotSpan(hang, doubts, false);
+    BOOST_TEST(pivot.low == 172.0, near(1e-9));
+    BOOST_TEST(pivot.high == past, near(1e-9));
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -226,7 +226,7 @@ BOOST_AUTO_TEST_CASE(a_pull_back_may_hold_a_frame_straight_up) {
 }
 
 /// Panned by 120° with the actuator at −5°, −0.4981 sin s − 0.0872 cos s = sin 10° at s = −30.0° and at
-/// −169.9°: the frame is held the nearer way.
+/// −169.9°: the frame is held the nearer way. Panned by 60° it is 0.4981 sin s, and s = 30.0°.
 BOOST_AUTO_TEST_CASE(a_pull_back_swings_the_head_the_nearer_way) {
   Hang hang = plumb(SidePair{1.0, 0.0, {}, {}, {-20.0, 20.0}, {-150.0, 150.0}});
   hang.set.actuatorDeg = -5.0;
@@ -235,6 +235,8 @@ BOOST_AUTO_TEST_CASE(a_pull_back_swings_the_head_the_nearer_way) {
   const Statics statics = solve(hang);
   BOOST_TEST(statics.tiltDeg == 10.0, near(1e-12));
   BOOST_TEST(statics.side->headSwingDeg == -30.0, near(1e-3));
+  hang.set.panDeg = 60.0;
+  BOOST_TEST(solve(hang).side->headSwingDeg == 30.0, near(1e-3));
 }
 
 /// A pivot whose chain does not pull is not held; a contact of 0.5e-8 N that is 0.1 m behind its pin shuts

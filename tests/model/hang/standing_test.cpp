@@ -191,9 +191,11 @@ BOOST_AUTO_TEST_CASE(a_roll_loads_the_side_that_it_leans_to) {
   joint.sidewaysMoment = {};
   BOOST_TEST(hang::onSide(joint, down, 0.6, 1.0).force == std::hypot(600.0, 30.0),
              boost::test_tools::tolerance(1e-12));
+  BOOST_TEST((hang::onSide(joint, down, 0.6, 1.0).side == hang::Side::either));
   joint.sideways = 0.0;
-  joint.sidewaysMoment = {0.0, 60.0};
+  joint.sidewaysMoment = {0.0, -60.0}; // the other way
   BOOST_TEST(hang::onSide(joint, down, 0.6, 1.0).force == 660.0, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST((hang::onSide(joint, down, 0.6, 1.0).side == hang::Side::right));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
