@@ -103,9 +103,9 @@ private:
   }
 
   int oneByOne(const Way& way) {
-    const int breaks =
-        *std::find_if_not(Counted(1), Counted(way.most + 1), [&](int step) { return standsAt(way, step); });
-    return breaks > way.most ? 0 : breaks;
+    const Counted end(way.most + 1);
+    const Counted breaks = std::find_if_not(Counted(1), end, [&](int step) { return standsAt(way, step); });
+    return breaks == end ? 0 : *breaks;
   }
 
   void note(const Way& way, int steps, Reserve& reserve) {

@@ -12,6 +12,7 @@
 #include "print.h"
 #include "quantity/error.h"
 #include "show_fixture.h"
+#include "support/example_hang.h"
 
 using namespace hangbook;
 using options::Rig;
@@ -152,12 +153,14 @@ BOOST_AUTO_TEST_CASE(the_chain_in_its_bag_draws_the_frames_centre) {
   const hang::Bar none = rigOf(show).hang.bar;
   BOOST_TEST(none.frameMass == 0.0);
   BOOST_TEST((none.frameCg == hang::Vec2{0.25, -0.5}));
-  bar.frameMass = kilograms(3);
-  chain.mass = kilogramsPerMetre(1); // one metre of it: 1 kg
-  const hang::Bar drawn = rigOf(show).hang.bar;
-  BOOST_TEST(drawn.frameMass == 4.0, boost::test_tools::tolerance(1e-12));
-  BOOST_TEST(std::abs(drawn.frameCg.x) < 1e-12);
-  BOOST_TEST(drawn.frameCg.z == -0.25, boost::test_tools::tolerance(1e-12));
+  for (const double kg : {1.0, 0.1}) { // light or not
+    bar.frameMass = kilograms(3.0 * kg);
+    chain.mass = kilogramsPerMetre(kg); // one metre of it
+    const hang::Bar drawn = rigOf(show).hang.bar;
+    BOOST_TEST(drawn.frameMass == 4.0 * kg, boost::test_tools::tolerance(1e-12));
+    BOOST_TEST(std::abs(drawn.frameCg.x) < 1e-12);
+    BOOST_TEST(drawn.frameCg.z == -0.25, boost::test_tools::tolerance(1e-12));
+  }
 }
 
 /// Of two cabinets the upper one needs its lower pin; the last one needs none.
@@ -212,6 +215,28 @@ BOOST_AUTO_TEST_CASE(a_chain_beside_a_fixed_joint_has_the_first_mark_that_surely
   BOOST_TEST(mark() == std::ceil((straight - fixed) / (0.75 * pitch)));
   rig.doubts.figures.frame.place = std::nan("");
   BOOST_TEST(mark() == stated);
+}
+
+/// A joint that gravity opens and whose chain runs through its own pin: as assembled it has no shape, and
+/// it stands on its stop all the same. Alone or among all settings it stands in that one.
+BOOST_AUTO_TEST_CASE(what_no_chain_closes_stands_on_its_stop) {
+  Rig rig;
+  rig.hang = testing::oneCabinet({-0.4, -0.25}, hang::Seated{0.0, {-0.8, 0.0}, 5.0});
+  rig.hang.bar.chainAnchor = hang::Vec2{0.8, 0.0};
+  rig.hang.stack[0].chainEye = hang::Vec2{-0.2, 0.0};
+  rig.hang.chain = hang::Chain{0.02, 0.0, 1, 1};
+  rig.mostMark = 100;
+  rig.foreAftReachDeg = 0.0;
+  rig.doubts.figures.stack.resize(1);
+  const options::Settings all = options::settingsOf(rig, 0.0);
+  BOOST_TEST_REQUIRE(all.settled.size() == 1U, all.impossible.toStdString());
+  BOOST_TEST(all.settled[0].setting.mark.value() == 50); // 1 m from anchor to eye
+  BOOST_TEST(all.settled[0].statics.joints[0].openDeg == 5.0, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(all.settled[0].statics.joints[0].stop.has_value());
+  QStringList missing;
+  const auto alone = options::settle(rig, all.settled[0].setting, missing);
+  BOOST_REQUIRE(alone.has_value());
+  BOOST_TEST(alone->statics.joints[0].openDeg == 5.0, boost::test_tools::tolerance(1e-12));
 }
 
 BOOST_AUTO_TEST_SUITE_END()

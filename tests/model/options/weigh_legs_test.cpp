@@ -365,6 +365,30 @@ BOOST_AUTO_TEST_CASE(both_legs_say_how_much_more_hangs) {
   }
 }
 
+/// One pick in a bridle and one straight under its point, in the middle of where the other's legs would have
+/// been: the bridle's legs say how much more hangs there, the other cell says it itself.
+BOOST_AUTO_TEST_CASE(one_pick_in_a_bridle_and_one_without) {
+  Snapshot snapshot = testing::bridledShow();
+  snapshot.show.hangs[0].points = {QStringLiteral("BL1"), QStringLiteral("L2")};
+  for (venue::Point& point : snapshot.venue.points) {
+    if (point.name == QLatin1String("L2")) {
+      point.x = metres(inMetres(point.x) + 2.0);
+    }
+  }
+  const Option option = decide(snapshot).hangs[0].options.front();
+  BOOST_REQUIRE(option.bridles.size() == 1U);
+  const Cells cells(snapshot, option, CellAt::point);
+  BOOST_REQUIRE(cells.all().size() == 3U);
+  const auto bridled = static_cast<std::size_t>(cells.all()[0].leg < 0); // whichever pick that is
+  std::vector<double> readings;
+  for (std::size_t i = 0; i < 3; ++i) {
+    readings.push_back(cells.computed(i) + (cells.all()[i].leg < 0 ? 0.3 : 0.2));
+  }
+  const std::array<double, 2> more = cells.moreBy(readings);
+  BOOST_TEST(more.at(bridled) == 0.4 * std::sqrt(3.3 * 3.3 - 4.0) / 3.3, near(1e-6));
+  BOOST_TEST(more.at(1 - bridled) == 0.3, near(1e-12));
+}
+
 /// What an option does not say cannot be compared, and the leg of which it is missing is named.
 BOOST_AUTO_TEST_CASE(an_option_that_does_not_say_its_loads) {
   const auto refused = [](const std::function<void(Option&)>& change, const char* words) {
