@@ -421,6 +421,30 @@ BOOST_AUTO_TEST_CASE(what_never_breaks_is_told_as_such) {
   BOOST_TEST((reserves.back().kind == steel->kind)); // what breaks comes first
 }
 
+/// What breaks exactly at the end of the way is told; a centimetre further on it is out of sight.
+BOOST_AUTO_TEST_CASE(what_breaks_at_the_very_end_is_told) {
+  Snapshot snapshot = fewSettings();
+  for (catalogue::CabinetType& each : snapshot.catalogue.cabinets) {
+    each.coverLowest = degrees(-89); // wherever it hangs
+    each.coverHighest = degrees(89);
+    each.throwDistance = metres(500);
+  }
+  const Option best = bestOf(snapshot);
+  const auto lowerFrom = [&](double trimM) {
+    options::Setting setting = *best.setting;
+    setting.trimM = trimM;
+    const auto reserves = options::reservesOf(snapshot, options::judge(snapshot, best.key, setting));
+    BOOST_TEST_REQUIRE(!reserves.empty());
+    return *std::ranges::find(reserves, QStringLiteral("trim-down"), &options::Reserve::kind);
+  };
+  const int first = lowerFrom(6.0).steps;
+  BOOST_TEST_REQUIRE(first > 0);
+  const options::Reserve end = lowerFrom(6.0 + 0.01 * (500 - first));
+  BOOST_TEST(end.steps == 500);
+  BOOST_TEST((end.then == Verdict::fails));
+  BOOST_TEST(lowerFrom(6.0 + 0.01 * (501 - first)).steps == 0);
+}
+
 /// Up to 5 t of cable, 10 m of steel, 5 m of trim, 20° of tilt, 20 links and 100 m/s of wind; a chain is
 /// never shorter than one link. Each way ends at the last that stands, or says that nothing broke.
 BOOST_AUTO_TEST_CASE(each_way_is_looked_along_so_far) {
