@@ -99,13 +99,15 @@ std::optional<WindAnswer> windAnswer(const Case& option, const Settled& settled,
   for (std::size_t pick = 0; pick < option.bridles.size(); ++pick) {
     answer.missing += bridleLacks(option, settled, pick);
   }
-  for (const WindUse& each : InGust(option, settled, trimM, wind, 0.0).uses()) {
+  findLimit(option, settled, trimM, wind, answer);
+  // What a gust loads at all it loads by then: a stop carries nothing while its joint is pressed shut.
+  const double worst = gustPressure(std::min(answer.failsAt, mostWind));
+  for (const WindUse& each : InGust(option, settled, trimM, wind, worst).uses()) {
     if (std::isnan(each.use.value) || std::isnan(each.use.limit)) {
       answer.missing.append(QStringLiteral("load or limit of ") + wordsFor(each, option, settled));
     }
   }
   answer.missing.removeDuplicates();
-  findLimit(option, settled, trimM, wind, answer);
   return answer;
 }
 

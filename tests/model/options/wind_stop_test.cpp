@@ -83,4 +83,16 @@ BOOST_AUTO_TEST_CASE(a_stop_counts_from_nothing_on) {
   BOOST_TEST(wind(inGust(0.9 * passed, std::nullopt)).verdict < Verdict::unproven); // it is shut
 }
 
+/// Without wind the stop carries nothing; the wind at which the first limit is passed is not proven without
+/// the stop's limit all the same, and the answer names it.
+BOOST_AUTO_TEST_CASE(the_limiting_wind_names_a_stop_of_no_known_limit) {
+  const auto missing = [](const std::optional<Force>& limit) {
+    const Option calm = inGust(0.0, limit);
+    BOOST_REQUIRE(calm.wind.has_value());
+    return calm.wind->missing.filter(QStringLiteral("rear stop of the joint of element 1")).size();
+  };
+  BOOST_TEST(missing(newtons(1)) == 0);
+  BOOST_TEST(missing(std::nullopt) == 1);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
