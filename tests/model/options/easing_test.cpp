@@ -407,6 +407,65 @@ BOOST_AUTO_TEST_CASE(what_stands_again_further_on_has_broken_before) {
   BOOST_TEST(lower->rule.toStdString() == "cover");
 }
 
+/// The same where it is tilted, hung higher, or its downfill at another link. Looked along it stands at some,
+/// does not at the next and does again further on, where a search by halves would look first.
+BOOST_AUTO_TEST_CASE(what_stands_again_at_another_tilt_or_mark_has_broken_before) {
+  Snapshot snapshot = fewSettings();
+  const Option best = bestOf(snapshot);
+  snapshot.show.house.push_back({QStringLiteral("cover-share"),
+                                 40.0,
+                                 {},
+                                 QStringLiteral("test"),
+                                 QStringLiteral("Edda"),
+                                 QDate(2027, 3, 1)});
+  for (catalogue::CabinetType& each : snapshot.catalogue.cabinets) {
+    each.coversAudience = each.downfill;
+    each.coverLowest = degrees(-2);
+    each.coverHighest = degrees(2);
+  }
+  venue::Section strip = snapshot.venue.sections.front();
+  const auto stripAt = [&strip](double from) {
+    strip.name = QString::number(from);
+    strip.profile = {{metres(from), metres(0.0)}, {metres(from + 0.2), metres(0.0)}};
+    return strip;
+  };
+  snapshot.venue.sections = {stripAt(20.0), stripAt(29.0)};
+  using Moved = std::function<void(options::Setting&, double)>;
+  const Moved tilt = [](options::Setting& setting, double to) { setting.tiltDeg = to; };
+  const Moved mark = [](options::Setting& setting, double to) { setting.mark = static_cast<int>(to); };
+  const Moved trim = [](options::Setting& setting, double to) { setting.trimM = to; };
+  struct Start {
+    const char* kind;
+    Moved move;
+    double from;
+    double step;
+    int first; ///< that does not stand
+    int again; ///< one that does
+  };
+  BOOST_TEST_REQUIRE(*best.setting->mark == 81);
+  for (const Start& start :
+       {Start{"tilt-down", tilt, 4.5, -0.5, 2, 10}, Start{"tilt-up", tilt, -0.5, 0.5, 1, 10},
+        Start{"mark-down", mark, 85, -1, 2, 5}, Start{"mark-up", mark, 79, 1, 2, 5},
+        Start{"trim-up", trim, 10.95, 0.01, 6, 250}}) {
+    BOOST_TEST_CONTEXT(start.kind) {
+      const auto at = [&](int steps) {
+        options::Setting setting = *best.setting;
+        start.move(setting, start.from + steps * start.step);
+        return options::judge(snapshot, best.key, setting);
+      };
+      BOOST_TEST(at(start.first - 1).verdict <= Verdict::tight);
+      BOOST_TEST(at(start.first).verdict == Verdict::fails);
+      BOOST_TEST(at(start.again).verdict <= Verdict::tight);
+      const auto reserves = options::reservesOf(snapshot, at(0));
+      const auto found =
+          std::ranges::find(reserves, QString::fromLatin1(start.kind), &options::Reserve::kind);
+      BOOST_TEST_REQUIRE((found != reserves.end()));
+      BOOST_TEST(found->steps == start.first);
+      BOOST_TEST(found->rule.toStdString() == "cover");
+    }
+  }
+}
+
 /// Nothing breaks where the figure may go as far as it is looked along.
 BOOST_AUTO_TEST_CASE(what_never_breaks_is_told_as_such) {
   Snapshot snapshot = fewSettings();
