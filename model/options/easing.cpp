@@ -42,7 +42,7 @@ Easings search(const Trial& base, const Option& option, const Progress& progress
   if (option.verdict != Verdict::fails) {
     return all;
   }
-  double done = 0.0;
+  double done{};
   EasingSearch search(all.goal, [&] {
     if (progress && !progress(done)) {
       throw Cancelled{};

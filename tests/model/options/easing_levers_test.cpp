@@ -366,6 +366,14 @@ BOOST_AUTO_TEST_CASE(no_run_more_than_it_takes) {
   much.most = {64};
   BOOST_TEST(!search.single(trial, much));
   BOOST_TEST(search.runs() == 7); // 1, 2, 4 … 64
+  Lever swap;
+  swap.swaps.push_back({1, [](Trial&) {}, {}});
+  const auto steel = leverOf(trial, "low-steel");
+  BOOST_REQUIRE(steel);
+  BOOST_REQUIRE(!steel->most.empty());
+  EasingSearch pairs(Verdict::tight, [] {});
+  BOOST_TEST(!pairs.pair(trial, swap, *steel));
+  BOOST_TEST(pairs.runs() == 1); // all the steel can give
 }
 
 BOOST_AUTO_TEST_CASE(what_is_no_figure_is_written_as_none) {

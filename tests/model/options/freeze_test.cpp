@@ -172,6 +172,60 @@ BOOST_AUTO_TEST_CASE(whatIsMissingOnOneSideIsNotCompared) {
   BOOST_TEST(!same(whole, more));
 }
 
+/// Left's outer point is on one truss with right's outer one, the inner two are on another. While right has
+/// nothing chosen it counts as left's mirror image, 2 kN outside and 1 kN inside: just that changes nothing,
+/// and the two the other way round do.
+BOOST_AUTO_TEST_CASE(aMirrorImageIsComparedPointByPoint) {
+  Snapshot snapshot;
+  const auto point = [&snapshot](const char* name, double y, const char* zone) {
+    venue::Point& made = snapshot.venue.points.emplace_back();
+    made.name = QString::fromLatin1(name);
+    made.x = metres(0.0);
+    made.y = metres(y);
+    made.zone = QString::fromLatin1(zone);
+  };
+  point("L1", 6.0, "outer");
+  point("L2", 3.0, "inner");
+  point("R1", -6.0, "outer");
+  point("R2", -3.0, "inner");
+  for (const char* name : {"outer", "inner"}) {
+    snapshot.venue.zones.emplace_back().name = QString::fromLatin1(name);
+  }
+  calendar::Hang left;
+  left.name = QStringLiteral("left");
+  left.points = {QStringLiteral("L1"), QStringLiteral("L2")};
+  calendar::Hang right;
+  right.name = QStringLiteral("right");
+  right.points = {QStringLiteral("R1"), QStringLiteral("R2")};
+  right.mirrors = left.name;
+  snapshot.show.hangs = {left, right};
+  Choice choice;
+  choice.hang = left.name;
+  choice.key.points = left.points;
+  for (const auto& [name, kn] : {std::pair("L1", 2.0), std::pair("L2", 1.0)}) {
+    options::PointResult& result = choice.points.emplace_back();
+    result.point = QString::fromLatin1(name);
+    result.staticKn = kn;
+    result.dynamicKn = 1.5 * kn;
+  }
+  const auto rightWith = [](double outer, double inner, double dynamicOuter) {
+    const QJsonArray loads{QJsonArray{QStringLiteral("R1"), outer, dynamicOuter},
+                           QJsonArray{QStringLiteral("R2"), inner, 1.5 * inner}};
+    return QJsonArray{QJsonObject{{QStringLiteral("hang"), QStringLiteral("right")},
+                                  {QStringLiteral("option"), QStringLiteral("x")},
+                                  {QStringLiteral("loads_kn"), loads}}};
+  };
+  const auto same = [&](const QJsonArray& then, const QJsonArray& now) {
+    return options::sameFromOthers(snapshot, choice, then, now);
+  };
+  BOOST_TEST(same({}, rightWith(2.0, 1.0, 3.0)));
+  BOOST_TEST(same(rightWith(2.0, 1.0, 3.0), {}));
+  BOOST_TEST(!same({}, rightWith(1.0, 2.0, 1.5)));
+  BOOST_TEST(!same({}, rightWith(2.0, 1.1, 3.0)));
+  BOOST_TEST(!same({}, rightWith(2.0, 1.0, 3.1)));
+  BOOST_TEST(!same(rightWith(2.0, 1.0, 3.1), {}));
+}
+
 BOOST_AUTO_TEST_CASE(aSingleByteIsNoticed) {
   const Snapshot snapshot = testing::smallHarbourShow();
   const auto all = options::decide(snapshot, QStringLiteral("left"));

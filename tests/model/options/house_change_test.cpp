@@ -57,4 +57,38 @@ BOOST_AUTO_TEST_CASE(each_hang_by_its_own_choice) {
   BOOST_TEST(!gone[1].why.isEmpty());
 }
 
+/// The lowest edge is to be 30 m high: the sentence of that rule alone is why it fails, and of the way back
+/// nothing is told, since all holds.
+BOOST_AUTO_TEST_CASE(only_what_decides_is_told) {
+  Snapshot snapshot = testing::smallHarbourShow();
+  const auto all = decide(snapshot, QStringLiteral("left"));
+  const Option& option = all.hangs[0].options.front();
+  BOOST_REQUIRE(option.verdict == Verdict::holds);
+  snapshot.choices = {choiceOf(snapshot, QStringLiteral("left"), option)};
+  const HouseSite site{HousePlace::show, snapshot.show.tour, snapshot.show.name};
+  const std::vector<venue::HouseFigure> usual = snapshot.show.house;
+  std::vector<venue::HouseFigure> high = usual;
+  high.push_back({QStringLiteral("least-trim"), 30.0, {}, {}, QStringLiteral("Edda"), QDate(2027, 3, 1)});
+  const HouseEffect up = effectOf({snapshot}, site, high);
+  BOOST_TEST(up.judged == 1);
+  BOOST_REQUIRE(up.changed.size() == 1U);
+  BOOST_TEST(up.changed[0].before == Verdict::holds);
+  BOOST_TEST(up.changed[0].now == Verdict::fails);
+  BOOST_TEST(up.changed[0].because.startsWith(QStringLiteral("lowest-edge: ")));
+  for (const Finding& finding : option.findings) {
+    const bool named = up.changed[0].because.contains(finding.rule + QStringLiteral(": "));
+    BOOST_TEST(named == (finding.rule == QStringLiteral("lowest-edge")), finding.rule.toStdString());
+  }
+  Snapshot raised = snapshot;
+  raised.show.house = high;
+  const HouseEffect back = effectOf({raised}, site, usual);
+  BOOST_REQUIRE(back.changed.size() == 1U);
+  BOOST_TEST(back.changed[0].now == Verdict::holds);
+  BOOST_TEST(back.changed[0].because.toStdString() == "");
+  BOOST_TEST(effectOf({snapshot}, site, usual).changed.empty());
+  HouseSite elsewhere = site;
+  elsewhere.name = QStringLiteral("another show");
+  BOOST_TEST(effectOf({snapshot}, elsewhere, high).judged == 0);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
