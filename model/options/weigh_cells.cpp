@@ -6,6 +6,9 @@
 #include <limits>
 #include <numeric>
 
+#include <unsupported/Eigen/LevenbergMarquardt>
+#include <unsupported/Eigen/NumericalDiff>
+
 #include "quantity/error.h"
 #include "quantity/quantity.h"
 
@@ -26,6 +29,23 @@ PieceFigures figuresOf(const Snapshot& snapshot, const QString& name) {
   }
   return {inKilonewtons(weightOf(*type->mass)), inMetres(*type->length)};
 }
+
+/// By how much what the cells would read misses the readings (kN), each pick carrying so much more (kN).
+struct Misses : Eigen::DenseFunctor<double> {
+  Misses(const Cells& cells, const std::vector<double>& readings, std::size_t picks)
+      : DenseFunctor(static_cast<int>(picks), static_cast<int>(readings.size())), cells_(&cells),
+        readings_(Eigen::VectorXd::Map(readings.data(), values())) {}
+
+  int operator()(const Eigen::VectorXd& more, Eigen::VectorXd& misses) const {
+    const std::vector<double> would = cells_->with(std::array{more(0), more(inputs() - 1)});
+    misses = Eigen::VectorXd::Map(would.data(), values()) - readings_;
+    return 0;
+  }
+
+private:
+  const Cells* cells_;
+  Eigen::VectorXd readings_;
+};
 
 [[noreturn]] void notKnownAt(const Cell& cell) {
   throw Error(Trouble::notPossible, cell.leg < 0 ? "what the cell at the " + cell.name.toStdString() +
@@ -145,32 +165,11 @@ std::vector<double> Cells::with(const std::array<double, 2>& moreKn) const {
 
 std::array<double, 2> Cells::moreBy(const std::vector<double>& readings) const {
   std::array<double, 2> more{};
-  for (std::size_t i = 0; i < cells_.size(); ++i) {
-    if (cells_[i].leg < 0) {
-      more.at(cells_[i].pick) = readings[i] - computed_[i];
-    }
-  }
-  if (!inLegs()) {
-    return more;
-  }
-  // Pulls go almost straight with the load (quite, where no chain leans): a few steps of Gauss and Newton.
-  for (int step = 0; step < 6; ++step) {
-    std::array<double, 2> above{};
-    std::array<double, 2> below{};
-    constexpr double little = 1e-4; // kN
-    const std::vector<double> now = with(more);
-    const std::vector<double> beside = with(std::array{more[0] + little, more[1] + little});
-    for (std::size_t i = 0; i < cells_.size(); ++i) {
-      if (cells_[i].leg >= 0) {
-        const double slope = (beside[i] - now[i]) / little;
-        above.at(cells_[i].pick) += slope * (readings[i] - now[i]);
-        below.at(cells_[i].pick) += slope * slope;
-      }
-    }
-    for (std::size_t pick = 0; pick < more.size(); ++pick) {
-      more.at(pick) += below.at(pick) > 0.0 ? above.at(pick) / below.at(pick) : 0.0;
-    }
-  }
+  const Misses misses(*this, readings, paths_.size());
+  Eigen::NumericalDiff<Misses> withSlopes(misses);
+  Eigen::VectorXd found = Eigen::VectorXd::Zero(misses.inputs());
+  Eigen::LevenbergMarquardt<Eigen::NumericalDiff<Misses>>(withSlopes).minimize(found);
+  std::ranges::copy(found, more.begin());
   return more;
 }
 
