@@ -293,6 +293,31 @@ BOOST_AUTO_TEST_CASE(answers_go_through_json_and_back) {
   BOOST_TEST(again.bridles[0].legs[0].pieces.size() == chosen().option.bridles[0].legs[0].pieces.size());
 }
 
+/// Where the house counts hardware by its units a leg is made up from those that are there and ready.
+BOOST_AUTO_TEST_CASE(a_leg_is_made_up_from_the_units_there_are) {
+  const auto can = [](fleet::UnitKind kind, const char* type, fleet::UnitState state) {
+    Snapshot snapshot = bridledShow();
+    for (int i = 0; i < 8; ++i) {
+      for (const char* name : {"steel 0.5", "steel 1", "steel 2"}) {
+        fleet::Unit unit;
+        unit.serial = QString::fromUtf8(name) + QString::number(i);
+        unit.kind = kind;
+        unit.type = QString::fromUtf8(type == nullptr ? name : type);
+        unit.state = state;
+        snapshot.units.push_back(unit);
+      }
+    }
+    const std::vector<venue::HouseFigure> counted{
+        {QStringLiteral("hardware-by-serial"), 1.0, {}, {}, QStringLiteral("Edda"), QDate(2027, 3, 1)}};
+    const options::House house({}, {}, counted);
+    return options::bridledPick(snapshot, house, snapshot.venue.bridles[0])->fault.isEmpty();
+  };
+  BOOST_TEST(can(fleet::UnitKind::hardware, nullptr, fleet::UnitState::ready));
+  BOOST_TEST(!can(fleet::UnitKind::hardware, nullptr, fleet::UnitState::inRepair));
+  BOOST_TEST(!can(fleet::UnitKind::hardware, "another steel", fleet::UnitState::ready));
+  BOOST_TEST(!can(fleet::UnitKind::chain, nullptr, fleet::UnitState::ready));
+}
+
 BOOST_AUTO_TEST_CASE(points_and_bridles_of_a_hang) {
   Snapshot snapshot = bridledShow();
   calendar::Hang& hang = snapshot.show.hangs[0];

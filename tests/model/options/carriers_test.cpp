@@ -114,6 +114,7 @@ BOOST_AUTO_TEST_CASE(a_leg_counts_at_the_worst_step) {
   legs.add(2, 3000.0, 5.0);
   legs.settled.build.most[0] = 5000.0;
   BOOST_TEST(legs.worst(0) == 2500.0, near(1e-12));
+  BOOST_TEST(legs.use().value == 2.5, near(1e-12));
   legs.settled.build.most[0] = 2000.0;
   BOOST_TEST(legs.worst(0) == 1500.0, near(1e-12));
 }

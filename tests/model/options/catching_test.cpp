@@ -29,6 +29,38 @@ BOOST_AUTO_TEST_CASE(the_factor_of_a_drop) {
   BOOST_TEST(std::isnan(catchFactor(0.04, none)));
 }
 
+/// Steels and slings stretch, each by its length over its stiffness; shackles do not, and of what nobody
+/// described nothing follows.
+BOOST_AUTO_TEST_CASE(what_stretches_is_added_up) {
+  const auto type = [](catalogue::HardwareKind kind, double length, double kn) {
+    catalogue::HardwareType made;
+    made.kind = kind;
+    made.length = metres(length);
+    made.stiffness = kilonewtons(kn);
+    return made;
+  };
+  const auto steel = type(catalogue::HardwareKind::secondarySteel, 2.0, 1000.0);
+  const auto sling = type(catalogue::HardwareKind::sling, 1.0, 250.0);
+  const auto shackle = type(catalogue::HardwareKind::shackle, 0.1, 1.0);
+  const auto sum = [](const std::vector<const catalogue::HardwareType*>& types) {
+    WeightLimits limits;
+    for (const catalogue::HardwareType* each : types) {
+      limits.secondarySteel.push_back({{}, 1e6, {}, each});
+    }
+    return stretchPerNewton(limits);
+  };
+  const auto close = boost::test_tools::tolerance(1e-12);
+  BOOST_TEST(sum({}) == 0.0);
+  BOOST_TEST(sum({&steel}) == 2e-6, close);
+  BOOST_TEST(sum({&sling}) == 4e-6, close);
+  BOOST_TEST(sum({&shackle}) == 0.0);
+  BOOST_TEST(sum({&shackle, &steel, &sling}) == 6e-6, close);
+  BOOST_TEST(std::isnan(sum({&steel, nullptr})));
+  auto open = sling;
+  open.length.reset();
+  BOOST_TEST(std::isnan(sum({&steel, &open})));
+}
+
 /// 20 cm may be dropped, and not a hair more, however strong the steel.
 BOOST_AUTO_TEST_CASE(exactly_the_most_drop_may_be) {
   const auto verdict = [](double drop) {

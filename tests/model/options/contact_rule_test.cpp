@@ -91,7 +91,13 @@ BOOST_AUTO_TEST_CASE(a_taut_chain_counts_at_both_ends) {
 }
 
 BOOST_AUTO_TEST_CASE(the_joint_that_opens_farthest_is_told_before_all) {
+  Seats uppermost;
+  uppermost.joint(0).openDeg = 0.3;
+  BOOST_TEST(uppermost.use().which == 0);
+  BOOST_TEST(uppermost.use().value == 0.3);
+  BOOST_TEST(uppermost.use().limit == 0.5);
   Seats seats;
+  BOOST_TEST(seats.use().limit == 0.0);
   seats.joint(1).openDeg = 0.3;
   BOOST_TEST(seats.use().which == 1);
   BOOST_TEST(seats.use().value == 0.3);

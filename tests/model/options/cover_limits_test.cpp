@@ -8,6 +8,7 @@
 #include "options/cover.h"
 #include "options/cover_fold.h"
 #include "options/level.h"
+#include "options/placement.h"
 #include "options/room_limits.h"
 #include "print.h"
 #include "room_fixture.h"
@@ -130,6 +131,9 @@ BOOST_AUTO_TEST_CASE(within_is_counted_from_the_way_it_faces) {
 /// and its edges are those of its two ends.
 BOOST_AUTO_TEST_CASE(an_aim_in_doubt_takes_the_greater_of_both_ways_off_each_side) {
   Room room;
+  room.panDeg = 15.0;
+  room.tiltDeg = -2.0;
+  room.refresh();
   const Case option = withEars(room, {ear(20.0, 0.0, 0.0, 1.0)}, true, 90.0);
   const Audience& audience = option.room->audience;
   const CoverEdges& edges = audience.cabinets.front();
@@ -149,11 +153,29 @@ BOOST_AUTO_TEST_CASE(an_aim_in_doubt_takes_the_greater_of_both_ways_off_each_sid
                    std::tan(hang::toRadians(element.aimDeg - lower + edges.highestDeg - 0.25)),
                close);
     const double half = hang::toRadians(45.0 - 2.25); // 90° across
-    const hang::Vec3 forward = element.forward;
-    BOOST_TEST(source.inside[2].x * forward.x + source.inside[2].y * forward.y +
-                       source.inside[2].z * forward.z ==
-                   std::sin(half),
-               close);
+    const double low = hang::toRadians(edges.lowestDeg + 2.25);
+    const double high = hang::toRadians(edges.highestDeg - 2.25);
+    const Placement placement = placementOf(option, room.settled.layout);
+    const auto inVenue = [&placement](const hang::Vec3& way) {
+      const Plan plan = placement.directionOf(way);
+      return hang::Vec3{plan.x, plan.y, way.z};
+    };
+    const hang::Vec3 f = inVenue(element.forward);
+    const hang::Vec3 l = inVenue(room.settled.layout.left);
+    const hang::Vec3 up{f.y * l.z - f.z * l.y, f.z * l.x - f.x * l.z, f.x * l.y - f.y * l.x};
+    BOOST_TEST(up.z > 0.9);
+    const auto along = [&source](std::size_t edge, const hang::Vec3& axis) {
+      const hang::Vec3& inside = source.inside[edge];
+      return inside.x * axis.x + inside.y * axis.y + inside.z * axis.z;
+    };
+    BOOST_TEST(along(0, f) == -std::sin(low), close);
+    BOOST_TEST(along(0, up) == std::cos(low), close);
+    BOOST_TEST(along(1, f) == std::sin(high), close);
+    BOOST_TEST(along(1, up) == -std::cos(high), close);
+    for (const std::size_t side : {2U, 3U}) {
+      BOOST_TEST(along(side, f) == std::sin(half), close);
+      BOOST_TEST(along(side, l) == (side == 2U ? 1.0 : -1.0) * std::cos(half), close);
+    }
   }
 }
 

@@ -82,6 +82,28 @@ BOOST_AUTO_TEST_CASE(a_plug_that_is_not_meant_for_what_hangs_takes_none) {
   BOOST_TEST(taking.looms() == 0);
 }
 
+/// The table's chain where its setting has a mark, and none where nothing is held.
+BOOST_AUTO_TEST_CASE(a_chain_is_taken_where_one_is_set) {
+  catalogue::Catalogue catalogue;
+  catalogue::StackingTable table;
+  table.name = QStringLiteral("large");
+  table.chain = QStringLiteral("link chain");
+  catalogue.tables = {table};
+  Taking taking;
+  taking.choices.resize(1);
+  const auto chains = [&] {
+    const Demand demand = demandOf(catalogue, taking.show, taking.choices, {});
+    const auto found = demand.numbers.find({UnitKind::chain, QStringLiteral("link chain")});
+    return found == demand.numbers.end() ? 0 : found->second;
+  };
+  taking.choices[0].key.table = table.name;
+  BOOST_TEST(chains() == 0);
+  taking.choices[0].setting.mark = 7;
+  BOOST_TEST(chains() == 1);
+  taking.choices[0].key.table = QStringLiteral("gone");
+  BOOST_TEST(chains() == 0);
+}
+
 /// Of one hang's choices the highest revision counts, wherever it stands; other hangs, shows and tours have
 /// their own.
 BOOST_AUTO_TEST_CASE(the_newest_choice_of_each_hang) {

@@ -103,6 +103,47 @@ BOOST_AUTO_TEST_CASE(of_two_bounds_only_what_stands_above_is_lowered) {
   BOOST_TEST(inMetres(*trial.snapshot.venue.leastTrim) == 5.5);
 }
 
+/// A bound of half a metre over a house that asks for 20 cm.
+BOOST_AUTO_TEST_CASE(a_bound_below_a_metre_is_the_bound) {
+  for (const bool own : {true, false}) {
+    Trial trial = best();
+    houseSays(trial.snapshot, "least-trim", 0.2);
+    hangOf(trial).leastTrim = own ? std::optional(metres(0.5)) : std::nullopt;
+    trial.snapshot.venue.leastTrim = own ? std::nullopt : std::optional(metres(0.5));
+    const auto lever = leverOf(trial, "least-trim");
+    BOOST_REQUIRE(lever);
+    BOOST_TEST(lever->most.front() == 30);
+    const Change change = lever->change({10});
+    BOOST_REQUIRE(change.figures.size() == 1U);
+    BOOST_TEST(change.figures[0].from.value() == 0.5);
+    BOOST_TEST(change.figures[0].to.value() == 0.4);
+    BOOST_TEST(change.figures[0].steps == 10);
+    BOOST_TEST(change.unit.toStdString() == "m");
+    BOOST_TEST(change.step == 0.01);
+    BOOST_TEST(change.words.startsWith(QStringLiteral(
+        "The lowest edge allowed 0.10 m lower: at 0.40 m instead of 0.50 m, which is set by ")));
+  }
+}
+
+/// One in a hundred less a step, in the show's own list.
+BOOST_AUTO_TEST_CASE(a_share_of_the_audience_comes_down_by_one_in_a_hundred) {
+  Trial trial = best();
+  houseSays(trial.snapshot, "cover-share", 90.0);
+  const auto lever = leverOf(trial, "cover-share");
+  BOOST_REQUIRE(lever);
+  const Change change = lever->change({15});
+  BOOST_REQUIRE(change.figures.size() == 1U);
+  BOOST_TEST(change.figures[0].from.value() == 90.0);
+  BOOST_TEST(change.figures[0].to.value() == 75.0);
+  BOOST_TEST(change.step == 1.0);
+  BOOST_TEST(change.unit.toStdString() == "%");
+  BOOST_TEST(change.words.startsWith(QStringLiteral("75 % of the audience asked for instead of 90 %")));
+  lever->apply(trial, {15});
+  const Snapshot& now = trial.snapshot;
+  BOOST_TEST(House(now.tour.house, now.venue.house, now.show.house).figure("cover-share").value.value() ==
+             75.0);
+}
+
 BOOST_AUTO_TEST_CASE(a_share_of_the_audience_gives_way_down_to_nothing) {
   const auto most = [](double share) {
     Trial trial = best();

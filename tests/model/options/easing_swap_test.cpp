@@ -57,6 +57,7 @@ std::vector<Swap> swapsOf(const Trial& trial, const char* kind) {
         BOOST_TEST(swap.change.kind.toStdString() == kind);
         BOOST_TEST_REQUIRE(swap.change.figures.size() == 1U);
         BOOST_TEST(swap.change.figures[0].steps == swap.steps);
+        BOOST_TEST(swap.change.step == 1.0);
         BOOST_TEST(!swap.change.figures[0].from.has_value());
         BOOST_TEST(!swap.change.figures[0].to.has_value());
       }

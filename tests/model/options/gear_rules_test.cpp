@@ -373,6 +373,46 @@ BOOST_AUTO_TEST_CASE(a_cart_that_two_hangs_share_is_told) {
   BOOST_TEST(!textOf({5, 6}, 3, 1).contains(QStringLiteral("not stated")));
 }
 
+/// Another show's one bass takes one cart of two places.
+BOOST_AUTO_TEST_CASE(another_shows_carts_are_counted_whole) {
+  Room room;
+  room.snapshot.otherChoices = {otherShow(room, "one", QDate(2027, 4, 1), QDate(2027, 4, 3))};
+  CartNeed need;
+  need.cabinet = room.bass().name;
+  need.cabinets = {1, 1};
+  GearThere(room.snapshot, *room.house).count(need);
+  BOOST_TEST(need.most.value() == 2);
+  BOOST_TEST(need.elsewhere == 1);
+  BOOST_TEST(need.needed == 1);
+}
+
+/// Of types that are as scarce the first is named, else the one with the fewest carts left over.
+BOOST_AUTO_TEST_CASE(the_scarcest_carts_are_named) {
+  const auto named = [](CartNeed one, CartNeed other) {
+    Room room;
+    auto gear = std::make_shared<GearNeeds>(*room.option.gear);
+    gear->carts = {one, other};
+    room.option.gear = gear;
+    const Use use = room.use(cartsRule);
+    BOOST_TEST(use.verdict == Verdict::holds);
+    return use.which;
+  };
+  const auto need = [](int free, int elsewhere, int needed) {
+    CartNeed made;
+    made.cart = QStringLiteral("cart");
+    made.most = 2;
+    made.free = free;
+    made.elsewhere = elsewhere;
+    made.needed = needed;
+    return made;
+  };
+  BOOST_TEST(named(need(3, 0, 2), need(5, 2, 2)) == 0); // one left over of each
+  BOOST_TEST(named(need(5, 2, 2), need(4, 0, 2)) == 0); // one, two
+  BOOST_TEST(named(need(4, 0, 2), need(5, 2, 2)) == 1);
+  BOOST_TEST(named(need(6, 0, 5), need(4, 0, 1)) == 0); // one, three
+  BOOST_TEST(named(need(4, 0, 1), need(6, 0, 5)) == 1);
+}
+
 BOOST_AUTO_TEST_CASE(an_unknown_cart_is_unproven) {
   Room room;
   room.snapshot.catalogue.carts[0].most.reset();

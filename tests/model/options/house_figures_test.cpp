@@ -139,6 +139,17 @@ BOOST_AUTO_TEST_CASE(a_statement_that_cannot_be_read_is_not_known_rather_than_us
   BOOST_TEST(!House({}, {}, {}).figure("no-such").value.has_value());
 }
 
+/// One that may move either way is put right by a signed one nearer to the show; of one that only tightens
+/// the fault might have been the strictest, so that nothing is known of it.
+BOOST_AUTO_TEST_CASE(what_cannot_be_read_is_put_right_where_the_figure_is_free) {
+  const auto faulty = [](const char* id) { return states(id, -1.0); };
+  BOOST_TEST(
+      House(faulty("cover-share"), {}, states("cover-share", 95)).figure("cover-share").value.value() == 95);
+  BOOST_TEST(!House(faulty("people-beneath-hoist"), {}, states("people-beneath-hoist", 0.25))
+                  .figure("people-beneath-hoist")
+                  .value.has_value());
+}
+
 BOOST_AUTO_TEST_CASE(of_two_statements_of_one_list_the_newer_signature_counts) {
   auto show = states("spare-hoists", 2);
   show.push_back(show.front());

@@ -3,8 +3,11 @@
 #include <boost/test/unit_test.hpp>
 
 #include <string>
+#include <vector>
 
 #include "load_fixture.h"
+#include "options/build_force.h"
+#include "options/load_path.h"
 #include "options/loads.h"
 #include "print.h"
 
@@ -20,6 +23,7 @@ struct Spoken : LoadCase {
   Settled settled = settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true);
 
   Spoken() {
+    shackle.name = QStringLiteral("shackle");
     points[0].name = QStringLiteral("L1");
     points[1].name = QStringLiteral("L2");
     hoist.name = QStringLiteral("Saltmarsh hoist");
@@ -100,6 +104,78 @@ BOOST_AUTO_TEST_CASE(hardware_above_and_beside_the_hoist) {
   of.hoist.holdsWithoutSecondary = true;
   BOOST_TEST(!of.words(hardwareRule).ends_with("; no secondary suspension is named."),
              of.words(hardwareRule));
+}
+
+/// What the worst step comes to is told, but where it does not follow.
+BOOST_AUTO_TEST_CASE(a_worst_that_does_not_follow_is_flagged) {
+  Spoken of;
+  for (const Rule* rule : {&hoistRule, &hardwareRule}) {
+    of.settled.build.unknown.reset();
+    BOOST_TEST(of.finding(*rule).worstFollows);
+    of.settled.build.unknown = hang::BuildMoment{hang::BuildStage::stacked, 2};
+    BOOST_TEST(!of.finding(*rule).worstFollows);
+    BOOST_TEST(of.words(*rule).ends_with(
+        "; what the picks carry with 2 cabinets under the bar does not follow from the figures."));
+  }
+}
+
+/// From the points down, each link with its own load: of the pick that carries more as of the other.
+BOOST_AUTO_TEST_CASE(each_link_has_its_own_load) {
+  const auto path = [](double left, double right) {
+    Spoken of;
+    of.bar.name = QStringLiteral("Marram bar");
+    of.settled = settledWith({left, right, left, right}, true);
+    std::vector<std::string> links;
+    for (const PathLink& link : loadPath(of.option(), of.settled, 8.0)) {
+      links.push_back(QStringLiteral("%1, %2: %3 of %4 kN, %5 %")
+                          .arg(link.link, link.at)
+                          .arg(link.loadKn, 0, 'f', 2)
+                          .arg(link.limitKn.value_or(-1.0), 0, 'f', 0)
+                          .arg(link.usePercent.value_or(-1.0), 0, 'f', 3)
+                          .toStdString());
+      BOOST_TEST(link.verdict == Verdict::holds);
+    }
+    return links;
+  };
+  // At the left 4 + 1.2 kN at rest and 4 + 1 kN lifted, times 3; caught twice 4 kN; at the right with 3 kN.
+  const std::vector<std::string> left{"shackle, under L1: 15.60 of 1000 kN, 1.560 %",
+                                      "Saltmarsh hoist with its hooks, left pick: 15.00 of 1000 kN, 1.500 %",
+                                      "steel, left pick, caught: 8.00 of 1000 kN, 0.800 %"};
+  const std::vector<std::string> right{
+      "shackle, under L2: 12.60 of 1000 kN, 1.260 %",
+      "Saltmarsh hoist with its hooks, right pick: 12.00 of 1000 kN, 1.200 %",
+      "steel, right pick, caught: 6.00 of 1000 kN, 0.600 %"};
+  const std::string bar = "Marram bar, all below the hooks: 21.00 of 1000 kN, 2.100 %";
+  std::vector<std::string> all = left;
+  all.insert(all.end(), right.begin(), right.end());
+  all.push_back(bar);
+  BOOST_TEST(path(4000.0, 3000.0) == all, boost::test_tools::per_element());
+  const auto turned = path(3000.0, 4000.0);
+  BOOST_REQUIRE(turned.size() == 7U);
+  BOOST_TEST(turned[0] == "shackle, under L1: 12.60 of 1000 kN, 1.260 %");
+  BOOST_TEST(turned[1] == "Saltmarsh hoist with its hooks, left pick: 12.00 of 1000 kN, 1.200 %");
+  BOOST_TEST(turned[4] == "Saltmarsh hoist with its hooks, right pick: 15.00 of 1000 kN, 1.500 %");
+}
+
+/// At what step of the build the most is carried, in words.
+BOOST_AUTO_TEST_CASE(a_moment_of_the_build) {
+  Case option;
+  const auto words = [&option](hang::BuildStage stage, int cabinets) {
+    return momentWords(hang::BuildMoment{stage, cabinets}, option).toStdString();
+  };
+  using Stage = hang::BuildStage;
+  BOOST_TEST(words(Stage::stacked, 0) == "with the bar alone");
+  BOOST_TEST(words(Stage::stacked, 1) == "with 1 cabinet under the bar");
+  BOOST_TEST(words(Stage::stacked, 2) == "with 2 cabinets under the bar"); // no chain at all
+  option.held = 1;
+  BOOST_TEST(words(Stage::stacked, 0) == "with the bar alone");
+  BOOST_TEST(words(Stage::stacked, 1) == "with 1 cabinet under the bar and the chain not yet on");
+  option.held = 3;
+  BOOST_TEST(words(Stage::stacked, 2) == "with 2 cabinets under the bar");
+  BOOST_TEST(words(Stage::stacked, 3) == "with 3 cabinets under the bar and the chain not yet on");
+  BOOST_TEST(words(Stage::chained, 3) == "with 3 cabinets under the bar and the chain on");
+  BOOST_TEST(words(Stage::aiming, 3) == "while it is aimed");
+  BOOST_TEST(words(Stage::set, 3) == "");
 }
 
 /// A single pick hangs under its point; two lean as their points stand.

@@ -146,6 +146,30 @@ BOOST_AUTO_TEST_CASE(the_two_of_a_side_pair_carry_alike) {
   BOOST_TEST(judged(0.4, 0.9) == Verdict::holds);
 }
 
+/// 3 and 4 m between the picks in plan; in height they may differ as they like.
+BOOST_AUTO_TEST_CASE(how_far_the_picks_are_apart) {
+  Settled settled;
+  settled.layout.picks = {{4.0, 1.0, 0.5}};
+  BOOST_TEST(pickSpacing(settled) == 0.0);
+  settled.layout.picks.push_back({1.0, 5.0, 2.5});
+  BOOST_TEST(pickSpacing(settled) == 5.0, near(1e-12));
+}
+
+/// Points 3 m apart over picks 1 m apart may lean by 45°: each chain must be a metre long, and the lower
+/// point decides.
+BOOST_AUTO_TEST_CASE(the_lower_point_ends_the_lean) {
+  for (const std::size_t lower : {0U, 1U}) {
+    LoadCase of;
+    of.limits.spacing = 3.0;
+    of.limits.leanMost.value = 45.0;
+    const Settled settled = settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true);
+    const double alike = leanRule.trimRange(of.option(), settled).high;
+    BOOST_TEST(heightOver(of.option(), settled, alike, 0) == 1.0, near(1e-9));
+    of.points[lower].z = metres(12.0);
+    BOOST_TEST(leanRule.trimRange(of.option(), settled).high == alike - 2.0, near(1e-9));
+  }
+}
+
 /// Of a limit of nothing no share can be told, and none of one that is not known.
 BOOST_AUTO_TEST_CASE(a_share_is_told_of_a_limit_that_is_there) {
   Use use;

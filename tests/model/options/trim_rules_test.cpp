@@ -282,6 +282,20 @@ BOOST_AUTO_TEST_CASE(by_hand) {
   BOOST_TEST(room.finding(liftHeightRule).text.contains("not known"));
 }
 
+/// The higher point asks for more chain, whichever it is.
+BOOST_AUTO_TEST_CASE(the_higher_point_decides) {
+  for (const std::size_t higher : {0U, 1U}) {
+    Room room;
+    room.houseSays("length-doubt", 0.0);
+    room.venue().points[higher].z = metres(15.0);
+    room.refresh();
+    BOOST_TEST(room.use(liftHeightRule).value == 14.5);
+    BOOST_TEST(room.use(liftHeightRule).which == static_cast<int>(higher));
+    BOOST_TEST(
+        room.finding(liftHeightRule).text.startsWith(QStringLiteral("From point L%1 at").arg(higher + 1)));
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 BOOST_AUTO_TEST_SUITE(travel)
