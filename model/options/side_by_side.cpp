@@ -64,10 +64,10 @@ public:
     if (words_.unitInName && *unit != 0) {
       name += QLatin1Char(' ') + QString::fromUtf8(unit);
     }
-    addRow({name, {}, {}, false}, cell);
+    addRow(name, {}, cell);
   }
   void addRule(const QString& rule, const std::function<QString(const Option&)>& cell) {
-    addRow({words_.rule(rule), rule, {}, false}, cell);
+    addRow(words_.rule(rule), rule, cell);
   }
 
   std::vector<CompareRow> done() {
@@ -76,7 +76,8 @@ public:
   }
 
 private:
-  void addRow(CompareRow row, const std::function<QString(const Option&)>& cell) {
+  void addRow(const QString& what, const QString& rule, const std::function<QString(const Option&)>& cell) {
+    CompareRow row{what, rule, {}, {}};
     for (const Option* each : options_) {
       row.cells << cell(*each);
     }

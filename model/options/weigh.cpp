@@ -52,7 +52,7 @@ QString wordsFor(const Change& change, const Option& option) {
         .arg(pick(0), figure(std::abs(amount), 3, "m"),
              std::signbit(amount) ? QStringLiteral("lower") : QStringLiteral("higher"), pick(1));
   case ChangeKind::pull:
-    return amount < 0.0
+    return std::signbit(amount)
                ? QStringLiteral("something holds up %1 at the %2 pick (a hoist's chain or cable snagged "
                                 "above, the hang resting on something)")
                      .arg(figure(-amount / 1000.0, 2, "kN"),

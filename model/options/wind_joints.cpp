@@ -118,13 +118,10 @@ double swingRadians(const Settled& settled, const WindForce& wind, double pressu
   const double depth = lowest - settled.statics.cg.z - centreOff;
   const double weight =
       standardGravity * (settled.doubt == nullptr ? settled.statics.mass : settled.doubt->worst.leastMass);
-  double moment = 0.0;
-  if (picks.size() == 2) {
-    moment = wind.greatestMomentAlong(pickLineDeg(settled) + 90.0).value;
-  } else {
-    moment = std::hypot(wind.greatestMomentAlong(0.0).value, wind.greatestMomentAlong(90.0).value);
-  }
-  moment += heightDoubt(settled) * wind.greatestForce().value;
+  const double moment = (picks.size() == 2 ? wind.greatestMomentAlong(pickLineDeg(settled) + 90.0).value
+                                           : std::hypot(wind.greatestMomentAlong(0.0).value,
+                                                        wind.greatestMomentAlong(90.0).value)) +
+                        heightDoubt(settled) * wind.greatestForce().value;
   return depth > 0.0 ? std::atan2(pressure * moment, weight * depth) : notKnown;
 }
 

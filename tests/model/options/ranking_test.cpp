@@ -86,6 +86,21 @@ BOOST_AUTO_TEST_CASE(beaten_is_what_another_is_no_worse_than_in_anything) {
   BOOST_TEST(options::beatenBy(hang)[0].isEmpty());
 }
 
+/// Of two alike in all else the one beats whose most used limit is less used, however little that is. What
+/// has no use, or does not apply, counts as none.
+BOOST_AUTO_TEST_CASE(beaten_by_what_is_used_less) {
+  options::HangOptions hang;
+  hang.options = {made("a", Verdict::holds, 90, 300, 4), made("b", Verdict::holds, 90, 300, 4)};
+  for (options::Option& each : hang.options) {
+    each.findings.resize(3);
+    each.findings[1].applies = false;
+    each.findings[1].usePercent = 50.0;
+  }
+  hang.options[0].findings[0].usePercent = 0.2;
+  hang.options[1].findings[0].usePercent = 0.1;
+  BOOST_TEST((options::beatenBy(hang) == QStringList{"b", ""}));
+}
+
 BOOST_AUTO_TEST_CASE(changes_are_counted_by_part) {
   options::OptionKey one;
   one.stack = QStringList{"bass", "bass", "upper"};

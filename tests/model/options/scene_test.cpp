@@ -154,6 +154,9 @@ BOOST_AUTO_TEST_CASE(a_curved_section_is_drawn_where_it_is_nearest_to_the_line) 
   BOOST_TEST(scene.sections[0].ears.back().height == 8.2, boost::test_tools::tolerance(1e-9));
   BOOST_REQUIRE(!scene.missed.empty());
   BOOST_TEST(scene.missed[0].partly);
+  // The lower edge goes on under the balcony, down to the stage's level.
+  BOOST_TEST(!scene.edges[1].upper);
+  BOOST_TEST(std::abs(scene.edges[1].to.height) < 1e-9);
   room.venue().sections[0].radius.reset(); // where it lies is not known: not drawn
   room.refresh();
   BOOST_TEST(sceneOf(room.snapshot, optionOf(room, 8.0)).sections.empty());

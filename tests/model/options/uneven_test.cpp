@@ -4,9 +4,13 @@
 
 #include <cmath>
 #include <functional>
+#include <memory>
 
+#include "options/load_columns.h"
 #include "options/search.h"
+#include "options/weight_limits.h"
 #include "print.h"
+#include "quantity/quantity.h"
 #include "show_fixture.h"
 
 using namespace hangbook;
@@ -110,6 +114,42 @@ BOOST_AUTO_TEST_CASE(a_single_pick_has_no_other) {
   snapshot.show.hangs[0].pan = degrees(0);
   const auto options = options::decide(snapshot, QStringLiteral("left")).hangs[0].options;
   BOOST_TEST(!of(options.front(), "uneven").applies);
+}
+
+/// 100 kg that hang 2 m below picks 1 m apart: a rise of d on 1 m moves 2 d/√(1 − d²) of the weight. In doubt
+/// half as much again is added to what the higher pick carries at its worst, and the plain figure taken off
+/// the other's; for half a newton as for a thousand.
+BOOST_AUTO_TEST_CASE(what_moves_is_taken_at_its_greatest) {
+  catalogue::PickArrangement arrangement;
+  arrangement.spacing = metres(1);
+  options::Case option;
+  option.arrangement = &arrangement;
+  options::Settled level;
+  level.statics.mass = 100.0;
+  level.statics.cg = {0.0, 0.0, -2.0};
+  level.statics.pickCount = 2;
+  level.statics.pickLoads[0].load = 600.0;
+  level.statics.pickLoads[1].load = 500.0;
+  auto doubt = std::make_shared<options::SettledDoubt>();
+  doubt->worst.lever = 1.5;
+  const double weight = 100.0 * standardGravity;
+  for (const double rise : {0.00025, 0.45}) {
+    auto limits = std::make_shared<options::WeightLimits>();
+    limits->hoistDifference.value = rise;
+    option.weight = limits;
+    const double moved = weight * 2.0 * rise / std::sqrt(1.0 - rise * rise);
+    const auto near = boost::test_tools::tolerance(1e-12);
+    level.doubt = nullptr;
+    const auto stated = options::unevenLoads(option, level).value();
+    BOOST_TEST(stated[0][0] == 0.5 * weight + moved, near);
+    BOOST_TEST(stated[1][0] == 0.5 * weight - moved, near);
+    level.doubt = doubt;
+    const auto worst = options::unevenLoads(option, level).value();
+    BOOST_TEST(worst[0][0] == 600.0 + 1.5 * moved, near);
+    BOOST_TEST(worst[0][1] == 500.0 - moved, near);
+    BOOST_TEST(worst[1][0] == 600.0 - moved, near);
+    BOOST_TEST(worst[1][1] == 500.0 + 1.5 * moved, near);
+  }
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -365,6 +365,23 @@ BOOST_AUTO_TEST_CASE(both_legs_say_how_much_more_hangs) {
   }
 }
 
+/// Chains that lean swing their bridles, so that pulls do not go quite straight with the load: more at the
+/// one pick and less at the other is found all the same.
+BOOST_AUTO_TEST_CASE(both_picks_of_leaning_chains_are_found) {
+  const Flown aslant([](Snapshot& s) {
+    for (venue::Point& point : s.venue.points) {
+      if (point.name.startsWith(QLatin1String("L1"))) {
+        point.x = metres(inMetres(point.x) + 0.9);
+        point.y = metres(inMetres(point.y) + 1.2);
+      }
+    }
+  });
+  const Cells cells(aslant.snapshot, aslant.option, CellAt::point);
+  const std::array<double, 2> more = cells.moreBy(cells.with(std::array{2.0, -0.5}));
+  BOOST_TEST(more[0] == 2.0, near(1e-9));
+  BOOST_TEST(more[1] == -0.5, near(1e-9));
+}
+
 /// One pick in a bridle and one straight under its point, in the middle of where the other's legs would have
 /// been: the bridle's legs say how much more hangs there, the other cell says it itself.
 BOOST_AUTO_TEST_CASE(one_pick_in_a_bridle_and_one_without) {

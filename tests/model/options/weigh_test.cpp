@@ -129,6 +129,10 @@ BOOST_AUTO_TEST_CASE(badReadingsAreRefused) {
   refused({{QStringLiteral("left"), 4.0}, {QStringLiteral("right"), 0.0}});
   refused({{QStringLiteral("left"), 4.0}, {QStringLiteral("right"), 4.0}, {QStringLiteral("front"), 4.0}});
   refused({{QStringLiteral("left"), 4.0}, {QStringLiteral("right"), std::nan("")}});
+  // However little, above nothing it is a reading.
+  BOOST_TEST(options::weigh(flown().snapshot, flown().option, CellAt::hook,
+                            {{QStringLiteral("left"), 4.0}, {QStringLiteral("right"), 0.001}})
+                 .beyond);
 }
 
 /// One hoist stops: at the difference to hold at nothing is passed, a little beyond it is.

@@ -613,6 +613,13 @@ BOOST_AUTO_TEST_CASE(gustFromTheSideLoadsOnePoint) {
                  added,
              boost::test_tools::tolerance(1e-9));
   BOOST_TEST(wet.wind->leanDeg == blownOption.wind->leanDeg); // leans as it does dry
+  const Option unstated = chosen().with([&](Snapshot& s) {
+    outdoors(s, 8.0);
+    s.show.hangs[0].wetMass.reset(); // shown dry, and named as missing
+  });
+  BOOST_TEST(unstated.wind->picks[0].mostKn == blownOption.wind->picks[0].mostKn,
+             boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(!unstated.wind->missing.isEmpty());
 }
 
 /// What a joint and a chain carry more in a gust counts too: limits that just do without wind are passed, and

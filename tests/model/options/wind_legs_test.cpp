@@ -72,6 +72,13 @@ BOOST_AUTO_TEST_CASE(by_hand) {
                near(1e-12));
   }
   BOOST_TEST(wholeBridle(hand.option, hand.settled, 0, 7000.0) == 8000.0, near(1e-12));
+  // Unloaded, the hoist hangs straight down: 1 kN = 8/5 T. With 1 N on the chain it leans by 0.2 N.
+  const auto leastWith = [&hand](double least) {
+    return legsInGust(hand.option, hand.settled, 0, {7000.0, least, 0.2})[0].least;
+  };
+  BOOST_TEST(leastWith(0.0) == 625.0, near(1e-12));
+  BOOST_TEST(leastWith(-3000.0) == 625.0, near(1e-12));
+  BOOST_TEST(leastWith(1.0) == 1001.0 / 1.6 - 0.2 / 1.2, near(1e-12));
   // Legs of 100 and 60 N: 40 N more on each point, half of that in the pull at the top, and 80 N at the apex.
   hand.bridle->legs[0].weight = 100.0;
   hand.bridle->legs[1].weight = 60.0;
@@ -177,6 +184,31 @@ BOOST_AUTO_TEST_CASE(what_is_not_known_stays_so_and_slack_is_slack) {
   BOOST_TEST(leg({7000.0, -50.0, 0.2}).least == 0.0);
   hand.limits->rigging = unknown;
   BOOST_TEST(std::isnan(leg({7000.0, 3000.0, 0.2}).most));
+}
+
+/// Three legs at the corners of an even triangle as in `bridle_pushed`: 9 kN down and so much to the side
+/// that half a newton is left in each. Longer by what is in doubt one of them is slack, and of the other two
+/// nothing is known then: half a newton is not yet slack, whichever of both is looked at first.
+BOOST_AUTO_TEST_CASE(what_is_left_of_a_leg_is_known_or_it_is_not) {
+  ByHand hand;
+  hand.settled.doubt = std::make_shared<SettledDoubt>();
+  hand.bridle->legs.resize(3, hand.bridle->legs.front());
+  const auto threeLegs = [](double longer) {
+    std::vector<hang::BridleLeg> legs;
+    for (const double deg : {0.0, 120.0, 240.0}) {
+      legs.push_back({{3.0 * std::cos(deg * M_PI / 180.0), 3.0 * std::sin(deg * M_PI / 180.0), 4.0}, 5.0});
+    }
+    legs.back().length += longer;
+    return hang::PushedBridle(legs);
+  };
+  const auto least = [&](double longer, double longerAtEnd) {
+    hand.bridle->asMade = {threeLegs(longer)};
+    hand.bridle->atEnds = {threeLegs(longerAtEnd)};
+    return legsInGust(hand.option, hand.settled, 0, {8000.0, 8000.0, (3749.5 * 0.9) / 8000.0})[0].least;
+  };
+  BOOST_TEST(least(0.0, 0.0) == 0.5, near(1e-6));
+  BOOST_TEST(std::isnan(least(0.0, 1.5)));
+  BOOST_TEST(std::isnan(least(1.5, 0.0)));
 }
 
 BOOST_AUTO_TEST_SUITE_END()
