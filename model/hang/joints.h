@@ -34,7 +34,7 @@ struct Back {
 /// Tension that holds a pivot, from moment balance about its pin; `others`: the moment of what pulls besides
 /// weight and chain. May come out at or below 0: the chain is slack. Throws Error(notPossible) where the
 /// chain's line passes through the pin.
-double pivotTension(const Piece& piece, const ChainLine& line, Vec2 upInPlane, double others = 0.0);
+double pivotTension(const Piece& piece, const ChainLine& line, Vec2 upInPlane, double others);
 
 /// Arm by which the chain closes a joint, m; negative where it opens it.
 double closingArm(const Piece& piece, const ChainLine& line);

@@ -7,6 +7,7 @@
 
 #include "hang/build_moment.h"
 #include "hang/vec2.h"
+#include "options/placement.h"
 #include "options/rig_fold.h"
 #include "options/wind_joints.h"
 
@@ -52,17 +53,21 @@ double areaWithin(double one, double other, double off) {
   return (one + 2.0 * off) * (other + 2.0 * off);
 }
 
+Plan levelOf(const hang::Vec3& way) {
+  return {way.x, way.y};
+}
+
 /// A pair of faces whose normal is `normal`, as far as that is level.
-WindFace faceOf(const hang::Vec3& normal, double area, double coefficient, double below) {
+WindFace faceOf(Plan normal, double area, double coefficient, double below) {
   return {hang::toDegrees(std::atan2(normal.y, normal.x)),
           area * coefficient * std::hypot(normal.x, normal.y), below};
 }
 
-/// A box with these ways and areas.
+/// A box with these ways, as far as they are level, and areas.
 struct Body {
-  hang::Vec3 forward;
-  hang::Vec3 left;
-  hang::Vec3 up;
+  Plan forward;
+  Plan left;
+  Plan up;
   double front = 0.0;
   double side = 0.0;
   double top = 0.0;
@@ -78,8 +83,9 @@ BodyFaces addBody(WindForce& wind, const Body& body) {
   return faces;
 }
 
-hang::Vec3 cross(const hang::Vec3& a, const hang::Vec3& b) {
-  return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
+/// Of the way square to both, as far as it is level.
+Plan levelCross(const hang::Vec3& a, const hang::Vec3& b) {
+  return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z};
 }
 
 double cosine(double deg) {
@@ -257,10 +263,10 @@ WindForce forceOn(const Case& option, const Settled& settled) {
     for (const hang::Vec3& corner : placed.outline) {
       middle += corner.z / static_cast<double>(placed.outline.size());
     }
-    bodies[i] =
-        addBody(wind, {placed.forward, layout.left, cross(placed.forward, layout.left), front,
-                       areaWithin(cabinet.outline, off), areaWithin(depthOf(cabinet.outline), width, off),
-                       *cabinet.forceCoefficient, picks - middle});
+    bodies[i] = addBody(
+        wind, {levelOf(placed.forward), levelOf(layout.left), levelCross(placed.forward, layout.left), front,
+               areaWithin(cabinet.outline, off), areaWithin(depthOf(cabinet.outline), width, off),
+               *cabinet.forceCoefficient, picks - middle});
   }
   wind.below = pushesBelow(option, settled, bodies, picks);
   const catalogue::BarType& bar = *option.bar;
@@ -271,9 +277,9 @@ WindForce forceOn(const Case& option, const Settled& settled) {
   } else {
     const double width = inMetres(*bar.width);
     const double off = settled.doubt == nullptr ? 0.0 : settled.doubt->figures.frame.place;
-    addBody(wind, {layout.forward, layout.left, layout.up, areaWithin(heightOf(bar.outline), width, off),
-                   areaWithin(bar.outline, off), areaWithin(depthOf(bar.outline), width, off), coefficient,
-                   picks - layout.frameCg.z});
+    addBody(wind, {levelOf(layout.forward), levelOf(layout.left), levelOf(layout.up),
+                   areaWithin(heightOf(bar.outline), width, off), areaWithin(bar.outline, off),
+                   areaWithin(depthOf(bar.outline), width, off), coefficient, picks - layout.frameCg.z});
   }
   wind.missing.removeDuplicates();
   return wind;

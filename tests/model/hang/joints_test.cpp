@@ -137,7 +137,7 @@ BOOST_AUTO_TEST_CASE(a_pinned_joint_takes_the_moment_in_its_pins_without_the_cha
 BOOST_AUTO_TEST_CASE(a_chain_through_the_pivot_holds_nothing) {
   const hang::Piece piece{0.0, 0.0, {}, {0.0, 0.0}, 10.0, {-5.0, -5.0}};
   const hang::ChainLine line{{-1.0, 0.0}, {1.0, 0.0}, 2.0};
-  BOOST_CHECK_EXCEPTION(hang::pivotTension(piece, line, {0.0, 1.0}), Error, notPossible);
+  BOOST_CHECK_EXCEPTION(hang::pivotTension(piece, line, {0.0, 1.0}, 0.0), Error, notPossible);
 }
 
 BOOST_AUTO_TEST_CASE(a_pivot_that_would_push_its_chain_reports_a_tension_below_0) {

@@ -59,6 +59,25 @@ BOOST_AUTO_TEST_CASE(all_hangs_of_the_show_count) {
   BOOST_TEST(after(room, stockRule, [](Room& r) { r.houseSays("spare-bars", 1); }) == Verdict::fails);
 }
 
+/// Whichever type is scarcest, it is named.
+BOOST_AUTO_TEST_CASE(each_type_is_named_where_it_is_scarcest) {
+  const Room whole;
+  const std::vector<UnitNeed> needs = whole.option.gear->units;
+  BOOST_TEST(needs.size() > 2U);
+  for (const UnitNeed& need : needs) {
+    Room room;
+    for (fleet::Unit& unit : room.snapshot.units) {
+      if (unit.kind == need.kind && unit.type == need.type) {
+        unit.state = UnitState::quarantined;
+      }
+    }
+    room.refresh();
+    const Finding finding = room.finding(stockRule);
+    BOOST_TEST(finding.verdict == Verdict::fails);
+    BOOST_TEST(finding.text.startsWith(need.type + QStringLiteral(" (")), finding.text.toStdString());
+  }
+}
+
 BOOST_AUTO_TEST_CASE(another_hang_counts_as_chosen) {
   Room room;
   Choice right = otherShow(room, "Harbour night", {}, {});
