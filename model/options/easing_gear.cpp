@@ -109,7 +109,7 @@ std::vector<fleet::Unit> lapsing(const Snapshot& snapshot, const Type& type) {
     if (unit.kind != type.kind || unit.type != type.name) {
       continue;
     }
-    bool ruled = false;
+    bool ruled{};
     const QDate until = fleet::standsUntil(unit, snapshot.examinationRules, last, &ruled, happened);
     if (ruled && (!until.isValid() || until < snapshot.show.awayTo)) {
       units.push_back(unit);

@@ -168,6 +168,38 @@ BOOST_AUTO_TEST_CASE(cables_and_chain_are_in_doubt_with_the_frame) {
              near(1e-12));
 }
 
+/// A cabinet that nobody weighed and whose maker states no tolerance is among the masses; else it has a line
+/// of its own.
+BOOST_AUTO_TEST_CASE(a_cabinets_own_mass_in_doubt_is_told_of_it) {
+  const auto told = [](bool stated, bool weighedToo) {
+    catalogue::CabinetType cabinet;
+    cabinet.name = QStringLiteral("Marram bass");
+    cabinet.mass = kilograms(90.0);
+    cabinet.tolerances.mass = stated ? std::optional(kilograms(1.5)) : std::nullopt;
+    Snapshot snapshot;
+    if (weighedToo) {
+      snapshot.units = {
+          hangbook::testing::unitOf(QStringLiteral("B1"), fleet::UnitKind::cabinet, cabinet.name)};
+      snapshot.units[0].weighed = kilograms(92.0);
+    }
+    const House says = house(2.0, 0.5);
+    Stack stack;
+    stack.cabinets = {&cabinet};
+    const catalogue::BarType type = bar(50.0, std::nullopt);
+    const RigDoubts doubts = doubtsOf(says, stack, type, massesOfBar({}, says, type), nullptr, {},
+                                      {massOfType(snapshot, says, cabinet)});
+    const auto own =
+        std::ranges::find(doubts.sources, QStringLiteral("mass of Marram bass"), &DoubtFigure::what);
+    BOOST_TEST((doubts.weighed.size() == 1) == weighedToo);
+    BOOST_TEST(std::ranges::count(doubts.sources, QStringLiteral("masses"), &DoubtFigure::what) ==
+               1); // the bar's
+    return own == doubts.sources.end() ? std::string() : own->figure.toStdString();
+  };
+  BOOST_TEST(told(false, false) == "");
+  BOOST_TEST(told(true, false) == "− 1.5 kg + 1.5 kg");
+  BOOST_TEST(told(false, true) == "− 0.46 kg + 0.46 kg"); // all are weighed: half a per cent of 92 kg
+}
+
 /// Four digits, parts in per cent and lengths in millimetres.
 BOOST_AUTO_TEST_CASE(doubts_are_told_in_four_digits) {
   const auto says = [](const char* figure, double value) {

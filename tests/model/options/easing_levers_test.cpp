@@ -2,8 +2,11 @@
 // Which levers a show has, exactly at the bounds of what is there to move, and how few runs they take.
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
+#include <vector>
 
 #include "options/easing_json.h"
 #include "options/easing_lever.h"
@@ -359,6 +362,45 @@ BOOST_AUTO_TEST_CASE(two_swaps_make_a_pair) {
   BOOST_TEST(easing->verdict <= Verdict::tight);
 }
 
+/// Low steel and weak points at once, of one setting: each of the two figures as low as the other allows.
+/// With the points strong enough the steel alone takes as many steps, and with the steel high enough the
+/// points as many.
+BOOST_AUTO_TEST_CASE(two_figures_make_a_pair) {
+  Trial high = best();
+  std::optional<Length>& steel = high.snapshot.venue.lowSteel;
+  BOOST_REQUIRE(steel);
+  while (judge(high.snapshot, high.key, *high.setting).verdict <= Verdict::tight) {
+    steel = metres(inMetres(*steel) - 0.25);
+  }
+  Trial weak = best();
+  for (venue::Point& point : weak.snapshot.venue.points) {
+    point.capacity = kilonewtons(0.5);
+  }
+  Trial both = weak;
+  both.snapshot.venue.lowSteel = steel;
+  EasingSearch search(Verdict::tight, [] {});
+  const auto steelAlone = search.single(high, leverOf(high, "low-steel").value());
+  const auto pointsAlone = search.single(weak, leverOf(weak, "structure").value());
+  BOOST_REQUIRE(steelAlone);
+  BOOST_REQUIRE(pointsAlone);
+  BOOST_TEST(!search.single(both, leverOf(both, "low-steel").value()));
+  BOOST_TEST(!search.single(both, leverOf(both, "structure").value()));
+  const auto pair = search.pair(both, leverOf(both, "low-steel").value(), leverOf(both, "structure").value());
+  BOOST_REQUIRE(pair);
+  BOOST_REQUIRE(pair->changes.size() == 2U);
+  BOOST_TEST(pair->verdict <= Verdict::tight);
+  BOOST_TEST(pair->oneStepLess > Verdict::tight);
+  const auto same = [](const Change& one, const Change& other) {
+    BOOST_TEST(one.words.toStdString() == other.words.toStdString());
+    BOOST_TEST_REQUIRE(one.figures.size() == other.figures.size());
+    for (std::size_t i = 0; i < one.figures.size(); ++i) {
+      BOOST_TEST(one.figures[i].steps == other.figures[i].steps);
+    }
+  };
+  same(pair->changes[0], steelAlone->changes[0]);
+  same(pair->changes[1], pointsAlone->changes[0]);
+}
+
 /// The first lever of all, other points, is tried with those behind it as each other one is.
 BOOST_AUTO_TEST_CASE(the_first_lever_has_its_pairs_too) {
   Snapshot snapshot = smallHarbourShow();
@@ -387,6 +429,18 @@ BOOST_AUTO_TEST_CASE(the_first_lever_has_its_pairs_too) {
     return easing.changes[0].kind == QStringLiteral("points") &&
            easing.changes[1].kind == QStringLiteral("low-steel");
   }));
+  std::vector<std::pair<Verdict, int>> ranks; // the best verdict first, then the fewest steps
+  for (const Easing& easing : easings.pairs) {
+    int steps = 0;
+    for (const Change& change : easing.changes) {
+      for (const ChangedFigure& figure : change.figures) {
+        steps += figure.steps;
+      }
+    }
+    ranks.emplace_back(easing.verdict, steps);
+  }
+  BOOST_TEST(std::ranges::is_sorted(ranks));
+  BOOST_TEST((ranks.front() < ranks.back()));
 }
 
 /// A run of all rules is dear: where there is nothing to move none is made, and a pair first asks whether the

@@ -226,6 +226,46 @@ BOOST_AUTO_TEST_CASE(aMirrorImageIsComparedPointByPoint) {
   BOOST_TEST(!same(rightWith(2.0, 1.0, 3.1), {}));
 }
 
+/// Both hangs share the point in the middle, which no truss is stated for: as its mirror image right puts
+/// left's own load there once more.
+BOOST_AUTO_TEST_CASE(aSharedPointIsComparedByWhatTheOtherPutsThere) {
+  Snapshot snapshot;
+  for (const auto& [name, y] : {std::pair("L", 3.0), std::pair("C", 0.0), std::pair("R", -3.0)}) {
+    venue::Point& made = snapshot.venue.points.emplace_back();
+    made.name = QString::fromLatin1(name);
+    made.x = metres(0.0);
+    made.y = metres(y);
+  }
+  calendar::Hang left;
+  left.name = QStringLiteral("left");
+  left.points = {QStringLiteral("L"), QStringLiteral("C")};
+  calendar::Hang right;
+  right.name = QStringLiteral("right");
+  right.points = {QStringLiteral("R"), QStringLiteral("C")};
+  right.mirrors = left.name;
+  snapshot.show.hangs = {left, right};
+  Choice choice;
+  choice.hang = left.name;
+  choice.key.points = left.points;
+  for (const auto& [name, kn] : {std::pair("L", 2.0), std::pair("C", 1.0)}) {
+    options::PointResult& result = choice.points.emplace_back();
+    result.point = QString::fromLatin1(name);
+    result.staticKn = kn;
+    result.dynamicKn = 1.5 * kn;
+  }
+  const auto rightWith = [](double outer, double shared) {
+    const QJsonArray loads{QJsonArray{QStringLiteral("R"), outer, 1.5 * outer},
+                           QJsonArray{QStringLiteral("C"), shared, 1.5 * shared}};
+    return QJsonArray{QJsonObject{{QStringLiteral("hang"), QStringLiteral("right")},
+                                  {QStringLiteral("option"), QStringLiteral("x")},
+                                  {QStringLiteral("loads_kn"), loads}}};
+  };
+  BOOST_TEST(options::sameFromOthers(snapshot, choice, {}, rightWith(2.0, 1.0)));
+  BOOST_TEST(options::sameFromOthers(snapshot, choice, {}, rightWith(5.0, 1.0))); // on its own point alone
+  BOOST_TEST(!options::sameFromOthers(snapshot, choice, {}, rightWith(2.0, 1.1)));
+  BOOST_TEST(!options::sameFromOthers(snapshot, choice, {}, rightWith(2.0, 2.0)));
+}
+
 BOOST_AUTO_TEST_CASE(aSingleByteIsNoticed) {
   const Snapshot snapshot = testing::smallHarbourShow();
   const auto all = options::decide(snapshot, QStringLiteral("left"));

@@ -282,8 +282,9 @@ BOOST_AUTO_TEST_CASE(by_hand) {
   BOOST_TEST(room.finding(liftHeightRule).text.contains("not known"));
 }
 
-/// The higher point asks for more chain, whichever it is.
+/// The higher point asks for more chain, whichever it is; of two alike the first is told.
 BOOST_AUTO_TEST_CASE(the_higher_point_decides) {
+  BOOST_TEST(Room().use(liftHeightRule).which == 0);
   for (const std::size_t higher : {0U, 1U}) {
     Room room;
     room.houseSays("length-doubt", 0.0);
