@@ -264,6 +264,14 @@ BOOST_AUTO_TEST_CASE(aSharedPointIsComparedByWhatTheOtherPutsThere) {
   BOOST_TEST(options::sameFromOthers(snapshot, choice, {}, rightWith(5.0, 1.0))); // on its own point alone
   BOOST_TEST(!options::sameFromOthers(snapshot, choice, {}, rightWith(2.0, 1.1)));
   BOOST_TEST(!options::sameFromOthers(snapshot, choice, {}, rightWith(2.0, 2.0)));
+  // On its own point alone, or with nothing on the shared one, is the same.
+  const QJsonArray alone{QJsonArray{QStringLiteral("R"), 2.0, 3.0}};
+  const QJsonArray apart{QJsonObject{{QStringLiteral("hang"), QStringLiteral("right")},
+                                     {QStringLiteral("option"), QStringLiteral("x")},
+                                     {QStringLiteral("loads_kn"), alone}}};
+  BOOST_TEST(options::sameFromOthers(snapshot, choice, apart, rightWith(2.0, 0.0)));
+  BOOST_TEST(options::sameFromOthers(snapshot, choice, rightWith(2.0, 0.0), apart));
+  BOOST_TEST(!options::sameFromOthers(snapshot, choice, apart, rightWith(2.0, 0.1)));
 }
 
 BOOST_AUTO_TEST_CASE(aSingleByteIsNoticed) {
