@@ -321,4 +321,33 @@ BOOST_AUTO_TEST_CASE(aPivotMayTurnPastHalfATurn) {
   }
 }
 
+/// Aimed 20° down and panned by up to 60°, up leans by 20° and 60° out of the joint's plane and is as little
+/// as √(1 − sin² 20° − sin² 60°) = 0.365 along the cabinet, whose weight presses the joint while 0.342 · 0.3
+/// m are less than 0.365 of what its centre is ahead: 0.281 m. With less it may open, by 5°, and carries its
+/// centre forward.
+BOOST_AUTO_TEST_CASE(panOpensAJointThatTiltAloneLeavesShut) {
+  for (const double ahead : {0.15, 0.2, 0.27, 0.29}) {
+    Hang hang = oneCabinet({ahead, -0.3}, Seated{0.0, {-0.8, 0.0}, 5.0});
+    hang.bar.picks = SidePair{1.0, 0.0, {}, {}, {0.0, 0.0}, {-70.0, 70.0}};
+    hang.set = {};
+    hang.set.actuatorDeg = 0.0;
+    hang.set.tiltDeg = -20.0;
+    hang.set.panDeg = 60.0;
+    Statics statics;
+    statics.pickCount = 2;
+    statics.side.emplace();
+    statics.mass = 100.0;
+    const BuildWorst stated;
+    Doubts doubts;
+    doubts.stack.resize(1);
+    HangShapes shapes(hang, doubts);
+    const BuildWorst worst =
+        buildWithin(hang, doubts, statics, stated, {}, shapes.shut().forBuild(hang, doubts, stated), 0.0);
+    const Turn opened = turnBy(toRadians(ahead < 0.281 ? 5.0 : 0.0));
+    const double farthest = ahead * opened.cosine + 0.3 * opened.sine;
+    BOOST_TEST(worst.most[0] == (50.0 + 100.0 * std::sin(toRadians(60.0)) * farthest) * standardGravity,
+               near(1e-9));
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
