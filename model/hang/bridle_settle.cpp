@@ -160,16 +160,11 @@ Pull pullAt(const std::vector<Leg>& legs, const Vector3d& load, const Vector3d& 
 /// Newton's method on the convex energy, begun where every leg is stretched. A step is halved while the
 /// energy would rise along it, as its slopes at both ends say.
 Held settleElastic(const std::vector<Leg>& legs, const Vector3d& load) {
-  Vector3d apex = legs.front().point;
-  double reach = 0.0;
-  double stiffness = 0.0;
-  for (const Leg& leg : legs) {
-    reach += leg.length + (leg.point - legs.front().point).norm();
-    stiffness += leg.stiffness;
-  }
-  apex += reach * load.normalized() + load / stiffness;
+  constexpr double beyondAll = 1e4; // m: points and lengths are within 1000
+  Vector3d apex = legs.front().point + beyondAll * load.normalized();
   // A little of the unit matrix keeps a flat direction solvable, and does not move the answer.
-  const Matrix3d little = 1e-12 * stiffness * Matrix3d::Identity();
+  const auto stiffest = std::ranges::max_element(legs, {}, &Leg::stiffness);
+  const Matrix3d little = 1e-12 * stiffest->stiffness * Matrix3d::Identity();
   Pull here = pullAt(legs, load, apex);
   Vector3d way;
   do {

@@ -143,14 +143,13 @@ private:
   bool release() {
     // Steps along a taut chain leave its limit by their curvature; where all joints meet their ends on the
     // way one of them must give that back: the one that gives most.
-    Index shortens = 0;
+    Index shortens{};
     if (isLength(energy_.chainLength() - limit_) &&
         isLength((-inwards_.cwiseProduct(chainSlope_)).maxCoeff(&shortens))) {
-      inwards_(shortens) = 0.0;
-      taut_ = true;
+      inwards_(shortens) = 0.0; // the step finds the chain taut
       return true;
     }
-    Index wrong = 0;
+    Index wrong{};
     const double worst = (-inwards_.cwiseProduct(slope_ + pull_ * chainSlope_)).maxCoeff(&wrong);
     if (std::max(worst, -pull_) <= stillForce) {
       return false;
@@ -172,16 +171,16 @@ private:
   std::vector<Index> free_;
   VectorXd slope_;
   VectorXd chainSlope_;
-  bool taut_ = false;
-  bool propped_ = false; ///< where the last step was taken the energy is no bowl
-  double pull_ = 0.0;    ///< of the chain, per total weight; 0 while it is slack
+  bool taut_{};
+  bool propped_{}; ///< where the last step was taken the energy is no bowl
+  double pull_{};  ///< of the chain, per total weight; 0 while it is slack
 };
 
 } // namespace
 
 Rest runDown(ShapeEnergy& energy, const VectorXd& start, const VectorXd& low, const VectorXd& high,
              double chainLimit) {
-  Rest rest = start.size() > 0 ? Descent(energy, start, low, high, chainLimit).run() : Rest{start};
+  Rest rest = start.size() == 0 ? Rest{start} : Descent(energy, start, low, high, chainLimit).run();
   energy.moveTo(rest.angles);
   return rest;
 }

@@ -210,6 +210,8 @@ BOOST_AUTO_TEST_CASE(what_cannot_be_is_refused) {
   BOOST_CHECK_EXCEPTION(hang::bridleAt(points, {0.0, 3.0, 6.0}, weight), Error, notPossible); // a leg pushes
   BOOST_CHECK_EXCEPTION(hang::bridleAt(points, {0.0, 0.0, 8.0}, weight), Error, notPossible); // flat
   const std::array<BridleLeg, 2> tooShort{BridleLeg{points[0], 1.9}, BridleLeg{points[1], 2.0}};
+  BOOST_CHECK_EXCEPTION(hang::settleBridle({}, weight), Error,
+                        [](const Error& error) { return error.trouble() == Trouble::badInput; });
   BOOST_CHECK_EXCEPTION(hang::settleBridle(tooShort, weight), Error, notPossible);
   const std::array<BridleLeg, 2> flat{BridleLeg{points[0], 2.0}, BridleLeg{points[1], 2.0}};
   BOOST_CHECK_EXCEPTION(hang::settleBridle(flat, weight), Error, notPossible);
