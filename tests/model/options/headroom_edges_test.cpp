@@ -167,6 +167,55 @@ BOOST_AUTO_TEST_CASE(each_body_counts_with_its_own_highest_corner) {
   BOOST_TEST(headroomRule.trimRange(room.option, room.settled).high < usual);
 }
 
+/// Word by word: what is how high, what is above it and how much of it is needed.
+BOOST_AUTO_TEST_CASE(whole_sentences_of_headroom) {
+  Room room;
+  open(room);
+  auto limits = std::make_shared<RoomLimits>(*room.option.room);
+  limits->ceilings.clear();
+  limits->closedLength = 0.7;
+  limits->riggingLength = 0.2;
+  limits->riggingPieces = 3;
+  limits->clearance = 0.25;
+  limits->pointHeight = {14.0, 14.0};
+  room.option.room = limits;
+  const double hook = 9.0 - lowestEdge(room.option, room.settled).z;
+  const auto m = [](double metres) { return QString::number(metres, 'f', 2).toStdString() + " m"; };
+  const auto words = [&room] { return room.finding(headroomRule, 9.0).text.toStdString(); };
+  BOOST_TEST(words() == "The hook under point L1 is at " + m(hook) +
+                            " and the point at 14.00 m, so there is " + m(14.0 - hook) +
+                            " of room; hoist run in 0.70 m and rigging 0.20 m need 0.90 m.");
+  limits->ceilings = {{QStringLiteral("deck"), 13.0}}; // lower than the points: clear of it
+  BOOST_TEST(words() == "The hook under point L1 is at " + m(hook) + " and deck at 13.00 m, so there is " +
+                            m(13.0 - hook) +
+                            " of room; hoist run in 0.70 m and clearance 0.25 m need 0.95 m.");
+  const Finding top = room.finding(headroomRule, 9.0);
+  BOOST_TEST(top.source.contains(room.hoist().name));
+  auto doubt = std::make_shared<SettledDoubt>();
+  doubt->worst.bounded = true;
+  doubt->longer = 0.01; // of the hoist and of each of three pieces
+  room.settled.doubt = doubt;
+  BOOST_TEST(words() == "The hook under point L1 is at " + m(hook) + " and deck at 13.00 m, so there is " +
+                            m(13.0 - hook) +
+                            " of room; hoist run in 0.70 m and clearance 0.25 m need 0.96 m, 0.01 m of "
+                            "it since lengths may be off.");
+  limits->ceilings.clear();
+  BOOST_TEST(words() == "The hook under point L1 is at " + m(hook) +
+                            " and the point at 14.00 m, so there is " + m(14.0 - hook) +
+                            " of room; hoist run in 0.70 m and rigging 0.20 m need 0.94 m, 0.04 m of it "
+                            "since lengths may be off.");
+  room.settled.doubt.reset();
+  limits->pointHeight.clear(); // bodies alone
+  limits->ceilings = {{QStringLiteral("deck"), 13.0}};
+  BOOST_TEST(words().starts_with("The highest corner of the bar is at "), words());
+  BOOST_TEST(words().ends_with(" of room; a clearance of 0.25 m is asked for."), words());
+  BOOST_TEST(!room.finding(headroomRule, 9.0).source.contains(room.hoist().name));
+  for (hang::Vec3& corner : room.settled.layout.elements.at(1).outline) {
+    corner.z += 2.0;
+  }
+  BOOST_TEST(words().starts_with("The highest corner of cabinet 2 is at "), words());
+}
+
 /// Of an option with more picks than points each point counts, and nothing beyond.
 BOOST_AUTO_TEST_CASE(a_pick_without_a_point_is_not_looked_at) {
   Room room;

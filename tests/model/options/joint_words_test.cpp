@@ -96,6 +96,61 @@ BOOST_AUTO_TEST_CASE(ends_that_are_alike_are_not_told) {
   BOOST_TEST(says(seat.words(), "carries 1.50 kN;"), seat.words());
 }
 
+/// Word by word, with factors of 3: what pushes, what holds at a stop, what a pin takes; as set, at the other
+/// end of what is in doubt, and on the way where that is more.
+BOOST_AUTO_TEST_CASE(whole_sentences_of_a_joint) {
+  Seat seat;
+  seat.snapshot.show.peopleBeneath = false;
+  seat.cabinet.name = QStringLiteral("Marram bass");
+  seat.seated.contactLimit = kilonewtons(30);
+  seat.seated.stopLimit = kilonewtons(40);
+  auto limits = std::make_shared<WeightLimits>(*seat.option.weight);
+  limits->dynamic.value = 1.5;
+  limits->liftShare.value = 2.0;
+  seat.option.weight = limits;
+  seat.settled.build.carried = hang::CarriedWorst::begun(1);
+  seat.settled.build.carried.unknown.reset();
+  const std::string with = "; with dynamic factor 1.5, lift-group share 2: ";
+  BOOST_TEST(seat.words() ==
+             "The rear contact of element 1 (Marram bass) pushes 1.20 kN (between 0.90 kN and that, by "
+             "what is in doubt)" +
+                 with + "3.60 kN; it may take 30.00 kN.");
+  hang::JointWorst& built = seat.settled.build.carried.joints[0];
+  built.most.contact = 1200.0; // no more than that
+  built.contactAt = {hang::BuildStage::stacked, 2};
+  BOOST_TEST(seat.words().find("under the bar") == std::string::npos, seat.words());
+  built.most.contact = 2000.0;
+  BOOST_TEST(seat.words() ==
+             "The rear contact of element 1 (Marram bass) pushes 2.00 kN, with 2 cabinets under the bar" +
+                 with + "6.00 kN; it may take 30.00 kN.");
+  seat.joint().stop = 4000.0; // 12 of 40 kN beside 6 of 30
+  BOOST_TEST(seat.words() ==
+             "The rear stop of element 1 (Marram bass) carries 4.00 kN (between 0.00 kN and that, by what "
+             "is in doubt)" +
+                 with + "12.00 kN; it may take 40.00 kN.");
+  built.most.stop = 4000.0;
+  built.stopAt = {hang::BuildStage::aiming, 1};
+  BOOST_TEST(seat.words().find("aimed") == std::string::npos, seat.words());
+  built.most.stop = 5000.0;
+  BOOST_TEST(seat.words() == "The rear stop of element 1 (Marram bass) carries 5.00 kN, while it is aimed" +
+                                 with + "15.00 kN; it may take 40.00 kN.");
+  seat.seated.sideShare = 0.6;
+  seat.joint().pinLoads.at(0) = {0.0, 16000.0}; // 0.6 of it times 3 of 20 kN
+  BOOST_TEST(seat.words().starts_with(
+                 "On either side of element 1 (Marram bass) the front pin takes 9.60 kN: 0.6 of the "
+                 "16.00 kN on both sides"),
+             seat.words());
+  BOOST_TEST(seat.words().ends_with(with + "28.80 kN; it may take 20.00 kN."), seat.words());
+  built.most.pins.at(0) = 18000.0;
+  built.pinAt.at(0) = {hang::BuildStage::chained, 1};
+  BOOST_TEST(seat.words() ==
+             "On either side of element 1 (Marram bass) the front pin takes 10.80 kN: 0.6 of the 18.00 kN "
+             "on both sides, with 1 cabinet under the bar and the chain on" +
+                 with + "32.40 kN; it may take 20.00 kN.");
+  seat.seated.pinLimit.reset();
+  BOOST_TEST(seat.words().ends_with("; the maker states no limit for it."), seat.words());
+}
+
 /// The hole is told where there are several, at its own angle, not by how far a joint stands open; a pivot
 /// has none.
 BOOST_AUTO_TEST_CASE(the_hole_of_a_pin_is_told_where_there_is_a_choice) {
