@@ -179,6 +179,49 @@ BOOST_AUTO_TEST_CASE(an_aim_in_doubt_takes_the_greater_of_both_ways_off_each_sid
   }
 }
 
+/// Ears 20 and 40 m away on the way down, 6 and 12 dB over 10 m, and what the air takes of 20 m.
+BOOST_AUTO_TEST_CASE(what_is_lost_from_the_nearest_ear_to_the_farthest) {
+  Room room;
+  room.snapshot.show.temperature = 20.0;
+  room.snapshot.show.humidity = 50.0;
+  room.refresh();
+  Case option = withEars(room, {ear(0.0, 0.0, 0.0, 0.0)}, true);
+  const SourcePlace source = sourcePlace(option, option.room->audience.cabinets.front(), room.settled);
+  const CoverPlace at = coverPlaceOf(option, room.settled);
+  BOOST_TEST_REQUIRE(at.bearing.x == 1.0, boost::test_tools::tolerance(1e-9));
+  // 3-4-5: 16 m ahead and 12 m below the source, 32 m ahead and 24 m below.
+  const auto place = [&](double ahead, double below) {
+    return ear(at.origin.x + source.ahead + ahead, at.origin.y, at.origin.y, 8.0 + source.height - below);
+  };
+  auto limits = std::make_shared<RoomLimits>(
+      *withEars(room, {place(32.0, 24.0), place(16.0, 12.0), place(-16.0, 1.0)}, true).room);
+  limits->airLoss = 0.03;
+  option.room = limits;
+  const auto close = boost::test_tools::tolerance(1e-9);
+  const Use use = levelDropRule.evaluate(option, &room.settled, 8.0);
+  BOOST_TEST(use.applies);
+  BOOST_TEST(use.value == 20.0 * std::log10(2.0) + 0.03 * 20.0, close);
+  BOOST_TEST(use.verdict == Verdict::holds);
+  const Finding finding = levelDropRule.explain(option, &room.settled, 8.0, use);
+  const double at1k = 20.0 * std::log10(2.0) + 20.0 * *airLoss(room.snapshot.show, 4);
+  BOOST_TEST(finding.text.toStdString() ==
+             "From the nearest ear at 20.00 m to the farthest at 40.00 m the level drops by " +
+                 QString::number(at1k, 'f', 1).toStdString() +
+                 " dB at 1 kHz and 6.6 dB at 4 kHz (20 °C, 50 % humidity); advice, with no limit.");
+  const auto applies = [&] { return levelDropRule.evaluate(option, &room.settled, 8.0).applies; };
+  BOOST_TEST(applies());
+  BOOST_TEST(!levelDropRule.evaluate(option, &room.settled, notKnown).applies);
+  room.snapshot.show.humidity.reset();
+  BOOST_TEST(!applies());
+  room.snapshot.show.humidity = 50.0;
+  room.snapshot.show.temperature.reset();
+  BOOST_TEST(!applies());
+  room.snapshot.show.temperature = 20.0;
+  limits->audience.positions = {place(-16.0, 1.0)}; // behind it alone
+  limits->audience.blocks[0].count = 1;
+  BOOST_TEST(!applies());
+}
+
 BOOST_AUTO_TEST_CASE(an_ear_straight_below_the_source_has_no_aim) {
   const Room room;
   const double ahead = viewOf(room.option, room.option.room->audience, room.settled).sources.at(0).ahead;

@@ -128,6 +128,73 @@ BOOST_AUTO_TEST_CASE(a_bound_below_a_metre_is_the_bound) {
   }
 }
 
+/// A centimetre a step: the steel alone, steel and points and bridles, the venue's upper bound.
+BOOST_AUTO_TEST_CASE(what_is_above_goes_up_by_centimetres) {
+  Trial trial = best();
+  venue::Venue& venue = trial.snapshot.venue;
+  venue.lowSteel = metres(11.0);
+  venue.mostTrim = metres(7.0);
+  venue::Bridle& bridle = venue.bridles.emplace_back();
+  bridle.z = metres(9.5);
+  const auto close = boost::test_tools::tolerance(1e-12);
+  const double point = inMetres(venue.points[0].z);
+  const auto check = [&](const char* kind, double from, const char* words) {
+    const auto lever = leverOf(trial, kind);
+    BOOST_REQUIRE(lever);
+    BOOST_TEST(lever->most == Steps{300}, boost::test_tools::per_element());
+    const Change change = lever->change({25});
+    BOOST_TEST(change.figures[0].from.value() == from);
+    BOOST_TEST(change.figures[0].to.value() == from + 0.25, close);
+    BOOST_TEST(change.step == 0.01);
+    BOOST_TEST(change.unit.toStdString() == "m");
+    BOOST_TEST(change.words.startsWith(QString::fromUtf8(words)), change.words.toStdString());
+    Trial then = trial;
+    lever->apply(then, {25});
+    return then.snapshot.venue;
+  };
+  const auto steel = check("low-steel", 11.0, "Low steel 0.25 m higher: at 11.25 m instead of 11.00 m");
+  BOOST_TEST(inMetres(*steel.lowSteel) == 11.25, close);
+  BOOST_TEST(inMetres(steel.points[0].z) == point);
+  BOOST_TEST(inMetres(steel.bridles[0].z) == 9.5);
+  const auto roof = check("roof", 11.0, "");
+  BOOST_TEST(inMetres(*roof.lowSteel) == 11.25, close);
+  for (std::size_t i = 0; i < roof.points.size(); ++i) {
+    BOOST_TEST(inMetres(roof.points[i].z) == inMetres(venue.points[i].z) + 0.25, close);
+  }
+  BOOST_TEST(inMetres(roof.bridles[0].z) == 9.75, close);
+  const auto most = check("most-trim", 7.0,
+                          "The lowest edge allowed 0.25 m higher: at 7.25 m instead of the venue's 7.00 m");
+  BOOST_TEST(inMetres(*most.mostTrim) == 7.25, close);
+  venue.lowSteel.reset();
+  venue.mostTrim.reset();
+  BOOST_TEST(!leverOf(trial, "low-steel").has_value());
+  BOOST_TEST(!leverOf(trial, "roof").has_value());
+  BOOST_TEST(!leverOf(trial, "most-trim").has_value());
+}
+
+/// Outdoors where a wind is stated: half a metre a second a step, down to none.
+BOOST_AUTO_TEST_CASE(a_wind_is_waited_for) {
+  const auto with = [](std::optional<double> wind, std::optional<bool> outdoors) {
+    Trial trial = best();
+    trial.snapshot.show.wind = wind ? std::optional(metresPerSecond(*wind)) : std::nullopt;
+    trial.snapshot.venue.outdoors = outdoors;
+    return trial;
+  };
+  BOOST_TEST(!leverOf(with(std::nullopt, true), "wind").has_value());
+  BOOST_TEST(!leverOf(with(10.2, false), "wind").has_value());
+  BOOST_TEST(!leverOf(with(10.2, std::nullopt), "wind").has_value());
+  Trial trial = with(10.2, true);
+  const auto lever = leverOf(trial, "wind");
+  BOOST_REQUIRE(lever);
+  BOOST_TEST(lever->most == Steps{20}, boost::test_tools::per_element());
+  BOOST_TEST(lever->change({4}).words.toStdString() ==
+             "Down before the wind reaches 8.2 m/s instead of 10.2 m/s");
+  BOOST_TEST(lever->change({4}).figures[0].to.value() == 8.2, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(lever->change({4}).step == 0.5);
+  lever->apply(trial, {4});
+  BOOST_TEST(inMetresPerSecond(*trial.snapshot.show.wind) == 8.2, boost::test_tools::tolerance(1e-12));
+}
+
 /// One in a hundred less a step, in the show's own list.
 BOOST_AUTO_TEST_CASE(a_share_of_the_audience_comes_down_by_one_in_a_hundred) {
   Trial trial = best();

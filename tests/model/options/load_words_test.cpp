@@ -106,6 +106,19 @@ BOOST_AUTO_TEST_CASE(hardware_above_and_beside_the_hoist) {
              of.words(hardwareRule));
 }
 
+/// The step of the build at which it lifts most is told, and nothing where that is the hang as set.
+BOOST_AUTO_TEST_CASE(when_a_hoist_lifts_most) {
+  Spoken of;
+  of.settled.build.most[0] = 4500.0;
+  of.settled.build.mostAt[0] = {hang::BuildStage::stacked, 1};
+  BOOST_TEST(of.words(hoistRule).starts_with(
+      "The left hoist lifts pick 4.50 kN at its most, with 1 cabinet under the bar + its own body 0.30 kN"));
+  of.settled.build.mostAt[0] = {hang::BuildStage::set, 1};
+  BOOST_TEST(of.words(hoistRule).starts_with("The left hoist lifts pick 4.50 kN + its own body 0.30 kN"));
+  of.limits.dynamic.value = 1.23456; // four digits of a factor
+  BOOST_TEST(of.words(hoistRule).find("with dynamic factor 1.235, lift-group share 2") != std::string::npos);
+}
+
 /// What the worst step comes to is told, but where it does not follow.
 BOOST_AUTO_TEST_CASE(a_worst_that_does_not_follow_is_flagged) {
   Spoken of;

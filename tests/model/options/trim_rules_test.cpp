@@ -116,6 +116,33 @@ BOOST_AUTO_TEST_CASE(holds_fails_and_exactly_at_the_limit) {
   BOOST_TEST(std::isinf(range.high));
 }
 
+/// What the hang's height may be off by comes off both ends, and is in the figure that is told.
+BOOST_AUTO_TEST_CASE(a_height_in_doubt_counts_against_either_bound) {
+  Room room;
+  room.hang().leastTrim = metres(6.0);
+  room.venue().mostTrim = metres(9.0);
+  room.refresh();
+  auto doubt = std::make_shared<SettledDoubt>();
+  doubt->worst.bounded = true;
+  doubt->worst.height = 0.25;
+  room.settled.doubt = doubt;
+  const TrimRange range = lowestEdgeRule.trimRange(room.option, room.settled);
+  BOOST_TEST(range.low == 6.25);
+  BOOST_TEST(range.high == 8.75);
+  BOOST_TEST(room.use(lowestEdgeRule, 6.5).value == 6.25);
+  BOOST_TEST(room.use(lowestEdgeRule, 6.5).limit == 6.0);
+  BOOST_TEST(room.use(lowestEdgeRule, 8.5).value == 8.75);
+  BOOST_TEST(room.use(lowestEdgeRule, 8.5).limit == 9.0);
+  BOOST_TEST(room.use(lowestEdgeRule, 7.5).limit == 6.0); // as far from both: the lower one
+  BOOST_TEST(room.use(lowestEdgeRule, 6.24).verdict == Verdict::fails);
+  BOOST_TEST(room.use(lowestEdgeRule, 8.76).verdict == Verdict::fails);
+  BOOST_TEST(room.use(lowestEdgeRule, 7.5).verdict == Verdict::holds);
+  BOOST_TEST(room.finding(lowestEdgeRule, 6.5).text.toStdString() ==
+             "The lowest edge hangs at 6.25 m above the datum; it must hang at 6.00 m or higher.");
+  BOOST_TEST(room.finding(lowestEdgeRule, 8.5).text.toStdString() ==
+             "The lowest edge hangs at 8.75 m above the datum; it may hang at 9.00 m at most.");
+}
+
 BOOST_AUTO_TEST_CASE(without_a_stated_bound_the_house_has_one) {
   Room room;
   const Finding finding = room.finding(lowestEdgeRule, 2.4);
@@ -280,6 +307,23 @@ BOOST_AUTO_TEST_CASE(by_hand) {
   room.refresh();
   BOOST_TEST(room.use(liftHeightRule).verdict == Verdict::unproven);
   BOOST_TEST(room.finding(liftHeightRule).text.contains("not known"));
+}
+
+/// 14 m down to half a metre; half a metre of the chain may be missing.
+BOOST_AUTO_TEST_CASE(what_the_chain_must_reach_in_words) {
+  Room room;
+  auto limits = std::make_shared<RoomLimits>(*room.option.room);
+  limits->chainLength = 18.0;
+  limits->chainShorter = 0.0;
+  room.option.room = limits;
+  const std::string whole =
+      "From point L1 at 14.00 m down to the bar on its case at 0.50 m the chain must reach 13.50 m; "
+      "the hoist has 18.00 m";
+  BOOST_TEST(room.finding(liftHeightRule).text.toStdString() == whole + ".");
+  BOOST_TEST(room.use(liftHeightRule).limit == 18.0);
+  limits->chainShorter = 0.5;
+  BOOST_TEST(room.finding(liftHeightRule).text.toStdString() == whole + ", 0.50 m of which may be missing.");
+  BOOST_TEST(room.use(liftHeightRule).limit == 17.5);
 }
 
 /// The higher point asks for more chain, whichever it is; of two alike the first is told.
