@@ -220,6 +220,8 @@ BOOST_AUTO_TEST_CASE(what_is_lost_from_the_nearest_ear_to_the_farthest) {
   limits->audience.positions = {place(-16.0, 1.0)}; // behind it alone
   limits->audience.blocks[0].count = 1;
   BOOST_TEST(!applies());
+  limits->audience.cabinets.clear();
+  BOOST_TEST(!applies());
 }
 
 BOOST_AUTO_TEST_CASE(an_ear_straight_below_the_source_has_no_aim) {

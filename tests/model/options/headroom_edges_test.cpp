@@ -141,6 +141,9 @@ BOOST_AUTO_TEST_CASE(each_body_counts_with_its_own_highest_corner) {
   for (hang::Vec3& corner : room.settled.layout.elements.at(0).outline) {
     corner.z += 4.0;
   }
+  auto doubt = std::make_shared<SettledDoubt>();
+  doubt->worst.height = 0.125;
+  room.settled.doubt = doubt;
   std::vector<double> highest;
   const auto take = [&highest](const std::vector<hang::Vec3>& corners) {
     highest.push_back(std::ranges::max(corners, {}, &hang::Vec3::z).z);
@@ -161,10 +164,50 @@ BOOST_AUTO_TEST_CASE(each_body_counts_with_its_own_highest_corner) {
   }
   BOOST_REQUIRE(rises.size() == highest.size());
   for (std::size_t i = 0; i < rises.size(); ++i) {
-    BOOST_TEST(rises[i] == highest[i] - lowest + heightDoubt(room.settled),
-               boost::test_tools::tolerance(1e-12));
+    BOOST_TEST(rises[i] == highest[i] - lowest + 0.125, boost::test_tools::tolerance(1e-12));
   }
   BOOST_TEST(headroomRule.trimRange(room.option, room.settled).high < usual);
+}
+
+/// A box in the corner of what a panned hang would fill if it stood square is over nothing of it.
+BOOST_AUTO_TEST_CASE(a_box_beside_a_corner_is_over_nothing) {
+  for (const double pan : {15.0, -15.0}) {
+    Room room;
+    room.panDeg = pan;
+    const double free = open(room);
+    const Box all = around(room);
+    constexpr double in = 0.001;
+    constexpr double out = 5.0;
+    for (const bool front : {true, false}) {
+      for (const bool left : {true, false}) {
+        const double x = front ? all[1] - in : all[0] + in;
+        const double y = left ? all[3] - in : all[2] + in;
+        const Box corner{front ? x : x - out, front ? x + out : x, left ? y : y - out, left ? y + out : y};
+        BOOST_TEST(most(room, corner) == free);
+      }
+    }
+  }
+}
+
+/// Without a clearance or a rigging's length what needs it is not compared, and named.
+BOOST_AUTO_TEST_CASE(what_is_not_known_is_not_compared) {
+  Room room;
+  open(room);
+  auto limits = std::make_shared<RoomLimits>(*room.option.room);
+  room.option.room = limits;
+  const auto number = [&room](HeadroomCheck::What what) {
+    return std::ranges::count(headroomChecks(room.option, room.settled).checks, what, &HeadroomCheck::what);
+  };
+  using What = HeadroomCheck::What;
+  BOOST_TEST(number(What::hookToPoint) == 2);
+  BOOST_TEST(number(What::bar) > 0);
+  BOOST_TEST(number(What::cabinet) > 0);
+  limits->riggingLength = notKnown;
+  BOOST_TEST(number(What::hookToPoint) == 0);
+  BOOST_TEST(number(What::bar) > 0);
+  limits->clearance = notKnown;
+  BOOST_TEST(number(What::bar) == 0);
+  BOOST_TEST(number(What::cabinet) == 0);
 }
 
 /// Word by word: what is how high, what is above it and how much of it is needed.

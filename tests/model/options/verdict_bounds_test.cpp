@@ -119,6 +119,10 @@ BOOST_AUTO_TEST_CASE(of_two_uses_the_worse) {
   more.value = 9.5;
   BOOST_TEST(worseOf(holds, more).value == 9.5);
   BOOST_TEST(worseOf(more, holds).value == 9.5);
+  Use alike = holds; // of two that are used exactly alike the first
+  alike.which = 7;
+  BOOST_TEST(worseOf(holds, alike).which == holds.which);
+  BOOST_TEST(worseOf(alike, holds).which == 7);
   // By their shares, however small the limit: 0.4 of 0.5 is more than 0.75 of 1.5.
   const Use small{.verdict = Verdict::holds, .value = 0.4, .limit = 0.5};
   const Use large{.verdict = Verdict::holds, .value = 0.75, .limit = 1.5};
