@@ -5,9 +5,11 @@
 
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 #include "hang/build_loads.h"
 #include "hang/doubt.h"
+#include "hang/settle.h"
 #include "hang/solve.h"
 #include "quantity/quantity.h"
 #include "support/example_hang.h"
@@ -109,6 +111,49 @@ BOOST_AUTO_TEST_CASE(tension_at_its_most) {
     const double tension = worstOf(hang, doubts).statics.chain->most;
     BOOST_TEST(tension == 100.0 * g * 0.401 / (arm - (0.3 + 0.003) * sine), near(1e-9));
   }
+}
+
+/// The centre 1 mm behind the pin, or half a millimetre ahead of it: the joint hangs on its stop, or presses
+/// its contact, 0.7 m behind, with 0.7 N. Both are told.
+BOOST_AUTO_TEST_CASE(a_contact_that_may_carry_next_to_nothing) {
+  const Hang hang = oneCabinet({-0.001, -0.3}, Seated{0.0, {-0.7, 0.0}, 0.0});
+  const Statics statics = standing(hang);
+  BOOST_REQUIRE(!statics.joints[0].contact.has_value());
+  const BuildWorst stated = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  const JointStatics worst =
+      unfavourable(hang, statics, stated, doubtsOf(0.0, 0.0015, 0.0)).statics.joints[0];
+  BOOST_TEST_REQUIRE(worst.contact.has_value());
+  BOOST_TEST(*worst.contact == 0.0);
+  BOOST_TEST_REQUIRE(worst.end.has_value());
+  BOOST_TEST(worst.end->contact.value() == 100.0 * g * 0.0005 / 0.7, near(1e-9));
+  BOOST_TEST(worst.stop.value() == 100.0 * g * 0.0025 / 0.7, near(1e-9));
+}
+
+/// A joint that can open and is pressed shut at every step, nothing in doubt: the picks carry what they do as
+/// stated, to the last digit.
+BOOST_AUTO_TEST_CASE(what_is_surely_shut_is_built_shut) {
+  const Hang hang = oneCabinet({0.1, -0.4}, Seated{0.0, {-0.8, 0.0}, 5.0});
+  const Unfavourable worst = worstOf(hang, doubtsOf(0.0, 0.0, 0.0));
+  for (const std::size_t pick : {0U, 1U}) {
+    BOOST_TEST(worst.build.most[pick] == solve(hang).pickLoads[pick].load, near(1e-9));
+  }
+}
+
+/// Each doubt alone is one.
+BOOST_AUTO_TEST_CASE(none_is_none_of_all) {
+  Doubts doubts;
+  doubts.stack.resize(2);
+  BOOST_TEST(doubts.none());
+  std::vector<double*> all{&doubts.linkShorter, &doubts.linkLonger};
+  for (PieceDoubt* piece : {&doubts.head, &doubts.frame, &doubts.stack[0], &doubts.stack[1]}) {
+    all.insert(all.end(), {&piece->lighter, &piece->heavier, &piece->centre, &piece->place});
+  }
+  for (double* each : all) {
+    *each = 1e-6;
+    BOOST_TEST(!doubts.none());
+    *each = 0.0;
+  }
+  BOOST_TEST(doubts.none());
 }
 
 BOOST_AUTO_TEST_SUITE_END()
