@@ -129,7 +129,7 @@ private:
           if (!alike(hang_.stack[at], like)) {
             continue;
           }
-          Change change{ChangeKind::missing, static_cast<int>(at) + 1, 0, count, 0.0, {}};
+          Change change{.kind = ChangeKind::missing, .element = static_cast<int>(at) + 1, .count = count};
           if (const auto less = fewerBy(at, count)) {
             offer(fewer, change, *less);
           }
@@ -180,7 +180,9 @@ private:
           changed.stack[at].joint = joint;
           changed.stack[at].nextPin = changed.stack[at].nextPin ? changed.stack[at].nextPin : nextPin;
           offer(best,
-                {ChangeKind::other, static_cast<int>(at) + 1, static_cast<int>(instead) + 1, 1, 0.0, {}},
+                {.kind = ChangeKind::other,
+                 .element = static_cast<int>(at) + 1,
+                 .instead = static_cast<int>(instead) + 1},
                 changed);
         }
         keep(best);
@@ -199,7 +201,9 @@ private:
       }
       Hang changed = hang_;
       changed.chain->mark += by;
-      offer(best, {ChangeKind::links, hang_.chain->held, 0, 1, static_cast<double>(by), {}}, changed);
+      offer(best,
+            {.kind = ChangeKind::links, .element = hang_.chain->held, .amount = static_cast<double>(by)},
+            changed);
     }
     // Between side by side picks the shape moves nothing: no reading tells of it.
     if (best && missOf(*best, {now_.pickLoads[0].load, now_.pickLoads[1].load}, now_.pickCount) >
@@ -215,19 +219,17 @@ private:
     }
     if (const auto rise = riseForShare(hang_.bar, now_, readings_[0] / sum)) {
       if (const auto there = unevenBy(hang_.bar, now_, *rise)) {
-        found_.push_back({ChangeKind::uneven, 0, 0, 1, *rise, there->loads});
+        found_.push_back({.kind = ChangeKind::uneven, .amount = *rise, .loads = there->loads});
       }
     }
   }
 
   void pulls() {
     for (std::size_t pick = 0; pick < now_.pickCount; ++pick) {
-      Change change{ChangeKind::pull,
-                    static_cast<int>(pick) + 1,
-                    0,
-                    1,
-                    readings_[pick] - now_.pickLoads[pick].load,
-                    {now_.pickLoads[0].load, now_.pickLoads[1].load}};
+      Change change{.kind = ChangeKind::pull,
+                    .element = static_cast<int>(pick) + 1,
+                    .amount = readings_[pick] - now_.pickLoads[pick].load,
+                    .loads = {now_.pickLoads[0].load, now_.pickLoads[1].load}};
       change.loads[pick] = readings_[pick];
       found_.push_back(change);
     }
@@ -240,7 +242,7 @@ private:
     if (hang_.bar.frameMass + more >= 0.0) {
       Hang changed = hang_;
       changed.bar.frameMass += more;
-      offer(onBar, {ChangeKind::barMass, 0, 0, 1, more, {}}, changed);
+      offer(onBar, {.kind = ChangeKind::barMass, .amount = more}, changed);
     }
     keep(onBar);
     double cabinets = 0.0;
@@ -253,7 +255,8 @@ private:
       each.mass *= times;
     }
     std::optional<Change> heavier;
-    offer(heavier, {ChangeKind::heavier, 0, 0, 1, times, {}}, changed); // no mass is not above 0: refused
+    offer(heavier, {.kind = ChangeKind::heavier, .amount = times},
+          changed); // no mass is not above 0: refused
     keep(heavier);
   }
 
@@ -270,7 +273,7 @@ private:
       if (std::abs(pan - hang_.set.panDeg) >= panStepDeg) {
         Hang changed = hang_;
         changed.set.panDeg = pan;
-        offer(best, {ChangeKind::panned, 0, 0, 1, pan, {}}, changed);
+        offer(best, {.kind = ChangeKind::panned, .amount = pan}, changed);
       }
     }
     keep(best);
@@ -279,7 +282,7 @@ private:
   void exchanged() {
     if (now_.pickCount == 2) {
       found_.push_back(
-          {ChangeKind::exchanged, 0, 0, 1, 0.0, {now_.pickLoads[1].load, now_.pickLoads[0].load}});
+          {.kind = ChangeKind::exchanged, .loads = {now_.pickLoads[1].load, now_.pickLoads[0].load}});
     }
   }
 
