@@ -91,6 +91,39 @@ BOOST_AUTO_TEST_CASE(theShareChangesAsCabinetsAreAdded) {
   BOOST_TEST(!worst.unknown.has_value());
 }
 
+/// A block on a pair 1 m apart, its centre 0.3 m behind the axis about which it is panned by 30°: 0.15 m to
+/// one side, where the hoist carries (½ + 0.15) of it, and the other (½ − 0.15): 0.3 of it between them, 0.6
+/// of their mean.
+BOOST_AUTO_TEST_CASE(howUnlikeTheTwoOfAPairBecome) {
+  Hang hang;
+  hang.bar.picks = hang::SidePair{1.0, 0.0, {}, {0.0, -0.3}, {-20.0, 20.0}, {-40.0, 40.0}};
+  hang.stack = {block(100.0, -0.3)};
+  hang.set.actuatorDeg = 0.0;
+  hang.set.panDeg = 30.0;
+  const hang::Statics statics = hang::solve(hang);
+  BOOST_TEST(std::max(statics.pickLoads[0].load, statics.pickLoads[1].load) == 65.0 * g,
+             boost::test_tools::tolerance(1e-12));
+  const hang::BuildWorst worst = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  BOOST_TEST(worst.unlike == 0.6, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(worst.unlikeAt.cabinets == 1);
+}
+
+/// Whichever of the joints it is: one that may open by more than a right angle, and does, is not followed.
+BOOST_AUTO_TEST_CASE(aJointThatOpensAsItLikesIsNotKnownOnTheWay) {
+  for (const std::size_t which : {0U, 1U}) {
+    for (const double to : {80.0, 90.0}) {
+      Hang hang = foreAft();
+      hang.stack = {block(100.0, 0.0), block(100.0, 0.0)};
+      hang.stack[which].cg.x = -0.2; // behind the pin, which hangs its rear open
+      hang.stack[which].joint = hang::Seated{0.0, {-0.5, 0.0}, to};
+      const hang::Statics statics = hang::standing(hang);
+      BOOST_TEST(statics.joints[which].openDeg > 10.0);
+      const auto worst = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+      BOOST_TEST(worst.unknown.has_value() == (to == 90.0));
+    }
+  }
+}
+
 /// A hang whose lower cabinets pull it back carries most at the front before they come, not as set.
 BOOST_AUTO_TEST_CASE(theMostMayComeBeforeTheEnd) {
   Hang hang = foreAft();
