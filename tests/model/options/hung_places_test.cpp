@@ -164,6 +164,22 @@ BOOST_AUTO_TEST_CASE(a_mass_that_nobody_stated_leaves_both_sums_open) {
   BOOST_TEST(!hungOf(gone, key(), serials()).countedKg.has_value());
 }
 
+/// One of several was weighed, and the maker states no mass: what the loads count is open, so nothing is
+/// heavier than it.
+BOOST_AUTO_TEST_CASE(a_weighed_unit_is_not_compared_with_what_is_not_known) {
+  Snapshot snapshot = show();
+  catalogue::CabinetType& bass =
+      *std::ranges::find(snapshot.catalogue.cabinets, QStringLiteral("bass"), &catalogue::CabinetType::name);
+  bass.mass.reset();
+  unit(snapshot, "bass-1").weighed = kilograms(95.0);
+  const HungHang hang = hungOf(snapshot, key(), serials());
+  BOOST_TEST(hang.places[1].massKg.value() == 95.0);
+  BOOST_TEST(!hang.countedKg.has_value());
+  BOOST_TEST(hang.places[1].trouble.toStdString() == "");
+  BOOST_TEST(!hang.places[2].massKg.has_value());
+  BOOST_TEST(hang.places[2].trouble.toStdString() == "");
+}
+
 BOOST_AUTO_TEST_CASE(why_a_record_does_not_stand) {
   const auto trouble = [](int element, const char* serial, fleet::UnitState state = fleet::UnitState::ready) {
     Snapshot snapshot = show();
