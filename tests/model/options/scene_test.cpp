@@ -162,4 +162,27 @@ BOOST_AUTO_TEST_CASE(a_curved_section_is_drawn_where_it_is_nearest_to_the_line) 
   BOOST_TEST(sceneOf(room.snapshot, optionOf(room, 8.0)).sections.empty());
 }
 
+/// A row that runs along beside the hang, nearer to its line the farther back: drawn is the seat that is the
+/// first ahead, though by less than a metre, and none of those behind.
+BOOST_AUTO_TEST_CASE(a_row_beside_the_hang_is_drawn_where_it_is_just_ahead) {
+  Room room;
+  venue::Section beside;
+  beside.name = QStringLiteral("beside");
+  beside.profile = {{metres(0), metres(1)}, {metres(1), metres(1)}};
+  beside.earHeight = metres(1.2);
+  beside.frontX = metres(0.5);
+  beside.frontY = metres(4);
+  beside.bearing = degrees(100);
+  beside.width = metres(12);
+  beside.radius = metres(0);
+  room.venue().sections = {beside};
+  room.full().coverAcross = degrees(50); // of a row beside it nothing
+  room.refresh();
+  const Scene scene = sceneOf(room.snapshot, optionOf(room, 8.0));
+  BOOST_REQUIRE(!scene.missed.empty());
+  // Its middle is half a metre ahead and 4 m to the side; every metre along the row there is a seat.
+  BOOST_TEST(scene.missed[0].ears[0].along == scene.pickLine[0].along + std::hypot(0.5, 4.0),
+             boost::test_tools::tolerance(1e-9));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
