@@ -317,4 +317,45 @@ BOOST_AUTO_TEST_CASE(a_leaning_chain_pulls_legs_away_from_the_other_point) {
   BOOST_TEST(forces().empty());
 }
 
+/// Points 2 m apart on a slant (3-4-5), picks 1.2 m: each chain leans in by 0.4 m and pulls its point towards
+/// the other one.
+BOOST_AUTO_TEST_CASE(a_leaning_chain_pulls_along_the_line_of_its_points) {
+  hangbook::testing::Room room;
+  auto limits = std::make_shared<WeightLimits>();
+  limits->spacing = 2.0;
+  limits->hoistBody = limits->hoistChain = limits->rigging = 0.0;
+  room.option.weight = limits;
+  room.settled.layout.picks.at(0).y += 0.1;
+  room.settled.layout.picks.at(1).y -= 0.1;
+  venue::Point& own = room.venue().points[0];
+  venue::Point& other = room.venue().points[1];
+  own.x = metres(0.5);
+  other.x = metres(inMetres(own.x) - 1.2);
+  other.y = metres(inMetres(own.y) - 1.6);
+  venue::Point front = own;
+  front.x = metres(3.0);
+  venue::Point rear = front;
+  rear.x = metres(-3.0);
+  auto pick = std::make_shared<BridledPick>();
+  for (const venue::Point* point : {&front, &rear}) {
+    BridleLeg leg;
+    leg.point = point;
+    leg.length = 5.0;
+    leg.weight = 0.0;
+    pick->legs.push_back(leg);
+  }
+  room.option.bridles = {pick, pick};
+  for (const std::size_t number : {0U, 1U}) {
+    room.settled.statics.pickLoads[number].load = room.settled.build.most[number] = 1000.0;
+    const auto forces = legForces(room.option, room.settled, 8.0, number, true);
+    BOOST_REQUIRE(forces.size() == 2U);
+    const hang::Vec3 sum = forces[0].onPoint + forces[1].onPoint;
+    const double pull = 1000.0 * 0.4 / heightOver(room.option, room.settled, 8.0, number);
+    const double towards = number == 0U ? -1.0 : 1.0;
+    BOOST_TEST(sum.x == towards * 0.6 * pull, near(1e-6));
+    BOOST_TEST(sum.y == towards * 0.8 * pull, near(1e-6));
+    BOOST_TEST(sum.z == -1000.0, near(1e-6));
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
