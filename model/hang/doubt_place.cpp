@@ -27,7 +27,7 @@ Span meanPlace(const std::vector<std::pair<Span, Span>>& parts, Span mass) {
   double sum = 0.0;
   double all = 0.0;
   for (const auto& [each, place] : parts) {
-    const double middle = 0.5 * (each.low + each.high);
+    const double middle = each.low + each.high; // twice the mass, in both sums
     all += middle;
     sum += middle * 0.5 * (place.low + place.high);
   }

@@ -221,6 +221,8 @@ BOOST_AUTO_TEST_CASE(until_the_last_day_away) {
     return room.use(examinedRule).verdict;
   };
   BOOST_TEST(with(QDate(2026, 5, 1)) == Verdict::holds);
+  BOOST_TEST(with(QDate(2026, 4, 16)) == Verdict::holds); // to the last of the seven days beyond
+  BOOST_TEST(with(QDate(2026, 4, 15)) == Verdict::tight);
   BOOST_TEST(with(QDate(2026, 4, 12)) == Verdict::tight); // three days longer than needed
   BOOST_TEST(with(QDate(2026, 4, 9)) == Verdict::tight);
   BOOST_TEST(with(QDate(2026, 4, 8)) == Verdict::fails); // due on the first days away, not the last

@@ -50,6 +50,22 @@ BOOST_AUTO_TEST_CASE(first_and_last_row_of_each_section) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(every_section_has_its_two_rows) {
+  Room room;
+  venue::Section balcony = room.venue().sections.front();
+  balcony.name = QStringLiteral("balcony");
+  balcony.profile = {{metres(30), metres(4)}, {metres(38), metres(6)}};
+  room.venue().sections.push_back(balcony);
+  room.refresh();
+  const auto table = levelOf(room.option, room.settled, 8.0);
+  BOOST_REQUIRE(table);
+  BOOST_REQUIRE_EQUAL(table->rows.size(), 4U);
+  BOOST_TEST((table->rows[2].section == QStringLiteral("balcony")));
+  BOOST_TEST(!table->rows[2].last);
+  BOOST_TEST((table->rows[3].section == QStringLiteral("balcony")));
+  BOOST_TEST(table->rows[3].last);
+}
+
 BOOST_AUTO_TEST_CASE(bands_are_the_exact_ones) {
   BOOST_TEST(exactMidBand(4) == 1000.0);
   BOOST_TEST(exactMidBand(7) == 7943.2823, boost::test_tools::tolerance(1e-7));

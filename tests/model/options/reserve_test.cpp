@@ -242,6 +242,10 @@ BOOST_AUTO_TEST_CASE(each_way_is_looked_along_so_far) {
     hang.wetMass = kilograms(0);
   }
   const Option best = bestOf(snapshot);
+  Snapshot unsaid = snapshot;
+  unsaid.venue.outdoors.reset();
+  BOOST_TEST(std::ranges::count(options::reservesOf(unsaid, best), QStringLiteral("wind"),
+                                &options::Reserve::kind) == 0);
   BOOST_REQUIRE(best.verdict <= Verdict::tight);
   BOOST_REQUIRE(best.setting->mark.has_value());
   const std::map<QString, std::pair<int, double>> ways{
