@@ -172,9 +172,16 @@ BOOST_AUTO_TEST_CASE(each_link_is_of_its_own_joint_or_hoist) {
     loads.insert(link.loadKn);
   }
   BOOST_TEST(loads.size() == joints.size());
-  const auto hoists = linksOf(option, QStringLiteral("hoist"));
-  BOOST_TEST_REQUIRE(hoists.size() == 2U);
-  BOOST_TEST(hoists[0].loadKn != hoists[1].loadKn);
+  for (const bool panned : {true, false}) { // to either side
+    const Option turned = chosen().with([panned](Snapshot& s) {
+      for (calendar::Hang& hang : s.show.hangs) {
+        hang.pan = degrees(panned ? 10 : -10);
+      }
+    });
+    const auto hoists = linksOf(turned, QStringLiteral("hoist"));
+    BOOST_TEST_REQUIRE(hoists.size() == 2U);
+    BOOST_TEST(hoists[0].loadKn != hoists[1].loadKn);
+  }
 }
 
 BOOST_AUTO_TEST_CASE(rigging_and_hoists_carry_the_dynamic_factor) {
