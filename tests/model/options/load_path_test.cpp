@@ -172,14 +172,12 @@ BOOST_AUTO_TEST_CASE(each_link_is_of_its_own_joint_or_hoist) {
     loads.insert(link.loadKn);
   }
   BOOST_TEST(loads.size() == joints.size());
-  for (const bool panned : {true, false}) { // to either side
-    const Option turned = chosen().with([panned](Snapshot& s) {
-      for (calendar::Hang& hang : s.show.hangs) {
-        hang.pan = degrees(panned ? 10 : -10);
-      }
-    });
-    const auto hoists = linksOf(turned, QStringLiteral("hoist"));
+  // Panned to either side, either hoist carries more.
+  for (const char* hang : {"left", "right"}) {
+    const options::ShowOptions all = options::decide(chosen().snapshot, QString::fromUtf8(hang));
+    const auto hoists = linksOf(all.hangs[0].options.front(), QStringLiteral("hoist"));
     BOOST_TEST_REQUIRE(hoists.size() == 2U);
+    BOOST_TEST((hoists[0].loadKn < hoists[1].loadKn) == (hang == std::string("right")));
     BOOST_TEST(hoists[0].loadKn != hoists[1].loadKn);
   }
 }
