@@ -98,7 +98,7 @@ public:
     for (const QString& each : limits_.riggingMissing) {
       missing(true, QStringLiteral("the length of %1").arg(each));
     }
-      picks();
+    picks();
     std::optional<std::vector<double>> here;
     const std::vector<double>& highest =
         keptIn(option_.fold == nullptr ? nullptr : option_.fold->highest(settled_), here,
