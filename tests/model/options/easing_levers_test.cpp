@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "few_settings.h"
 #include "options/easing_json.h"
 #include "options/easing_lever.h"
 #include "options/easing_search.h"
@@ -18,6 +19,7 @@
 
 using namespace hangbook;
 using namespace hangbook::options;
+using hangbook::testing::houseSays;
 using hangbook::testing::smallHarbourShow;
 
 namespace {
@@ -42,12 +44,6 @@ std::optional<Lever> leverOf(const Trial& trial, const char* kind) {
     }
   }
   return std::nullopt;
-}
-
-/// Signed, in the show's own list.
-void houseSays(Snapshot& snapshot, const char* figure, double value) {
-  snapshot.show.house.push_back(
-      {QString::fromUtf8(figure), value, {}, {}, QStringLiteral("Edda"), snapshot.today});
 }
 
 } // namespace

@@ -7,12 +7,14 @@
 #include <utility>
 #include <vector>
 
+#include "few_settings.h"
 #include "options/easing_lever.h"
 #include "options/house_figures.h"
 #include "print.h"
 
 using namespace hangbook;
 using namespace hangbook::options;
+using hangbook::testing::houseSays;
 
 namespace {
 
@@ -50,12 +52,6 @@ std::optional<Lever> leverOf(const Trial& trial, const char* kind) {
     }
   }
   return std::nullopt;
-}
-
-/// Signed, in the show's own list.
-void houseSays(Snapshot& snapshot, const char* figure, double value) {
-  snapshot.show.house.push_back(
-      {QString::fromUtf8(figure), value, {}, {}, QStringLiteral("Edda"), snapshot.today});
 }
 
 } // namespace

@@ -6,31 +6,21 @@
 #include <algorithm>
 #include <functional>
 
+#include "few_settings.h"
 #include "options/easing.h"
 #include "print.h"
 #include "quantity/error.h"
 #include "show_fixture.h"
 
 using namespace hangbook;
+using hangbook::testing::bestOf;
+using hangbook::testing::fewSettings;
 using options::Easing;
 using options::Option;
 using options::Snapshot;
 using options::Verdict;
 
 namespace {
-
-/// Few settings, since each answer takes a hundred runs over all of them.
-Snapshot fewSettings() {
-  Snapshot snapshot = testing::smallHarbourShow();
-  for (catalogue::BarType& bar : snapshot.catalogue.bars) {
-    bar.tiltStep = degrees(4);
-  }
-  return snapshot;
-}
-
-Option bestOf(const Snapshot& snapshot) {
-  return options::decide(snapshot, QStringLiteral("left")).hangs.front().options.front();
-}
 
 Option again(const Snapshot& snapshot, const QString& id) {
   return options::decideOnly(snapshot, id, QStringLiteral("left")).hangs.front().options.front();

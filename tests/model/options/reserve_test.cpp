@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "few_settings.h"
 #include "options/easing.h"
 #include "options/reserve.h"
 #include "options/search.h"
@@ -16,26 +17,12 @@
 #include "show_fixture.h"
 
 using namespace hangbook;
+using hangbook::testing::bestOf;
+using hangbook::testing::fewSettings;
+using hangbook::testing::houseSays;
 using options::Option;
 using options::Snapshot;
 using options::Verdict;
-
-namespace {
-
-/// A coarse grid of tilts: the searches are then quick.
-Snapshot fewSettings() {
-  Snapshot snapshot = testing::smallHarbourShow();
-  for (catalogue::BarType& bar : snapshot.catalogue.bars) {
-    bar.tiltStep = degrees(4);
-  }
-  return snapshot;
-}
-
-Option bestOf(const Snapshot& snapshot) {
-  return options::decide(snapshot, QStringLiteral("left")).hangs.front().options.front();
-}
-
-} // namespace
 
 BOOST_AUTO_TEST_SUITE(reserve)
 
@@ -91,12 +78,7 @@ BOOST_AUTO_TEST_CASE(what_breaks_first_stands_just_before) {
 BOOST_AUTO_TEST_CASE(what_stands_again_further_on_has_broken_before) {
   Snapshot snapshot = fewSettings();
   const Option best = bestOf(snapshot);
-  snapshot.show.house.push_back({QStringLiteral("cover-share"),
-                                 40.0,
-                                 {},
-                                 QStringLiteral("test"),
-                                 QStringLiteral("Edda"),
-                                 QDate(2027, 3, 1)});
+  houseSays(snapshot, "cover-share", 40.0);
   for (catalogue::CabinetType& each : snapshot.catalogue.cabinets) {
     each.coverLowest = degrees(-2);
     each.coverHighest = degrees(0);
@@ -137,12 +119,7 @@ BOOST_AUTO_TEST_CASE(what_stands_again_further_on_has_broken_before) {
 BOOST_AUTO_TEST_CASE(what_stands_again_at_another_tilt_or_mark_has_broken_before) {
   Snapshot snapshot = fewSettings();
   const Option best = bestOf(snapshot);
-  snapshot.show.house.push_back({QStringLiteral("cover-share"),
-                                 40.0,
-                                 {},
-                                 QStringLiteral("test"),
-                                 QStringLiteral("Edda"),
-                                 QDate(2027, 3, 1)});
+  houseSays(snapshot, "cover-share", 40.0);
   for (catalogue::CabinetType& each : snapshot.catalogue.cabinets) {
     each.coversAudience = each.downfill;
     each.coverLowest = degrees(-2);
