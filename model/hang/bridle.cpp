@@ -95,11 +95,9 @@ Bridle bridleAt(std::span<const Vec3> points, Vec3 apex, Vec3 load) {
     throw Error(Trouble::notPossible,
                 "two legs cannot hold an apex beside the plane of their points and the load: it would swing");
   }
-  if (parts::counts(-tension.minCoeff(), force.norm())) {
-    Eigen::Index which = 0;
-    tension.minCoeff(&which);
+  if (const auto least = std::ranges::min_element(tension); parts::counts(-*least, force.norm())) {
     throw Error(Trouble::notPossible,
-                "leg " + std::to_string(which + 1) +
+                "leg " + std::to_string(least - tension.begin() + 1) +
                     " would have to push to hold the apex there: it is slack, and the apex swings away");
   }
   Bridle bridle{apex, {}};

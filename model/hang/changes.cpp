@@ -214,9 +214,10 @@ private:
 
   void uneven() {
     const double sum = readings_[0] + readings_[1];
-    if (now_.pickCount < 2 || !(sum > 0.0)) {
+    if (!(sum > 0.0)) {
       return;
     }
+    // A single pick has no other that it could be uneven with: no rise.
     if (const auto rise = riseForShare(hang_.bar, now_, readings_[0] / sum)) {
       if (const auto there = unevenBy(hang_.bar, now_, *rise)) {
         found_.push_back({.kind = ChangeKind::uneven, .amount = *rise, .loads = there->loads});

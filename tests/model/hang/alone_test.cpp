@@ -4,11 +4,13 @@
 #include <boost/test/unit_test.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <string>
 #include <vector>
 
+#include "hang/assembly.h"
 #include "hang/balance.h"
 #include "hang/bridle_pushed.h"
 #include "hang/carried.h"
@@ -49,6 +51,24 @@ bool settlesNowhere(const Hang& hang) {
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(alone)
+
+/// One metre straight up from the eye, two, and nothing at all.
+BOOST_AUTO_TEST_CASE(theLineOfAChainHasAWayWhateverItsLength) {
+  Bar bar;
+  bar.frameMass = 50.0;
+  Element cabinet;
+  cabinet.mass = 100.0;
+  cabinet.cg = {0.0, -0.5};
+  cabinet.chainEye = Vec2{-0.5, -1.0};
+  for (const double straight : {0.0, 1.0, 2.0}) {
+    bar.chainAnchor = Vec2{-0.5, straight - 1.0};
+    Assembly assembly;
+    assemble(bar, {cabinet}, std::array{0.0}, 1, assembly);
+    BOOST_REQUIRE(assembly.line.has_value());
+    BOOST_TEST(assembly.line->straight == straight);
+    BOOST_TEST((assembly.line->towardsAnchor == Vec2{0.0, straight > 0.0 ? 1.0 : 0.0}));
+  }
+}
 
 /// Points 120° apart, 3 m from the plumb line and 4 m above the apex: legs of 5 m. The other two, taut alone,
 /// hang 1.5 m beyond the middle, where a leg of 6.5 m is slack, whichever it is.

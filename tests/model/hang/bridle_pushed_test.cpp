@@ -115,11 +115,14 @@ BOOST_AUTO_TEST_CASE(two_legs_by_hand) {
 /// Points 8 m apart, the other one 160/29 m lower, both legs 5 m: the apex is 3 m square below the middle of
 /// their line. It falls by 20 and runs by 21 on 29, so that 29 kN down and 2.9 kN uphill pull 17.9 kN along
 /// it and 23 kN square to it: ⅝ (4/3 · 23 + 17.9) kN in the upper leg. More square to the line of the points
-/// would be needed for the load to stand square to the lower leg, where the upper one would pull most.
+/// would be needed for the load to stand square to the lower leg, where the upper one would pull most. The upper
+/// leg rises by (4 · 20 + 3 · 21) on 5 · 29, so that its point carries 143/145 of its pull.
 BOOST_AUTO_TEST_CASE(the_upper_of_two_unlike_points_pulls_most_when_pushed_uphill) {
   const PushedBridle bridle(
       std::vector<BridleLeg>{{{0.0, 0.0, 0.0}, 5.0}, {{168.0 / 29.0, 0.0, -160.0 / 29.0}, 5.0}});
-  BOOST_TEST(bridle.leg(0, {29000.0, 2900.0}).most == 625.0 * (4.0 / 3.0 * 23.0 + 17.9), near(1e-12));
+  const double pull = 625.0 * (4.0 / 3.0 * 23.0 + 17.9);
+  BOOST_TEST(bridle.leg(0, {29000.0, 2900.0}).most == pull, near(1e-12));
+  BOOST_TEST(bridle.leg(0, {29000.0, 2900.0}).down == pull * 143.0 / 145.0, near(1e-12));
 }
 
 /// Points at the corners of an even triangle, 3 m out, apex 4 m below its middle: legs of 5 m. Down 9 kN: ⅓ ·

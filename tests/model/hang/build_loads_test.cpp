@@ -158,6 +158,27 @@ BOOST_AUTO_TEST_CASE(aPivotSwingsUntilItsChainIsOn) {
   BOOST_TEST(chained.most[1] == statics->pickLoads[1].load, boost::test_tools::tolerance(1e-12));
 }
 
+/// Swung past level either way: its centre comes 0.4 m behind the pin and 0.4 m ahead of it, both before an
+/// end of its travel.
+BOOST_AUTO_TEST_CASE(aPivotSwingsPastStraightAheadAndStraightBack) {
+  Hang hang = foreAft();
+  hang.bar.chainAnchor = hang::Vec2{-0.2, 0.3};
+  hang.bar.stackPin = {0.0, 0.0};
+  hang.stack = {block(100.0, 0.0)};
+  hang.stack[0].cg = {0.0, -0.4};
+  hang.stack[0].chainEye = hang::Vec2{-0.6, -0.4};
+  hang.stack[0].joint = hang::Pivot{{-100.0, 100.0}};
+  hang.chain = hang::Chain{0.03, 0.0, 20, 1};
+  const auto statics = solved(hang);
+  BOOST_REQUIRE(statics.has_value());
+  const BuildStep loose = stepAt(hang::buildSteps(hang, *statics), BuildStage::stacked, 1);
+  // rear = 25 + 100 · (0.5 − x), x from 0.4 to −0.4; the front one the other way round
+  for (const std::size_t pick : {0U, 1U}) {
+    BOOST_TEST(loose.least.at(pick) == (25.0 + 10.0) * g, boost::test_tools::tolerance(1e-9));
+    BOOST_TEST(loose.most.at(pick) == (25.0 + 90.0) * g, boost::test_tools::tolerance(1e-9));
+  }
+}
+
 /// By hand, level: a chain 0.6 m behind a pivot's pin holds 100 kg, its centre 0.3 m behind it: 50 kg. A
 /// second block of 100 kg, its centre 0.2 m ahead of the pin, leaves (30 − 20)/0.6 = 16.67 kg; tilted nose up
 /// by t the arms turn with it. So the chain pulls most before the second block comes.
