@@ -104,6 +104,7 @@ BOOST_AUTO_TEST_CASE(two_legs_by_hand) {
                near(1e-12));
     BOOST_TEST(bridle.worstOfTwo(which, {8000.0, 1200.0}) == 6000.0, near(1e-12));
   }
+  BOOST_TEST(bridle.leg(0, {0.8, 0.12}).most == 0.6, near(1e-12));
   // The load along one leg (3 to 4): the other is just slack.
   BOOST_TEST(std::abs(bridle.leg(0, {8000.0, 6000.0}).least) < 1e-9);
   BOOST_TEST(bridle.leg(0, {8000.0, 6000.0}).most == 10000.0, near(1e-12));
