@@ -95,16 +95,17 @@ BOOST_AUTO_TEST_SUITE(bridle_pushed)
 /// 1.2²) = 5.056 kN; the legs then fall by 4 cos of that angle on 5 m.
 BOOST_AUTO_TEST_CASE(two_legs_by_hand) {
   const PushedBridle bridle(threeFourFive);
-  for (const std::size_t which : {0U, 1U}) {
-    const PushedLeg leg = bridle.leg(which, {8000.0, 1200.0});
-    BOOST_TEST(leg.most == 6000.0, near(1e-12));
-    BOOST_TEST(leg.least == 4000.0, near(1e-12));
-    BOOST_TEST(leg.down == 4800.0, near(1e-12));
-    BOOST_TEST(std::sin(leg.fromHorizontalDeg * M_PI / 180.0) == 0.8 * 8.0 / std::hypot(8.0, 1.2),
-               near(1e-12));
-    BOOST_TEST(bridle.worstOfTwo(which, {8000.0, 1200.0}) == 6000.0, near(1e-12));
+  for (const double part : {1.0, 1e-4}) { // of a newton too
+    for (const std::size_t which : {0U, 1U}) {
+      const PushedLeg leg = bridle.leg(which, {part * 8000.0, part * 1200.0});
+      BOOST_TEST(leg.most == part * 6000.0, near(1e-12));
+      BOOST_TEST(leg.least == part * 4000.0, near(1e-12));
+      BOOST_TEST(leg.down == part * 4800.0, near(1e-12));
+      BOOST_TEST(std::sin(leg.fromHorizontalDeg * M_PI / 180.0) == 0.8 * 8.0 / std::hypot(8.0, 1.2),
+                 near(1e-12));
+      BOOST_TEST(bridle.worstOfTwo(which, {part * 8000.0, part * 1200.0}) == part * 6000.0, near(1e-12));
+    }
   }
-  BOOST_TEST(bridle.leg(0, {0.8, 0.12}).most == 0.6, near(1e-12));
   // The load along one leg (3 to 4): the other is just slack.
   BOOST_TEST(std::abs(bridle.leg(0, {8000.0, 6000.0}).least) < 1e-9);
   BOOST_TEST(bridle.leg(0, {8000.0, 6000.0}).most == 10000.0, near(1e-12));
@@ -208,6 +209,21 @@ BOOST_AUTO_TEST_CASE(a_steep_line) {
       BOOST_TEST(seen[i].leg.down <= bridle.leg(i, {1000.0, side}).down * (1.0 + 1e-12));
       BOOST_TEST(seen[i].leg.down > bridle.leg(i, {1000.0, side}).down - 0.02 * 1000.0);
     }
+  }
+}
+
+/// Steeper for its depth: a line that falls by ½, the apex 1 m along it and 1.2 m under it. What the upper
+/// point carries grows with a push up the line, in the points' own upright plane: its figure is that push's.
+BOOST_AUTO_TEST_CASE(a_line_steeper_for_its_depth) {
+  const double level = 1.0 / std::hypot(1.0, 0.5);
+  const double fall = 0.5 * level;
+  const std::vector<BridleLeg> legs =
+      legsTo({{}, {4.0 * level, 0.0, -4.0 * fall}}, {level - 1.2 * fall, 0.0, -fall - 1.2 * level});
+  const PushedBridle bridle(legs);
+  for (const double side : {0.0, 20.0, 50.0, 100.0}) {
+    const hang::Bridle upwards = hang::settleBridle(legs, {-side, 0.0, -1000.0});
+    BOOST_TEST(upwards.legs[0].vertical() == 1020.0 + 0.085 * side, near(1e-9));
+    BOOST_TEST(bridle.leg(0, {1000.0, side}).down == upwards.legs[0].vertical(), near(1e-9));
   }
 }
 
