@@ -17,9 +17,9 @@ constexpr double squareCentimetres = 1e4; // in a square metre
 
 /// A sampled row: its place on the profile and how far along the sloping floor it is from the first row.
 struct Row {
-  double x = 0.0;
-  double z = 0.0;
-  double along = 0.0;
+  double x{};
+  double z{};
+  double along{};
 };
 
 std::vector<Row> rowsOf(const std::vector<venue::ProfilePoint>& profile) {

@@ -96,8 +96,9 @@ QString stretchWords(const Case& option, const Settled& settled, double trimM, s
     down += force.vertical();
   }
   const double shift = option.bridles[pick]->shiftUnder(down);
-  return std::isnan(shift) ? QStringLiteral("; how far the load stretches it is not known")
-                           : QStringLiteral("; the load moves the apex %1 mm").arg(shift * 1000.0, 0, 'f', 0);
+  return std::isnan(shift)
+             ? QStringLiteral("; how far the load stretches it is not known")
+             : QStringLiteral("; the load moves the apex %1 mm").arg(QString::number(shift * 1000.0, 'f', 0));
 }
 
 QString legWords(const Case& option, const Settled& settled, double trimM, const Use& use) {

@@ -56,10 +56,10 @@ std::vector<PlannedCart> planCarts(const catalogue::Catalogue& catalogue,
     for (int place = 0; place < hang.stack.size(); ++place) {
       const QString& type = hang.stack[place];
       const catalogue::CartType* cart = cartFor(catalogue, type);
-      const int most = cart != nullptr ? std::max(1, cart->most.value_or(1)) : 1;
       Ranked& riding =
           open.try_emplace(type, Ranked{{{}, type, 0, {hang.hang}, {}, {}}, place}).first->second;
-      if (++riding.cart.number == most) {
+      ++riding.cart.number;
+      if (cart == nullptr || !cart->most || riding.cart.number >= *cart->most) {
         all.push_back(riding);
         open.erase(type);
       }

@@ -257,7 +257,7 @@ std::vector<TrimRange> stretchesThatCoverShare(const Audience& audience, const C
   if (wanted == 0.0) {
     return {TrimRange{}};
   }
-  if (audience.positions.empty() || showNoTrim(audience, columns, wanted)) {
+  if (showNoTrim(audience, columns, wanted)) {
     return {};
   }
   Sweep sweep(audience, columns);

@@ -13,8 +13,8 @@ constexpr int mostSteps = 10000;
 
 struct Place {
   QString name;
-  bool zone = false;
-  double newtons = 0.0;
+  bool zone{};
+  double newtons{};
 };
 
 /// The points that carry the option, also through bridles, then what they share.

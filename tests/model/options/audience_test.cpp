@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numeric>
 #include <optional>
+#include <string>
 
 #include "options/cover.h"
 #include "print.h"
@@ -60,6 +61,22 @@ BOOST_AUTO_TEST_CASE(no_row_weighs_nothing) {
   }
   for (const AudiencePosition& each : with(-2.0, 3.0, false).positions) {
     BOOST_TEST(each.weight == 1.0);
+  }
+}
+
+/// One corner is no profile, two are.
+BOOST_AUTO_TEST_CASE(a_profile_has_two_corners_at_least) {
+  venue::Section made = section(-1.0, 1.0);
+  for (const std::size_t corners : {0U, 1U, 2U}) {
+    made.profile.resize(corners, {metres(1), metres(0)});
+    if (corners == 2U) {
+      made.profile.back().x = metres(2);
+    }
+    Audience audience;
+    addSection(audience, made, false);
+    const std::string missing = audience.missing.join(QStringLiteral("; ")).toStdString();
+    BOOST_TEST(missing == (corners == 2U ? "" : "the profile of section floor"));
+    BOOST_TEST(audience.positions.size() == (corners == 2U ? 3U : 0U));
   }
 }
 

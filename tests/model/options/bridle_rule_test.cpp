@@ -11,7 +11,9 @@
 #include <QJsonObject>
 
 #include "bridled_fixture.h"
+#include "load_fixture.h"
 #include "options/bridle_pick.h"
+#include "options/loads.h"
 #include "options/option_json.h"
 #include "options/search.h"
 #include "options/ways.h"
@@ -284,6 +286,47 @@ BOOST_AUTO_TEST_CASE(a_leg_that_may_hang_slack_fails) {
   bridle->legs[1].plumb.slack = true;
   BOOST_TEST((judged().first == Verdict::fails));
   BOOST_TEST(judged().second.contains(QStringLiteral(": it hangs slack")), judged().second.toStdString());
+}
+
+/// 1 m deep, points half a metre to either side, the chain 3 m off over 4 m. As set 1 kN pulls 750 N aside
+/// and 2.2 kN down, which both legs hold; at the worst step 4 kN pull 3 kN aside and 5.2 kN down, more than
+/// half of it, so that the leg on the side it leans to hangs slack.
+BOOST_AUTO_TEST_CASE(a_leg_that_hangs_slack_on_the_way_is_said_to_hang_slack) {
+  testing::LoadCase of;
+  of.limits.spacing = 7.0;
+  of.limits.legAngleLeast.value = 30.0;
+  of.limits.legAnglePreferred.value = 45.0;
+  of.points[0].y = metres(3.5);
+  of.points[1].y = metres(-3.5);
+  auto bridle = std::make_shared<options::BridledPick>();
+  std::vector<venue::Point> ends(2);
+  for (std::size_t i = 0; i < 2; ++i) {
+    ends[i].y = metres(i == 0 ? 4.0 : 3.0);
+    ends[i].z = metres(15.0);
+    options::BridleLeg leg;
+    leg.point = &ends[i];
+    leg.pieces = {{&of.shackle, 1}};
+    leg.length = std::hypot(0.5, 1.0);
+    leg.weight = 0.0;
+    leg.stretch = 2e-6;
+    bridle->legs.push_back(leg);
+  }
+  bridle->apex = of.points[0];
+  options::Case option = of.option();
+  option.bridles[0] = bridle;
+  const auto judged = [&](double most) {
+    const options::Settled settled = testing::settledWith({1000.0, 1000.0, most, most}, true);
+    const double trimM = 8.0 + options::heightOver(option, settled, 8.0, 0) - 4.0;
+    const options::Use use = options::bridleRule.evaluate(option, &settled, trimM);
+    return std::pair(use.verdict,
+                     options::bridleRule.explain(option, &settled, trimM, use).text.toStdString());
+  };
+  BOOST_TEST((judged(1000.0).first != Verdict::fails), judged(1000.0).second);
+  // Of 2.2 kN straight down each leg takes 1.23 kN and stretches 2.46 mm, which lowers the apex 2.75 mm.
+  BOOST_TEST(judged(1000.0).second.ends_with("; the load moves the apex 3 mm."), judged(1000.0).second);
+  BOOST_TEST((judged(4000.0).first == Verdict::fails));
+  BOOST_TEST(judged(4000.0).second.ends_with(": it hangs slack, so the apex does not stand where it should."),
+             judged(4000.0).second);
 }
 
 BOOST_AUTO_TEST_CASE(answers_go_through_json_and_back) {

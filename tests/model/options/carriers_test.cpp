@@ -96,6 +96,8 @@ BOOST_AUTO_TEST_CASE(of_three_legs_two_carry_all) {
   legs.doubt();
   BOOST_TEST(legs.worst(0) == 2250.0, near(1e-12));
   BOOST_TEST(legs.worst(1) == 1500.0, near(1e-12));
+  pick.legs[2].worstOfTwo = 0.7; // as stated: no corner of its lengths is worse
+  BOOST_TEST(legs.worst(2) == 2100.0, near(1e-12));
   // Half of a leg's own weight hangs in its upper end.
   pick.legs[1].weight = 40.0;
   legs.settled.gearHeavier = 1.5;
@@ -140,6 +142,7 @@ BOOST_AUTO_TEST_CASE(a_leg_exactly_as_steep_as_the_house_likes_holds) {
   BOOST_TEST(verdict(std::nextafter(60.0, 0.0)) == Verdict::tight);
   BOOST_TEST(verdict(45.0) == Verdict::tight);
   BOOST_TEST(verdict(45.0, 45.0) == Verdict::tight); // at the least angle, whatever is liked
+  BOOST_TEST(verdict(45.5, 45.0) == Verdict::holds); // no more than the least is asked for, by half a degree
   BOOST_TEST(verdict(std::nextafter(45.0, 0.0)) == Verdict::fails);
   BOOST_TEST(verdict(70.0, std::nan("")) == Verdict::unproven);
 }

@@ -67,6 +67,15 @@ BOOST_AUTO_TEST_CASE(both_ends_of_a_stretch_belong_to_it) {
   BOOST_TEST(!holdsAny({std::nan(""), 2.0}));
 }
 
+/// Ears of 3, 4 and 5 over 1 to 2, 2 to 3 and 4 to 5 m: two at once at most; of none nothing.
+BOOST_AUTO_TEST_CASE(the_most_that_any_trim_covers) {
+  const TrimRange never{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+  BOOST_TEST(mostCovered(columnsOf({never, never}), {3, 4}) == 0);
+  BOOST_TEST(mostCovered(columnsOf({}), {}) == 0);
+  BOOST_TEST(mostCovered(columnsOf({{1.0, 2.0}, {2.0, 3.0}, {4.0, 5.0}}), {3, 4, 5}) == 7);
+  BOOST_TEST(mostCovered(columnsOf({{1.0, 2.0}, {2.5, 3.0}, {4.0, 5.0}}), {3, 4, 5}) == 5);
+}
+
 /// However many sources there are, which takes another loop each time.
 BOOST_AUTO_TEST_CASE(columns_count_both_ends) {
   for (const std::size_t sources : {1U, 2U, 3U}) {
@@ -185,12 +194,18 @@ BOOST_AUTO_TEST_CASE(of_stretches_as_wide_the_lowest) {
   BOOST_TEST(widestWithin({{1.0, 2.0}, {4.0, 5.0}}, above).low == 1.0);
   BOOST_TEST(widestWithin({{1.0, 2.0}, {4.0, 5.5}}, above).low == 4.0);
   BOOST_TEST(!holdsAny(widestWithin({}, above)));
+  const TrimRange around{0.0, 30.0};
+  BOOST_TEST(widestWithin({{1.0, 2.0}, {4.0, 5.0}}, around).low == 1.0);
+  BOOST_TEST(widestWithin({{1.0, 2.0}, {4.0, 5.5}}, around).low == 4.0);
 }
 
 BOOST_AUTO_TEST_CASE(nothing_asked_is_nothing_wanted) {
   BOOST_TEST(weightFor(0.0, 10.0) == 0.0);
   BOOST_TEST(weightFor(50.0, 10.0) == 5.0);
   BOOST_TEST(weightFor(51.0, 10.0) == 6.0);
+  BOOST_TEST(weightFor(50.00001, 10.0) == 6.0);
+  BOOST_TEST(weightFor(50.0000005, 1e7) == 5000001.0);   // a twentieth of a cm² of 1000 m²
+  BOOST_TEST(weightFor(81.0, 20690000.0) == 16758900.0); // which multiplied out is more by rounding
   Covered one;
   one.positions = 1;
   one.weight = one.coveredWeight = 4.0;

@@ -57,6 +57,9 @@ BOOST_AUTO_TEST_CASE(hangs_side_by_side_cover_alike_while_their_line_crosses_eve
   }
   BOOST_TEST(!sameCover(audience, own, facing(0.1, 0.0)));
   BOOST_TEST(!sameCover(audience, own, facing(0.0, 0.0, 0.5)));
+  for (const Plan bearing : {Plan{0.6, -0.8}, Plan{-0.6, 0.8}}) { // as far to the other side, or behind
+    BOOST_TEST(!sameCover(audience, {{0.0, 0.0}, {0.6, 0.8}}, {{0.0, 0.0}, bearing}));
+  }
   // Aslant by 1 in 10 the line is 1 m to the left at 10 m, 2 m at 20 m.
   const double slant = hang::toDegrees(std::atan(0.1));
   const CoverPlace left = facing(0.0, 0.0, slant);
@@ -87,6 +90,11 @@ BOOST_AUTO_TEST_CASE(distances_in_plan_by_hand) {
   BOOST_TEST(distanceInPlan({0.0, 0.0}, ahead, -4.0, -1.0, 1.0) == -4.0); // behind
   BOOST_TEST(distanceInPlan({1.0, 2.0}, ahead, 4.0, 6.0, 7.0) == 5.0);
   BOOST_TEST(distanceInPlan({0.0, 0.0}, ahead, 0.25, -1.0, 1.0) == 0.25);
+  // Facing along 3-4-5, a metre back: 2 m aside is 1 m ahead of it (-0.6 + 1.6), 0.7 m aside 0.04 m behind.
+  const Plan aslant{0.6, 0.8};
+  const auto close = boost::test_tools::tolerance(1e-12);
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, aslant, -1.0, 2.0, 3.0) == std::sqrt(5.0), close);
+  BOOST_TEST(distanceInPlan({0.0, 0.0}, aslant, -1.0, 0.7, 3.0) == -std::sqrt(1.49), close);
   const Audience audience = rows({{0.3, -1.0, 1.0}, {-0.3, -1.0, 1.0}, {0.3, 0.4, 0.4}, {-0.3, 0.4, 0.4}});
   const std::vector<double> distances = distancesFrom(audience, facing(0.0, 0.0));
   BOOST_TEST(distances[0] == 0.3);

@@ -43,6 +43,23 @@ const Easing* ofKind(const std::vector<Easing>& list, const char* kind) {
   return found == list.end() ? nullptr : &*found;
 }
 
+/// The better verdict first, of like ones that which takes fewer steps.
+void inOrder(const std::vector<Easing>& list) {
+  const auto rank = [](const Easing& easing) {
+    int steps = 0;
+    for (const options::Change& change : easing.changes) {
+      for (const options::ChangedFigure& figure : change.figures) {
+        BOOST_TEST(figure.steps > 0);
+        steps += figure.steps;
+      }
+    }
+    return std::pair(easing.verdict, steps);
+  };
+  for (std::size_t i = 1; i < list.size(); ++i) {
+    BOOST_TEST((rank(list[i - 1]) <= rank(list[i])));
+  }
+}
+
 const Easing& needed(const options::Easings& easings, const char* kind) {
   const Easing* found = ofKind(easings.singles, kind);
   BOOST_REQUIRE_MESSAGE(found != nullptr, kind);
@@ -247,6 +264,7 @@ BOOST_AUTO_TEST_CASE(two_things_short_take_a_pair_and_both_are_needed) {
            easing.changes[1].kind == QStringLiteral("structure");
   });
   BOOST_TEST(steelAndStructure);
+  inOrder(easings.pairs);
   for (const Easing& easing : easings.pairs) {
     BOOST_TEST(easing.changes.size() == 2U);
     BOOST_TEST(easing.verdict <= Verdict::tight);

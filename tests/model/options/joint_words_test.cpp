@@ -96,6 +96,15 @@ BOOST_AUTO_TEST_CASE(ends_that_are_alike_are_not_told) {
   BOOST_TEST(says(seat.words(), "carries 1.50 kN;"), seat.words());
 }
 
+/// Where nothing presses at the other end that is as much as the nothing that presses here.
+BOOST_AUTO_TEST_CASE(no_push_at_the_other_end_is_a_push_of_nothing) {
+  Seat seat;
+  seat.joint().contact = 0.0;
+  seat.joint().pinCount = 0;
+  seat.joint().end = hang::JointEnd{};
+  BOOST_TEST(says(seat.words(), "pushes 0.00 kN;"), seat.words());
+}
+
 /// Word by word, with factors of 3: what pushes, what holds at a stop, what a pin takes; as set, at the other
 /// end of what is in doubt, and on the way where that is more.
 BOOST_AUTO_TEST_CASE(whole_sentences_of_a_joint) {

@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "load_fixture.h"
+#include "options/build_force.h"
 #include "options/loads.h"
 #include "options/rig_fold.h"
 #include "print.h"
@@ -40,6 +41,8 @@ BOOST_AUTO_TEST_CASE(a_chain_off_plumb_pulls_more) {
   settled.layout.picks[0].z = notKnown;
   BOOST_TEST(pickForce(option, settled, lowest, 0) == 4000.0);
   BOOST_TEST(pickForce(option, settled, lowest, 1) == 3000.0);
+  settled.build.most[0] = 4500.0;
+  BOOST_TEST(highestPickForce(option, settled, lowest, 0) == 4500.0);
   BOOST_TEST(std::isnan(pickForce(option, settled, trimM, 0)));
 }
 
