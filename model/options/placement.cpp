@@ -46,10 +46,6 @@ std::vector<Vec3> bothSides(const std::vector<Vec3>& middle, Vec3 left, double h
   return corners;
 }
 
-std::size_t held(const Case& option) {
-  return static_cast<std::size_t>(std::max(0, option.held));
-}
-
 } // namespace
 
 Placement placementOf(const Case& option, const hang::Layout& layout) {
@@ -107,12 +103,12 @@ LowestEdge lowestOf(const Case& option, const Settled& settled) {
   if (tail != 0.0 && hangsFree != 0.0) {
     lowest.tailMissing = std::isnan(tail) || std::isnan(hangsFree);
     if (!lowest.tailMissing) {
-      lowest.z = std::min(lowest.z, layout.elements[held(option) - 1].chainEye->z - tail);
+      lowest.z =
+          std::min(lowest.z, layout.elements[static_cast<std::size_t>(option.held) - 1].chainEye->z - tail);
     }
   }
-  if (!std::isfinite(lowest.z)) { // no outline at all: what the statics found
+  if (!std::isfinite(lowest.z)) { // no outline at all, which is told above: what the statics found
     lowest.z = settled.statics.bottom;
-    lowest.outlineMissing = true;
   }
   return lowest;
 }

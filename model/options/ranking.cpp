@@ -13,7 +13,7 @@ constexpr std::array<RankBy, 5> rankings{RankBy::cover, RankBy::lightest, RankBy
 
 template <class Figure>
 int by(Figure one, Figure other) {
-  return one < other ? -1 : (other < one ? 1 : 0);
+  return static_cast<int>(other < one) - static_cast<int>(one < other);
 }
 
 /// Below 0: `one` comes first. By what was asked for, then by the other figures, then by name, so that the
@@ -34,9 +34,9 @@ int compare(const Option& one, const Option& other, const Ranking& ranking) {
     first = gear;
     break;
   case RankBy::changes:
-    first = ranking.before
-                ? by(changesBetween(one.key, *ranking.before), changesBetween(other.key, *ranking.before))
-                : 0;
+    if (ranking.before) {
+      first = by(changesBetween(one.key, *ranking.before), changesBetween(other.key, *ranking.before));
+    }
     break;
   case RankBy::build:
     first = build;

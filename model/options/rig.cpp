@@ -76,44 +76,44 @@ void takePicks(const catalogue::BarType& bar, const catalogue::PickArrangement& 
   }
 }
 
+/// Of a joint that has one, degrees: the first hole, and where there are others all of them go into the rig.
+double takeAngle(const catalogue::Join& join, std::size_t element, const QString& where, Rig& rig,
+                 Taker& take) {
+  if (join.angles.empty()) {
+    return take.note(QStringLiteral("joint angle") + where);
+  }
+  if (join.angles.size() > 1) {
+    Rig::Holes holes{element, {}};
+    for (const Angle& each : join.angles) {
+      holes.anglesDeg.push_back(inDegrees(each));
+    }
+    rig.holes.push_back(std::move(holes));
+  }
+  return inDegrees(join.angles.front());
+}
+
 hang::Joint takeJoint(const catalogue::CabinetType& cabinet, const catalogue::Join& join, std::size_t element,
                       Rig& rig, Taker& take) {
   const QString where = join.above.isEmpty() ? QStringLiteral(" of %1 under the bar").arg(join.below)
                                              : QStringLiteral(" of %1 under %2").arg(join.below, join.above);
-  double angle = 0.0;
-  if (join.kind != JointKind::pivot) {
-    if (join.angles.empty()) {
-      take.note(QStringLiteral("joint angle") + where);
-    } else {
-      angle = inDegrees(join.angles.front());
-      if (join.angles.size() > 1) {
-        Rig::Holes holes{element, {}};
-        for (const Angle& each : join.angles) {
-          holes.anglesDeg.push_back(inDegrees(each));
-        }
-        rig.holes.push_back(std::move(holes));
-      }
-    }
+  if (join.kind == JointKind::pivot) {
+    return hang::Pivot{take.range(join.travel, QStringLiteral("travel of the pivot") + where)};
   }
-  switch (join.kind) {
-  case JointKind::seated:
-    if (!join.opensTo) {
-      rig.openingUnknown.push_back(
-          {element, QStringLiteral("how far the rear of the joint%1 can open").arg(where)});
-    }
-    return hang::Seated{angle,
-                        take.place(cabinet.rearContact, QStringLiteral("rear contact of ") + cabinet.name),
-                        join.opensTo ? inDegrees(*join.opensTo) : freelyDeg};
-  case JointKind::pinned:
+  const double angle = takeAngle(join, element, where, rig, take);
+  if (join.kind == JointKind::pinned) {
     if (!cabinet.pins) {
       take.note(QStringLiteral("pins of ") + cabinet.name);
       return hang::Pinned{angle, {}};
     }
     return hang::Pinned{angle, {Taker::place((*cabinet.pins)[0]), Taker::place((*cabinet.pins)[1])}};
-  case JointKind::pivot:
-    break;
   }
-  return hang::Pivot{take.range(join.travel, QStringLiteral("travel of the pivot") + where)};
+  if (!join.opensTo) {
+    rig.openingUnknown.push_back(
+        {element, QStringLiteral("how far the rear of the joint%1 can open").arg(where)});
+  }
+  return hang::Seated{angle,
+                      take.place(cabinet.rearContact, QStringLiteral("rear contact of ") + cabinet.name),
+                      join.opensTo ? inDegrees(*join.opensTo) : freelyDeg};
 }
 
 hang::Element takeElement(const Stack& stack, std::size_t index, double mass, Rig& rig, Taker& take) {

@@ -130,6 +130,12 @@ BOOST_AUTO_TEST_CASE(a_worst_that_does_not_follow_is_flagged) {
     BOOST_TEST(of.words(*rule).ends_with(
         "; what the picks carry with 2 cabinets under the bar does not follow from the figures."));
   }
+  for (const Rule* rule : {&pickShareRule, &pointLoadRule}) {
+    of.settled.build.unknown = hang::BuildMoment{hang::BuildStage::stacked, 2};
+    BOOST_TEST(!of.finding(*rule).worstFollows);
+    of.settled.build.unknown.reset();
+    BOOST_TEST(of.finding(*rule).worstFollows);
+  }
 }
 
 /// From the points down, each link with its own load: of the pick that carries more as of the other.

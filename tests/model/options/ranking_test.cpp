@@ -101,6 +101,23 @@ BOOST_AUTO_TEST_CASE(beaten_by_what_is_used_less) {
   BOOST_TEST((options::beatenBy(hang) == QStringList{"b", ""}));
 }
 
+/// A single pick takes one hoist, a pair two: with one cabinet more on it that is as much gear.
+BOOST_AUTO_TEST_CASE(hoists_count_as_gear) {
+  options::HangOptions hang;
+  hang.options = {made("single", Verdict::holds, 90, 300, 5), made("pair", Verdict::holds, 90, 301, 4)};
+  for (Option& each : hang.options) {
+    each.build.clear();
+  }
+  hang.options[0].key.picks = catalogue::Picks::single;
+  hang.options[1].key.picks = catalogue::Picks::sidePair;
+  BOOST_TEST((options::beatenBy(hang) == QStringList{"", "single"}));
+  hang.options[0].massKg = 302;
+  BOOST_TEST((options::beatenBy(hang) == QStringList{"pair", ""}));
+  hang.options[1].key.picks = catalogue::Picks::single;
+  hang.options[0].massKg = 300;
+  BOOST_TEST((options::beatenBy(hang) == QStringList{"", ""})); // now the lighter one takes more gear
+}
+
 BOOST_AUTO_TEST_CASE(changes_are_counted_by_part) {
   options::OptionKey one;
   one.stack = QStringList{"bass", "bass", "upper"};

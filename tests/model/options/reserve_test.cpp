@@ -178,6 +178,8 @@ BOOST_AUTO_TEST_CASE(what_never_breaks_is_told_as_such) {
   BOOST_TEST(steel->steps == 0);
   BOOST_TEST(steel->last == 30.0);
   BOOST_TEST((steel->then == Verdict::holds));
+  BOOST_TEST(steel->rule.isEmpty());
+  BOOST_TEST(steel->text.isEmpty());
   BOOST_TEST(steel->words.toStdString() == "10.00 m less under low steel");
   BOOST_TEST((reserves.back().kind == steel->kind)); // what breaks comes first
 }

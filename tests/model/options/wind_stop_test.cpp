@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "few_settings.h"
 #include "options/search.h"
 #include "print.h"
 #include "quantity/quantity.h"
@@ -40,8 +41,9 @@ Snapshot shutOutdoors() {
   return snapshot;
 }
 
-/// In a gust of so much, the stops' limit being that. The same setting each time.
-Option inGust(double gust, std::optional<Force> stopLimit) {
+/// In a gust of so much, the stops' limit being that and the chains leaning no more. The same setting each
+/// time.
+Option inGust(double gust, std::optional<Force> stopLimit, std::optional<double> leanMostDeg = {}) {
   static const Option calm = [] {
     const ShowOptions all = decide(shutOutdoors(), QStringLiteral("left"));
     const auto& options = all.hangs[0].options;
@@ -54,6 +56,9 @@ Option inGust(double gust, std::optional<Force> stopLimit) {
   snapshot.show.wind = metresPerSecond(gust);
   for (catalogue::Join& join : snapshot.catalogue.tables.front().joins) {
     join.stopLimit = stopLimit;
+  }
+  if (leanMostDeg) {
+    testing::houseSays(snapshot, "lean-most", *leanMostDeg);
   }
   return judge(snapshot, calm.key, *calm.setting);
 }
@@ -93,6 +98,16 @@ BOOST_AUTO_TEST_CASE(the_limiting_wind_names_a_stop_of_no_known_limit) {
   };
   BOOST_TEST(missing(newtons(1)) == 0);
   BOOST_TEST(missing(std::nullopt) == 1);
+}
+
+/// Chains that may hardly lean fail in a wind in which the stop carries nothing yet: the answer does not ask
+/// for its limit.
+BOOST_AUTO_TEST_CASE(what_only_more_wind_loads_is_not_asked_for) {
+  const Option calm = inGust(0.0, std::nullopt, 0.001);
+  BOOST_REQUIRE(calm.wind.has_value());
+  BOOST_TEST(calm.wind->failsAt < 2.0); // the stop comes after that, as above
+  BOOST_TEST(calm.wind->failsBy.toStdString() == "lean of the chains");
+  BOOST_TEST(calm.wind->missing.isEmpty(), calm.wind->missing.join(QLatin1Char(';')).toStdString());
 }
 
 BOOST_AUTO_TEST_SUITE_END()
