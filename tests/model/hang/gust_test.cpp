@@ -155,6 +155,17 @@ BOOST_AUTO_TEST_CASE(aSwingByHand) {
   BOOST_TEST(aside.acrossTurning == 1000.0, near);
 }
 
+/// Without a push nothing is added, however little is known of the places.
+BOOST_AUTO_TEST_CASE(noPushAddsNothingWhereverItWouldAct) {
+  hang::Hang hang = oneCabinet(hang::Seated{0.0, {-0.8, 0.0}, 5.0});
+  hang.chain = hang::Chain{0.02, 0.1, 25, 1};
+  const double anywhere = std::numeric_limits<double>::infinity();
+  const hang::PushedJoint joint = pushed(hang, {}, 1.0, {anywhere, {anywhere}}).joints[0];
+  BOOST_TEST(*joint.most.contact == 490.3325, near);
+  BOOST_TEST(*joint.contactLeast == 490.3325, near);
+  BOOST_TEST(joint.most.pinForces[0] == 0.5 * (weight + 490.3325), near);
+}
+
 /// What is not known stays so, whichever of two it is and whatever comes of it.
 BOOST_AUTO_TEST_CASE(whatIsNotKnownStaysSo) {
   const double unknown = std::numeric_limits<double>::quiet_NaN();
