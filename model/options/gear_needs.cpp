@@ -153,9 +153,8 @@ UnitNeed GearThere::counted(UnitKind kind, const QString& type) const {
       continue;
     }
     need.free += piecesOf(unit);
-    bool ruled = false;
-    const QDate until = fleet::standsUntil(unit, snapshot_.examinationRules, last_, &ruled, happened_);
-    if (!ruled || !until.isValid()) {
+    const QDate until = fleet::standsUntil(unit, snapshot_.examinationRules, last_, nullptr, happened_);
+    if (!until.isValid()) { // no rule is for it, or one is not met
       continue;
     }
     need.firstDue = !need.firstDue.isValid() || until < need.firstDue ? until : need.firstDue;

@@ -15,6 +15,7 @@
 using namespace hangbook;
 using hangbook::testing::bestOf;
 using hangbook::testing::fewSettings;
+using hangbook::testing::houseSays;
 using options::Easing;
 using options::Option;
 using options::Snapshot;
@@ -269,6 +270,44 @@ BOOST_AUTO_TEST_CASE(two_things_short_take_a_pair_and_both_are_needed) {
     BOOST_TEST(easing.changes.size() == 2U);
     BOOST_TEST(easing.verdict <= Verdict::tight);
     BOOST_TEST(easing.oneStepLess > Verdict::tight);
+  }
+}
+
+/// Points a little too far apart, and too weak: moving them takes fewer steps than any longer chain does.
+BOOST_AUTO_TEST_CASE(pairs_come_by_their_steps) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    for (venue::Point& point : now.venue.points) {
+      point.y = metres(point.name == QStringLiteral("L1") ? 12.4 : inMetres(point.y));
+      point.capacity = kilonewtons(0.5);
+    }
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  BOOST_TEST(easings.singles.empty());
+  BOOST_REQUIRE(easings.pairs.size() > 2U);
+  inOrder(easings.pairs);
+  BOOST_TEST(easings.pairs.front().changes.front().kind.toStdString() == "spacing");
+  const auto first = [](const Easing& easing) { return easing.changes.front().figures.front().steps; };
+  BOOST_TEST(first(easings.pairs.front()) < first(easings.pairs.back()));
+}
+
+/// 3.4 m are short, of which the steel gives 3 m and the bound on the trim half a metre.
+BOOST_AUTO_TEST_CASE(two_changes_that_are_too_small_alone_do_together) {
+  Snapshot snapshot = fewSettings();
+  const Option failing = spoilt(snapshot, [](Snapshot& now) {
+    now.venue.lowSteel = metres(6);
+    houseSays(now, "least-trim", 5.5);
+  });
+  const auto easings = options::easingsOf(snapshot, failing);
+  BOOST_TEST(easings.singles.empty());
+  for (const char* other : {"low-steel", "roof"}) {
+    const auto found = std::ranges::find_if(easings.pairs, [other](const Easing& easing) {
+      return easing.changes[0].kind == QStringLiteral("least-trim") &&
+             easing.changes[1].kind == QLatin1String(other);
+    });
+    BOOST_REQUIRE_MESSAGE(found != easings.pairs.end(), other);
+    BOOST_TEST(found->changes[0].figures.front().steps <= 50);
+    BOOST_TEST(found->changes[1].figures.front().steps <= 300);
   }
 }
 

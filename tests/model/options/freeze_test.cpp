@@ -130,6 +130,28 @@ BOOST_AUTO_TEST_CASE(anotherHangsChoiceCountsByWhatItPutsOntoSharedStructures) {
   BOOST_TEST((options::standingOf(both, after) == Standing::outdated));
 }
 
+/// Both unfavourable ends of a point are frozen, or neither.
+BOOST_AUTO_TEST_CASE(anUnfavourableEndAloneIsNotFrozen) {
+  Snapshot snapshot;
+  Choice right;
+  right.hang = QStringLiteral("right");
+  options::PointResult point;
+  point.point = QStringLiteral("R1");
+  point.staticKn = 4.0;
+  point.dynamicKn = 5.0;
+  right.points = {point, point, point, point};
+  right.points[1].worstStaticKn = 4.2;
+  right.points[2].worstDynamicKn = 5.2;
+  right.points[3].worstStaticKn = 4.2;
+  right.points[3].worstDynamicKn = 5.2;
+  snapshot.choices = {right};
+  const QJsonValue loads =
+      options::otherHangs(snapshot, QStringLiteral("left"))[0][QLatin1String("loads_kn")];
+  const QJsonArray plain{QStringLiteral("R1"), 4.0, 5.0};
+  const QJsonArray whole{QStringLiteral("R1"), 4.0, 5.0, 4.2, 5.2};
+  BOOST_TEST((loads.toArray() == QJsonArray{plain, plain, plain, whole}));
+}
+
 /// Records that lack the unfavourable ends are compared by what is stated in both.
 BOOST_AUTO_TEST_CASE(whatIsMissingOnOneSideIsNotCompared) {
   Snapshot snapshot = testing::smallHarbourShow();

@@ -106,6 +106,32 @@ BOOST_AUTO_TEST_CASE(hardware_above_and_beside_the_hoist) {
              of.words(hardwareRule));
 }
 
+/// How far the steel stretches is not stated, so what a drop puts onto it is not known: 4 kN × 1.5 × 2 are
+/// more than its 10 kN all the same, and that is what is said.
+BOOST_AUTO_TEST_CASE(a_steel_that_fails_by_factors_is_told_by_them) {
+  Spoken of;
+  of.limits.drop.value = 0.1;
+  of.steel.stiffness.reset();
+  of.limits.secondarySteel[0].limit = 10000.0;
+  of.steel.limit = kilonewtons(10);
+  BOOST_TEST(
+      of.words(hardwareRule) ==
+      "steel of the secondary suspension at the left pick must hold 4.00 kN at rest, with dynamic factor "
+      "1.5, lift-group share 2: 12.00 kN; it may take 10.00 kN.");
+}
+
+/// Of a steel that may be used to four fifths of its limit, that part is said to be one.
+BOOST_AUTO_TEST_CASE(a_part_of_a_limit_is_said_to_be_one) {
+  Spoken of;
+  of.snapshot.show.peopleBeneath.reset();
+  of.steel.designFactor = 4.0; // of 5
+  of.limits.secondarySteel[0].limit = 16000.0;
+  of.steel.limit = kilonewtons(16);
+  BOOST_TEST(of.words(hardwareRule)
+                 .ends_with(": 12.00 kN; it may take 12.80 kN; whether people are beneath is not stated."),
+             of.words(hardwareRule));
+}
+
 /// The step of the build at which it lifts most is told, and nothing where that is the hang as set.
 BOOST_AUTO_TEST_CASE(when_a_hoist_lifts_most) {
   Spoken of;

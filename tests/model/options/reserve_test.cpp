@@ -9,8 +9,12 @@
 #include <utility>
 #include <vector>
 
+#include <QJsonArray>
+#include <QJsonObject>
+
 #include "few_settings.h"
 #include "options/easing.h"
+#include "options/easing_json.h"
 #include "options/reserve.h"
 #include "options/search.h"
 #include "print.h"
@@ -42,6 +46,22 @@ BOOST_AUTO_TEST_CASE(what_breaks_first_can_be_called_off_and_tells_how_far_it_is
   BOOST_CHECK_THROW(options::reservesOf(snapshot, best, [&](double) { return ++asked < 3; }),
                     options::Cancelled);
   BOOST_TEST(asked == 3);
+}
+
+/// What never breaks within what was tried has no step at which it does, and no verdict there.
+BOOST_AUTO_TEST_CASE(what_never_breaks_is_told_without_a_step) {
+  const auto json = [](int steps) {
+    options::Reserve reserve;
+    reserve.steps = steps;
+    reserve.most = 200;
+    reserve.then = Verdict::fails;
+    return options::toJson(std::vector{reserve}).first().toObject();
+  };
+  BOOST_TEST(json(0).value(QLatin1String("breaks_at_steps")).isNull());
+  BOOST_TEST(json(0).value(QLatin1String("then")).isNull());
+  BOOST_TEST(json(0).value(QLatin1String("tried_steps")).toInt() == 200);
+  BOOST_TEST(json(1).value(QLatin1String("breaks_at_steps")).toInt() == 1);
+  BOOST_TEST(json(1).value(QLatin1String("then")).toString().toStdString() == "fails");
 }
 
 BOOST_AUTO_TEST_CASE(what_breaks_first_stands_just_before) {
