@@ -125,6 +125,8 @@ BOOST_AUTO_TEST_CASE(bad_figures_are_refused) {
     BOOST_CHECK_THROW(hang::shortestMakeUp(steels, wish), Error);
   }
   BOOST_CHECK_THROW(hang::shortestMakeUp(std::vector<SteelLength>{{nan, 1}}, {2.0, 0.1, 0.05}), Error);
+  BOOST_CHECK_THROW(hang::shortestMakeUp(std::vector<SteelLength>{{1.0, 1}, {nan, 1}}, {2.0, 0.1, 0.05}),
+                    Error);
 }
 
 BOOST_AUTO_TEST_CASE(figures_at_their_bounds_are_taken_and_beyond_refused) {

@@ -125,11 +125,11 @@ BOOST_AUTO_TEST_CASE(the_layout_stands_where_the_statics_say) {
   forManyHangs([](const hang::Hang& hang, const hang::Statics& statics) {
     const hang::Layout layout = hang::layOut(hang, statics);
     double lowest = std::numeric_limits<double>::max();
-    double moment = hang.bar.frameMass * layout.frameCg.z;
+    hang::Vec3 moment = hang.bar.frameMass * layout.frameCg;
     double mass = hang.bar.frameMass;
     if (layout.headCg) {
       const double headMass = std::get<hang::SidePair>(hang.bar.picks).headMass;
-      moment += headMass * layout.headCg->z;
+      moment = moment + headMass * *layout.headCg;
       mass += headMass;
     }
     for (std::size_t i = 0; i < layout.elements.size(); ++i) {
@@ -137,7 +137,7 @@ BOOST_AUTO_TEST_CASE(the_layout_stands_where_the_statics_say) {
       for (const hang::Vec3& corner : element.outline) {
         lowest = std::min(lowest, corner.z);
       }
-      moment += hang.stack[i].mass * element.cg.z;
+      moment = moment + hang.stack[i].mass * element.cg;
       mass += hang.stack[i].mass;
       near(hang::toRadians(element.aimDeg), std::asin(element.forward.z));
       const hang::Vec3 above = i == 0 ? layout.stackPin : *layout.elements[i - 1].nextPin;
@@ -146,7 +146,9 @@ BOOST_AUTO_TEST_CASE(the_layout_stands_where_the_statics_say) {
       near(element.pin.z, above.z);
     }
     near(lowest, statics.bottom);
-    near(moment / mass, statics.cg.z);
+    near(moment.x / mass, statics.cg.x);
+    near(moment.y / mass, statics.cg.y);
+    near(moment.z / mass, statics.cg.z);
     if (statics.chain) {
       const hang::Vec3 eye = *layout.elements[static_cast<std::size_t>(hang.chain->held) - 1].chainEye;
       const hang::Vec3 way = *layout.chainAnchor + -1.0 * eye;
