@@ -158,11 +158,11 @@ std::shared_ptr<const WeightLimits> weightLimits(const Case& option) {
 
   lookUpHoist(*option.hoist, *limits);
   lookUpHardware(option, *limits);
-  limits->pointsHaveSource = true;
   for (const Carrier& carrier : option.carriers) {
     limits->capacity.push_back(limitIn(carrier.point->capacity));
-    limits->pointsHaveSource = limits->pointsHaveSource && !carrier.point->source.text.isEmpty();
   }
+  limits->pointsHaveSource = std::ranges::none_of(
+      option.carriers, [](const Carrier& carrier) { return carrier.point->source.text.isEmpty(); });
   if (option.points.size() == 2) {
     limits->spacing = std::hypot(inMetres(option.points[0]->x) - inMetres(option.points[1]->x),
                                  inMetres(option.points[0]->y) - inMetres(option.points[1]->y));

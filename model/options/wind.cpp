@@ -69,7 +69,7 @@ QString gustWords(const Case& option, const WindForce& wind, const InGust& gust)
       .arg(speed)
       .arg(QString::number(gustPressure(speed), 'f', 0))
       .arg(inKn(gust.force()))
-      .arg(QString::number(std::abs(std::remainder(wind.greatestForce().fromDeg, 360.0)), 'f', 0));
+      .arg(QString::number(std::abs(wind.greatestForce().fromDeg), 'f', 0));
 }
 
 Finding legFinding(const Case& option, const Settled& settled, const Use& use, const WindUse& named,

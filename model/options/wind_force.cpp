@@ -137,7 +137,7 @@ std::vector<WindForce::Stretch> WindForce::stretches() const {
   std::vector<Stretch> all;
   for (const Pair& pair : pairs_) {
     const double edge = hang::toDegrees(std::atan2(pair.x, -pair.y));
-    all.push_back({edge < 0.0 ? edge + 180.0 : edge, 0.0, 0.0, 0.0, 0.0});
+    all.push_back({.fromDeg = edge < 0.0 ? edge + 180.0 : edge});
   }
   std::ranges::sort(all, {}, &Stretch::fromDeg);
   for (std::size_t i = 0; i < all.size(); ++i) {

@@ -60,9 +60,9 @@ BOOST_AUTO_TEST_CASE(aBoxFromAslant) {
 /// five corners: area 0.5 × 0.4 + ½ × 0.2 × 0.4 = 0.24, around 0.5 + 0.5 + 0.4 + 2 × (0.2 + 0.2) = 2.2.
 BOOST_AUTO_TEST_CASE(aSideInDoubt) {
   testing::Room room;
-  const std::vector<catalogue::Position> wedge{testing::at(0.0, 0.0), testing::at(0.5, 0.0),
-                                               testing::at(0.7, 0.2), testing::at(0.5, 0.4),
-                                               testing::at(0.0, 0.4)};
+  const std::vector<catalogue::Position> wedge{testing::at(0.1, 0.1), testing::at(0.6, 0.1),
+                                               testing::at(0.8, 0.3), testing::at(0.6, 0.5),
+                                               testing::at(0.1, 0.5)};
   for (catalogue::CabinetType* each : {&room.bass(), &room.full()}) {
     each->outline = wedge;
     each->faceArea = 0.3;
