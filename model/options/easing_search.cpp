@@ -17,10 +17,6 @@ Steps atMost(const Lever& lever, int steps) {
   return each;
 }
 
-int greatest(const Steps& steps) {
-  return steps.empty() ? 0 : *std::max_element(steps.begin(), steps.end());
-}
-
 Easing easingFrom(const Option& option, std::vector<Change> changes, Verdict oneStepLess) {
   return {std::move(changes), option.verdict, oneStepLess, option.id, option.setting, option.coveredPercent};
 }
@@ -57,7 +53,7 @@ bool EasingSearch::doesWith(const Trial& base, const Lever& lever, const Steps& 
 
 /// Doubling until it does, then halving between the last that does not and the first that does.
 std::optional<Steps> EasingSearch::fewest(const Trial& base, const Lever& lever, bool gallop) {
-  const int most = greatest(lever.most);
+  const int most = std::ranges::max(lever.most); // what goes by steps has a figure
   if (most == 0 || (!gallop && !doesWith(base, lever, lever.most))) {
     return std::nullopt;
   }

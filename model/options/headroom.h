@@ -10,7 +10,7 @@ struct HeadroomCheck {
   enum class What { hookToPoint, hoistTop, bar, cabinet };
   What what = What::hookToPoint;
   int number{};     ///< pick or element, counted from 0
-  int ceiling = -1; ///< in RoomLimits::ceilings; -1: the pick's own point
+  int ceiling{};    ///< in RoomLimits::ceilings; -1: the pick's own point
   double rise{};    ///< height of the lower side above the lowest edge
   double needed{};  ///< between the lower side and what is above
   double inDoubt{}; ///< of that: hoist and rigging longer than stated, a bridle's apex lower

@@ -13,7 +13,6 @@ namespace hangbook::options {
 namespace {
 
 constexpr double standardPressure = 101.325; // kPa
-constexpr std::size_t oneKilohertz = 4;      // in octaveBands
 
 class Ways {
 public:
@@ -83,7 +82,7 @@ private:
 } // namespace
 
 double exactMidBand(std::size_t octave) {
-  return 1000.0 * std::pow(10.0, 0.3 * (static_cast<double>(octave) - static_cast<double>(oneKilohertz)));
+  return 1000.0 * std::pow(10.0, 0.3 * (static_cast<double>(octave) - static_cast<double>(oneKilohertzBand)));
 }
 
 std::optional<LevelAir> airOf(const calendar::Show& show) {

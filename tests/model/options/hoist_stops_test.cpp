@@ -148,6 +148,19 @@ BOOST_AUTO_TEST_CASE(where_no_limit_is_passed_the_bar_stands_too_steep) {
   }
 }
 
+/// With 2.5 m between the picks that would be at 2.17 m: nothing is looked for beyond 2 m.
+BOOST_AUTO_TEST_CASE(nothing_is_looked_for_beyond_two_metres) {
+  Stopping wide;
+  wide.settled.statics.cg.z = -0.1;
+  wide.settled.layout.picks = {{0.0, 1.25, 0.0}, {0.0, -1.25, 0.0}};
+  std::get<hang::SidePair>(wide.option.hangInput->bar.picks).pickSpacing = 2.5;
+  wide.of.limits.spacing = 2.5;
+  wide.of.bar.hoistOffsetLimit = metres(5.0);
+  for (const OneStops& one : wide.both()) {
+    BOOST_TEST(one.holdAtM == 2.0, boost::test_tools::tolerance(1e-9));
+  }
+}
+
 /// What fails level already is passed at once.
 BOOST_AUTO_TEST_CASE(a_limit_that_is_passed_level_ends_it_at_nothing) {
   Stopping points;

@@ -75,6 +75,30 @@ BOOST_AUTO_TEST_CASE(the_lowest_job_that_failed_is_told_of) {
   }
 }
 
+/// Also where that one fails last: it waits for the other, and a while for that to be taken down.
+BOOST_AUTO_TEST_CASE(the_lowest_job_is_told_of_though_it_failed_later) {
+  std::atomic<bool> other{false};
+  std::string why;
+  try {
+    inParallel(
+        2, 2,
+        [&other](std::size_t job) {
+          if (job == 0) {
+            while (!other) {
+              std::this_thread::yield();
+            }
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
+          }
+          other = true;
+          throw std::runtime_error("job " + std::to_string(job));
+        },
+        [](std::size_t) {});
+  } catch (const std::runtime_error& error) {
+    why = error.what();
+  }
+  BOOST_TEST(why == "job 0");
+}
+
 BOOST_AUTO_TEST_CASE(once_a_job_has_failed_no_other_is_begun) {
   for (const int threads : {1, 2, 5}) {
     std::atomic<int> begun{0};

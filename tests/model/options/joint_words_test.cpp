@@ -128,6 +128,9 @@ BOOST_AUTO_TEST_CASE(whole_sentences_of_a_joint) {
   built.most.contact = 1200.0; // no more than that
   built.contactAt = {hang::BuildStage::stacked, 2};
   BOOST_TEST(seat.words().find("under the bar") == std::string::npos, seat.words());
+  built.most.contact = 1200.001; // more than by rounding
+  BOOST_TEST(seat.words().find("pushes 1.20 kN, with 2 cabinets under the bar") != std::string::npos,
+             seat.words());
   built.most.contact = 2000.0;
   BOOST_TEST(seat.words() ==
              "The rear contact of element 1 (Marram bass) pushes 2.00 kN, with 2 cabinets under the bar" +

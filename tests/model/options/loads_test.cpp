@@ -92,6 +92,8 @@ BOOST_AUTO_TEST_CASE(a_chain_a_metre_off_over_a_metre) {
   BOOST_TEST(chainOff(option, settled) == 1.0);
   BOOST_TEST(leanDeg(option, settled, trimM, 0) == 45.0, near(1e-12));
   BOOST_TEST(pickForce(option, settled, trimM, 0) == 4000.0 * std::sqrt(2.0), near(1e-12));
+  of.limits.spacing = 1.004; // two millimetres off: so little is still off
+  BOOST_TEST(chainOff(of.option(), settled) == 0.002, near(1e-9));
   of.limits.spacing = 1.0;
   BOOST_TEST(leanDeg(of.option(), settled, trimM, 0) == 0.0);
   BOOST_TEST(pickForce(of.option(), settled, trimM, 0) == 4000.0);

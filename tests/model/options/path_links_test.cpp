@@ -6,6 +6,7 @@
 
 #include "load_fixture.h"
 #include "options/load_path.h"
+#include "options/weight_limits.h"
 #include "print.h"
 
 using namespace hangbook;
@@ -119,6 +120,34 @@ BOOST_AUTO_TEST_CASE(a_joint_is_told_by_its_own_parts) {
     of.settled.build.carried.joints[i].most.contact = 600.0 - 20.0 * static_cast<double>(i);
   }
   of.check({600.0, 580.0, 560.0}, 500.0);
+}
+
+/// The worst of several joints is told by its own number, part and figures: as set, at the other end of what
+/// is in doubt, on the way.
+BOOST_AUTO_TEST_CASE(the_worst_of_several_joints_in_words) {
+  Joints of;
+  const auto words = [&of] {
+    const Case option = of.option();
+    return jointRule.explain(option, &of.settled, 8.0, jointRule.evaluate(option, &of.settled, 8.0))
+        .text.toStdString();
+  };
+  BOOST_TEST(words().starts_with("The rear contact of element 3 (cabinet 2) pushes 0.30 kN; "), words());
+  of.joins[1].stopLimit = newtons(25.0); // 20 of 25 N
+  BOOST_TEST(words().starts_with("The rear stop of element 2 (cabinet 1) carries 0.02 kN; "), words());
+  of.settled.statics.joints[2].end = hang::JointEnd{900.0, {}, {}, {}};
+  BOOST_TEST(words().starts_with("The rear contact of element 3 (cabinet 2) pushes 0.90 kN (between 0.30 kN"),
+             words());
+  of.settled.build.carried = hang::CarriedWorst::begun(3);
+  of.settled.build.carried.unknown.reset();
+  of.settled.build.carried.joints[1].most.contact = 950.0;
+  of.settled.build.carried.joints[1].contactAt = {hang::BuildStage::stacked, 1};
+  BOOST_TEST(words().starts_with(
+                 "The rear contact of element 2 (cabinet 1) pushes 0.95 kN, with 1 cabinet under the bar; "),
+             words());
+  of.joins[1].pinLimit = newtons(1.01); // 1 N of it
+  BOOST_TEST(
+      words().starts_with("On either side of element 2 (cabinet 1) the front pin takes 0.00 kN: 0.5 of the "),
+      words());
 }
 
 /// Elements are counted from 1, below the bar.
