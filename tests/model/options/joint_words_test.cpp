@@ -163,6 +163,24 @@ BOOST_AUTO_TEST_CASE(whole_sentences_of_a_joint) {
   BOOST_TEST(seat.words().ends_with("; the maker states no limit for it."), seat.words());
 }
 
+/// A pin that takes 10 kN as set and 16 kN at the other end takes no more than that on the way, but for
+/// rounding.
+BOOST_AUTO_TEST_CASE(as_much_on_the_way_as_at_the_other_end_is_told_of_that_end) {
+  Seat seat;
+  seat.joint().contact.reset();
+  seat.joint().pinLoads.at(0) = {0.0, 10000.0};
+  seat.joint().end = hang::JointEnd{{}, {}, {hang::Vec2{0.0, 16000.0}}, {}};
+  seat.settled.build.carried = hang::CarriedWorst::begun(1);
+  seat.settled.build.carried.unknown.reset();
+  seat.settled.build.carried.joints[0].most.pins.at(0) = 16000.0 * (1.0 + 1e-12);
+  BOOST_TEST(
+      says(seat.words(), "the front pin takes 8.00 kN: 0.5 of the 16.00 kN on both sides (between 5.00 kN"),
+      seat.words());
+  seat.settled.build.carried.joints[0].most.pins.at(0) = 17000.0;
+  seat.settled.build.carried.joints[0].pinAt.at(0) = {hang::BuildStage::stacked, 0};
+  BOOST_TEST(says(seat.words(), "of the 17.00 kN on both sides, with the bar alone"), seat.words());
+}
+
 /// The hole is told where there are several, at its own angle, not by how far a joint stands open; a pivot
 /// has none.
 BOOST_AUTO_TEST_CASE(the_hole_of_a_pin_is_told_where_there_is_a_choice) {

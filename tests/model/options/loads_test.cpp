@@ -81,6 +81,21 @@ BOOST_AUTO_TEST_CASE(how_high_a_leaning_chain_may_hang) {
   }
 }
 
+/// Whatever lean is allowed: at the trim that it gives a chain leans by just that, though not to the last
+/// digit.
+BOOST_AUTO_TEST_CASE(at_the_highest_trim_a_chain_leans_as_it_may) {
+  LoadCase of;
+  of.limits.spacing = 3.0;
+  const Settled settled = settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true);
+  for (int tenths = 20; tenths < 700; tenths += 7) {
+    of.limits.leanMost.value = 0.1 * tenths;
+    const double high = leanRule.trimRange(of.option(), settled).high;
+    const Use use = leanRule.evaluate(of.option(), &settled, high);
+    BOOST_TEST(use.verdict == Verdict::tight, tenths);
+    BOOST_TEST(use.value == use.limit, tenths);
+  }
+}
+
 /// Points 3 m apart over picks 1 m apart, and 1 m above them: √2 of the load at 45°. The least lean is one,
 /// too.
 BOOST_AUTO_TEST_CASE(a_chain_a_metre_off_over_a_metre) {
