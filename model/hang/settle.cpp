@@ -165,7 +165,7 @@ SettledJoint jointAtRest(const Element& element, const Piece& piece, const Load&
                   : place == Place::open ? std::max(0.0, piece.jointDeg - seated->angleDeg)
                                          : 0.0;
   joint.angleDeg = seated->angleDeg + joint.openDeg;
-  restOn(place, joint.contact.value_or(0.0), joint.contact, joint.stop);
+  restOn(place, joint.contact.value(), joint.contact, joint.stop);
   return joint;
 }
 
@@ -280,7 +280,7 @@ bool standsAsAssembled(const std::vector<Element>& stack, const Statics& statics
     const JointStatics& joint = statics.joints[i];
     // A pivot's chain pulls as it must; one with slack does not pull.
     const double shutting =
-        pivotHeld && i < below ? joint.contact.value_or(0.0) * -seated->contact.x : -joint.gravityMoment;
+        pivotHeld && i < below ? joint.contact.value() * -seated->contact.x : -joint.gravityMoment;
     if (!turnsJoint(shutting)) {
       return false;
     }

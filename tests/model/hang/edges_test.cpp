@@ -235,4 +235,30 @@ BOOST_AUTO_TEST_CASE(a_centre_at_the_pick_line_settles_nowhere) {
              "the centre of gravity lies at the pick: there is no way it settles");
 }
 
+/// A pull straight up of half the weight, from twice as far below the pick as the centre: nothing says which
+/// way up. The bound is a nanometre of the weight, whatever it weighs.
+BOOST_AUTO_TEST_CASE(a_pull_that_lifts_the_hang_off_its_balance_settles_nowhere) {
+  hang::Hang hang = hangbook::testing::oneCabinet({0.0, -1.0}, {});
+  hang.bar.picks = hang::SinglePick{{0.0, 0.0}};
+  hang.bar.stackPin = {};
+  hang.bar.frameMass = 0.0;
+  hang.stack[0].joint = hang::Pinned{0.0, {hang::Vec2{0.0, -0.03}, hang::Vec2{-0.08, -0.03}}};
+  hang.set = {};
+  hang::PullBack pull{1, {0.0, -2.0}, 90.0, 50.0 * standardGravity, {}};
+  const auto settles = [&](double at) {
+    pull.at.z = at;
+    hang.pullBack = pull;
+    return refusal([&] { hang::solve(hang); });
+  };
+  BOOST_TEST(settles(-2.0 + 4e-9).empty()); // 2 nm of the weight is enough
+  for (const double off : {0.0, 1e-9, -1e-9}) {
+    BOOST_TEST(settles(-2.0 + off) ==
+               "weight and pull-back leave the hang free to turn about its pick: there is no way it settles");
+  }
+  // Straight below the pick the line has no arm that could hold it nose up.
+  hang.pullBack = hang::PullBack{1, {0.0, 0.0}, 90.0, {}, 10.0};
+  BOOST_TEST(refusal([&] { hang::solve(hang); }) ==
+             "the pull-back's line passes through the pick: it cannot hold the tilt");
+}
+
 BOOST_AUTO_TEST_SUITE_END()
