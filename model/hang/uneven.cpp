@@ -12,8 +12,8 @@ namespace {
 struct Pair {
   Vec2 rear;
   Vec2 centre;
-  double length = 0.0;
-  double below = 0.0; ///< radians: how far the line from rear to front rises as set
+  double length{};
+  double below{}; ///< radians: how far the line from rear to front rises as set
 };
 
 Pair pairOf(const ForeAftPair& picks, const Statics& statics) {

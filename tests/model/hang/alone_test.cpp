@@ -129,6 +129,30 @@ BOOST_AUTO_TEST_CASE(aChainThatGivesTwoAnglesGivesNone) {
   });
 }
 
+/// A centre near the pick line, a pan and a head beside it: three actuator angles give one aim, as many as the
+/// function changes its sign on a walk in steps of a hundredth of a degree, and each where it does.
+BOOST_AUTO_TEST_CASE(threeAnglesThatGiveOneAimAreFound) {
+  const SidePair pair{1.0, 33.0, {0.13, 0.17}, {-0.05, 0.27}, {}, {}};
+  Assembly assembly;
+  assembly.mass = 629.0;
+  assembly.cg = {0.22, -0.21};
+  const TiltCurve curve(pair, assembly, -17.0);
+  const double sine = std::sin(toRadians(-64.7));
+  const auto miss = [&](int hundredths) { return curve.miss(turnBy(toRadians(0.01 * hundredths)), sine); };
+  std::vector<double> walked;
+  for (int at = -4499; at <= 4500; ++at) {
+    if (passesZero(miss(at - 1), miss(at))) {
+      walked.push_back(0.01 * at - 0.005);
+    }
+  }
+  const std::vector<double> found = actuatorsAt(curve, {-45.0, 45.0}, sine);
+  BOOST_TEST(walked.size() == 3U);
+  BOOST_REQUIRE(found.size() == walked.size());
+  for (std::size_t i = 0; i < found.size(); ++i) {
+    BOOST_TEST(std::abs(found[i] - walked[i]) < 0.0051);
+  }
+}
+
 /// The centre goes round the tilt axis, 0.4 m above the picks, 0.5 m from it: the frame's aim has the sine
 /// 0.4 sin a ÷ √(0.41 − 0.4 cos a), at its greatest 0.8, at cos a = 0.8. Just short of that two actuator
 /// angles give it, wherever an end of the travel lies beyond them, in whichever cell that leaves them.
