@@ -56,4 +56,21 @@ BOOST_AUTO_TEST_CASE(without_a_figure_of_the_bar_no_setting_is_tried) {
   }
 }
 
+/// What no setting changes is judged without one, and nothing else is.
+BOOST_AUTO_TEST_CASE(without_a_setting_some_rules_are_judged) {
+  Snapshot show = smallHarbourShow();
+  for (catalogue::BarType& bar : show.catalogue.bars) {
+    bar.frameMass.reset();
+  }
+  const QStringList judged{QStringLiteral("count"), QStringLiteral("lift-height"),
+                           QStringLiteral("stock"), QStringLiteral("examined"),
+                           QStringLiteral("carts"), QStringLiteral("same-chain")};
+  const Option option = decide(show, QStringLiteral("left"), {}, 1).hangs.front().options.front();
+  BOOST_TEST(option.findings.size() == 24U);
+  for (const Finding& finding : option.findings) {
+    const bool without = finding.text.startsWith(QStringLiteral("Cannot be judged: not stated: "));
+    BOOST_TEST(without != judged.contains(finding.rule), finding.rule.toStdString());
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()

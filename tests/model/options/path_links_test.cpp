@@ -94,6 +94,18 @@ BOOST_AUTO_TEST_CASE(a_hoist_is_told_by_its_own_pick) {
   }
 }
 
+/// Nothing may hang from what may carry nothing: that fails, and is no part of a limit.
+BOOST_AUTO_TEST_CASE(of_a_limit_of_nothing_no_part_is_told) {
+  LoadCase of;
+  of.hoist.limit = kilonewtons(0.0);
+  const auto hoists =
+      ofKind(loadPath(of.option(), settledWith({4000.0, 3000.0, 4000.0, 3000.0}, true), 8.0), "hoist");
+  BOOST_REQUIRE(hoists.size() == 2U);
+  BOOST_TEST(hoists[0].limitKn.value() == 0.0);
+  BOOST_TEST(!hoists[0].usePercent.has_value());
+  BOOST_TEST(hoists[0].verdict == Verdict::fails);
+}
+
 /// Whatever part of a joint is its worst, as set, at the other end of what is in doubt or on the way: its
 /// link tells its own, not that of a joint that carries more.
 BOOST_AUTO_TEST_CASE(a_joint_is_told_by_its_own_parts) {
