@@ -94,9 +94,8 @@ bool chainsLean(const Case& option, const Settled& settled) {
 }
 
 Use boundedOver(const Settled& settled, Use use) {
-  if (settled.doubt != nullptr && !settled.doubt->worst.bounded && use.applies &&
-      use.verdict < Verdict::unproven) {
-    use.verdict = Verdict::unproven;
+  if (settled.doubt != nullptr && !settled.doubt->worst.bounded && use.applies) {
+    use.verdict = worse(use.verdict, Verdict::unproven);
   }
   return use;
 }

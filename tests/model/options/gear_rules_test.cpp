@@ -281,6 +281,21 @@ BOOST_AUTO_TEST_CASE(the_earliest_of_the_free_ones_is_named_wherever_it_stands) 
   }
 }
 
+/// A rule for one type of hoist is one for that type alone.
+BOOST_AUTO_TEST_CASE(a_rule_for_another_type_is_none_for_this_one) {
+  const auto with = [](const QString& type) {
+    Room room;
+    for (fleet::ExaminationRule& rule : room.snapshot.examinationRules) {
+      rule.type = rule.kind == UnitKind::hoist ? type : QString();
+    }
+    room.refresh();
+    return room.use(examinedRule).verdict;
+  };
+  BOOST_TEST(with(QString()) == Verdict::holds);
+  BOOST_TEST(with(QStringLiteral("Saltmarsh hoist")) == Verdict::holds);
+  BOOST_TEST(with(QStringLiteral("another hoist")) == Verdict::unproven);
+}
+
 BOOST_AUTO_TEST_CASE(the_worst_type_is_named) {
   Room room;
   for (fleet::Examination& each : room.snapshot.examinations) {

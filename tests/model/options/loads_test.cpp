@@ -105,11 +105,13 @@ BOOST_AUTO_TEST_CASE(a_chain_a_metre_off_over_a_metre) {
   const Case option = of.option();
   const double trimM = 8.0 + heightOver(option, settled, 8.0, 0) - 1.0;
   BOOST_TEST(chainOff(option, settled) == 1.0);
+  BOOST_TEST(chainsLean(option, settled));
   BOOST_TEST(leanDeg(option, settled, trimM, 0) == 45.0, near(1e-12));
   BOOST_TEST(pickForce(option, settled, trimM, 0) == 4000.0 * std::sqrt(2.0), near(1e-12));
   of.limits.spacing = 1.004; // two millimetres off: so little is still off
   BOOST_TEST(chainOff(of.option(), settled) == 0.002, near(1e-9));
   of.limits.spacing = 1.0;
+  BOOST_TEST(!chainsLean(of.option(), settled));
   BOOST_TEST(leanDeg(of.option(), settled, trimM, 0) == 0.0);
   BOOST_TEST(pickForce(of.option(), settled, trimM, 0) == 4000.0);
 }
