@@ -48,9 +48,7 @@ BuildUp::Pose BuildUp::poseOf(const Statics& statics) const {
   const double left = statics.side ? std::sin(toRadians(statics.side->rollDeg)) : 0.0;
   const double above = std::sqrt(std::max(0.0, 1.0 - ahead * ahead - left * left));
   Pose pose{std::atan2(ahead, above), carriedBy(statics)};
-  if (const double inPlane = std::hypot(ahead, above); inPlane != 0.0) {
-    scale(pose.most, 1.0 / inPlane);
-  }
+  scale(pose.most, 1.0 / std::hypot(ahead, above)); // flat on its side: without end, which is not known
   const bool pivotHeld =
       chain_ && std::holds_alternative<Pivot>((*stack_)[static_cast<std::size_t>(chain_->held) - 1].joint);
   pose.rigid = (!pivotHeld || statics.chain->tension > 0.0) &&
@@ -60,16 +58,14 @@ BuildUp::Pose BuildUp::poseOf(const Statics& statics) const {
 }
 
 BuildUp::Pose BuildUp::poseOf(const Setting& set) const {
-  if (solver_) {
-    try {
-      const Statics statics = solver_->at(set);
-      if (standsAsAssembled(*stack_, statics, heldBy(chain_))) {
-        return poseOf(statics);
-      }
-    } catch (const Error& error) {
-      if (error.trouble() != Trouble::notPossible) {
-        throw;
-      }
+  try {
+    const Statics statics = solver_->at(set);
+    if (standsAsAssembled(*stack_, statics, heldBy(chain_))) {
+      return poseOf(statics);
+    }
+  } catch (const Error& error) {
+    if (error.trouble() != Trouble::notPossible) {
+      throw;
     }
   }
   return poseOf(standing(Hang{*bar_, *stack_, chain_, set, {}}));

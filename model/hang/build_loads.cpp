@@ -169,13 +169,7 @@ BuildUp::BuildUp(const Bar& bar, const std::vector<Element>& stack, const std::o
       steps_.push_back(stepOf(BuildStage::chained, cabinets));
     }
   }
-  try {
-    solver_.emplace(bar, stack, chain);
-  } catch (const Error& error) {
-    if (error.trouble() != Trouble::notPossible) {
-      throw;
-    }
-  }
+  solver_.emplace(bar, stack, chain);
   carrySteps();
 }
 

@@ -104,7 +104,7 @@ private:
   std::vector<BuildStep> steps_;
   CarriedWorst carried_;         ///< by the end of `steps_`
   std::vector<Pose> home_;       ///< all of it as assembled, and level
-  std::optional<Solver> solver_; ///< of all of it; none where no shape as assembled follows
+  std::optional<Solver> solver_; ///< of all of it
   /// As `home_`, panned by as much as was last asked for.
   struct Panned {
     double panDeg{};

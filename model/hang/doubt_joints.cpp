@@ -83,10 +83,8 @@ private:
       worst_.contact = std::max(0.0, all.low);
       end.contact = std::max(0.0, all.high);
     }
-    if (mayOpen && seated.openToDeg > 0.0) {
-      worst_.openDeg = std::max(worst_.openDeg, seated.openToDeg);
-    }
     if (mayOpen) {
+      worst_.openDeg = std::max(worst_.openDeg, seated.openToDeg);
       end.stop = std::max(0.0, -all.low);
       worst_.stop = end.stop;
     }

@@ -15,7 +15,9 @@
 #include "hang/changes.h"
 #include "hang/doubt.h"
 #include "hang/doubt_joints.h"
+#include "hang/settle.h"
 #include "hang/solve.h"
+#include "quantity/error.h"
 #include "quantity/quantity.h"
 #include "support/example_hang.h"
 
@@ -250,6 +252,87 @@ BOOST_AUTO_TEST_CASE(apivotSwungByHandGoesToTheEndOfItsTravel) {
   BOOST_TEST_REQUIRE(worst.bounded);
   BOOST_TEST(worst.build.carried.joints[0].most.pins[1] >= 1.1 * byHand * (1.0 - 1e-9));
   BOOST_TEST(worst.build.carried.joints[0].most.pins[1] <= 1.2 * byHand);
+}
+
+/// A pivot that has no travel is told as one that has some.
+BOOST_AUTO_TEST_CASE(aPivotWithoutTravelStandsWhereItStands) {
+  Hang hang = oneCabinet({-0.3, -0.3}, Pivot{{5.0, 5.0}});
+  hang.bar.chainAnchor = Vec2{-0.5, 0.3};
+  hang.stack[0].chainEye = Vec2{-0.5, -0.2};
+  hang.chain = Chain{0.01, lengthAt(pivotTriangle(hang.bar, hang.stack, 1), 5.0) - 0.01, 1, 1};
+  const Statics statics = solve(hang);
+  const BuildWorst stated = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  BOOST_TEST(!stated.carried.unknown.has_value());
+  Doubts doubts;
+  doubts.stack.resize(1);
+  doubts.stack[0].heavier = 10.0;
+  const Unfavourable worst = unfavourable(hang, statics, stated, doubts);
+  BOOST_TEST_REQUIRE(worst.bounded);
+  BOOST_TEST(!worst.build.carried.unknown.has_value());
+  BOOST_TEST(worst.build.carried.joints[0].most.pins[0] == 110.0 * standardGravity, near(1e-9));
+}
+
+/// A joint that its weight opens and its chain does not close: the build is followed in the shape that it
+/// takes.
+BOOST_AUTO_TEST_CASE(aJointThatItsChainDoesNotCloseIsFollowed) {
+  Hang hang = oneCabinet({-0.4, -0.3}, Seated{0.0, {-0.8, 0.0}, 5.0});
+  hang.bar.chainAnchor = Vec2{0.5, 0.5};
+  hang.stack[0].chainEye = Vec2{0.5, -0.5};
+  hang.chain = Chain{0.05, 0.0, 30, 1};
+  BOOST_CHECK_EXCEPTION(solve(hang), Error,
+                        [](const Error& error) { return error.trouble() == Trouble::notPossible; });
+  const Statics statics = standing(hang);
+  BOOST_TEST(statics.joints[0].openDeg == 5.0, near(1e-9));
+  const BuildWorst worst = BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
+  BOOST_TEST(!worst.unknown.has_value());
+  BOOST_TEST(!worst.carried.unknown.has_value());
+}
+
+/// Panned square, too, the actuators of all corners lie within what is told, which is not twice what they
+/// need.
+BOOST_AUTO_TEST_CASE(whatActuatorATiltNeedsWhenPannedSquare) {
+  Hang hang = oneCabinet({}, Pinned{0.0, {Vec2{0.25, 0.0}, Vec2{-0.25, 0.0}}});
+  const SidePair pair{1.0, 10.0, {0.1, -0.1}, {0.0, -0.3}, {-40.0, 40.0}, {-90.0, 90.0}};
+  hang.bar.picks = pair;
+  const HangingSpan hanging{Span(100.0, 102.0), {Span(0.09, 0.11), Span(-0.52, -0.5)}};
+  for (const double panDeg : {0.0, 60.0, 90.0}) {
+    for (const double tiltDeg : {-5.0, 5.0}) {
+      const auto needed = [&](double mass, double x, double z) {
+        Assembly assembly;
+        assembly.mass = mass;
+        assembly.cg = {x, z};
+        return actuatorFor(pair, assembly, tiltDeg, panDeg);
+      };
+      const double about = needed(101.0, 0.1, -0.51);
+      const Span told = actuatorWithin(hang, {}, hanging, tiltDeg, panDeg, about);
+      double low = about;
+      double high = about;
+      for (const double mass : {100.0, 102.0}) {
+        for (const double x : {0.09, 0.11}) {
+          for (const double z : {-0.52, -0.5}) {
+            low = std::min(low, needed(mass, x, z));
+            high = std::max(high, needed(mass, x, z));
+          }
+        }
+      }
+      BOOST_TEST(told.low <= low + 1e-9);
+      BOOST_TEST(told.high >= high - 1e-9);
+      BOOST_TEST(told.width() <
+                 (panDeg == 90.0 ? 0.3 : 2.0 * (high - low))); // square, x and z blur each other
+    }
+  }
+}
+
+/// A chain that may be too short to be any angle's leaves the pivot anywhere.
+BOOST_AUTO_TEST_CASE(aPivotOfNoAngleMayStandAtAny) {
+  Hang hang = exampleHang();
+  Doubts doubts;
+  doubts.stack.resize(2);
+  doubts.linkShorter = hang.chain->pitch;
+  HangShapes shapes(hang, doubts);
+  BOOST_TEST(!std::isfinite(pivotSpan(hang, doubts, false).width()));
+  BOOST_TEST(shapes.shutPivot().low == -180.0);
+  BOOST_TEST(shapes.shutPivot().high == 180.0);
 }
 
 /// A chain whose line passes through a joint's pin asks nothing for that joint; with an anchor in doubt it

@@ -127,6 +127,30 @@ BOOST_AUTO_TEST_CASE(the_upper_of_two_unlike_points_pulls_most_when_pushed_uphil
   BOOST_TEST(bridle.leg(0, {29000.0, 2900.0}).down == pull * 143.0 / 145.0, near(1e-12));
 }
 
+/// Points 10.5 m apart, the apex 4 m under a place 7.5 m from one and 3 m from the other: legs of 8.5 and 5
+/// m, more than square to each other. 5 kN down and 12 to the side are 13 kN. Square to the other leg they
+/// pull 8.5 · 5 ÷ (10.5 · 4) of that in each leg: more than all of it, which it carries with the other slack.
+BOOST_AUTO_TEST_CASE(a_leg_pulls_most_where_the_load_is_square_to_the_other) {
+  const PushedBridle bridle(std::vector<BridleLeg>{{{0.0, 0.0, 4.0}, 8.5}, {{10.5, 0.0, 4.0}, 5.0}});
+  for (const std::size_t which : {0U, 1U}) {
+    BOOST_TEST(bridle.leg(which, {5000.0, 12000.0}).most == 13000.0 * 85.0 / 84.0, near(1e-12));
+  }
+}
+
+/// On a slope the apex may hang beyond the lower point's square: the upper leg then pulls most in the upright
+/// plane of the points, pushed away from its own. Of a load of a newton as of a thousand.
+BOOST_AUTO_TEST_CASE(an_apex_beyond_the_square_of_the_lower_point) {
+  const double level = 1.0 / std::hypot(1.0, 0.5);
+  const double fall = 0.5 * level;
+  const std::vector<BridleLeg> legs =
+      legsTo({{}, {4.0 * level, 0.0, -4.0 * fall}}, {4.2 * level - fall, 0.0, -4.2 * fall - level});
+  const PushedBridle bridle(legs);
+  for (const double part : {1.0, 1e-3}) {
+    const hang::Bridle away = hang::settleBridle(legs, {part * 20.0, 0.0, part * -1000.0});
+    BOOST_TEST(bridle.leg(0, {part * 1000.0, part * 20.0}).most == away.legs[0].tension, near(1e-9));
+  }
+}
+
 /// Points at the corners of an even triangle, 3 m out, apex 4 m below its middle: legs of 5 m. Down 9 kN: ⅓ ·
 /// 9 · 5/4 = 3.75 kN each. 0.9 kN towards one point, by moments about the other two (1.5 m behind the middle)
 /// and balance: (2/3 · 0.9) sideways by it alone, · 5/3 = 1 kN more; away from it 1 kN less.

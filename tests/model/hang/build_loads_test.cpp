@@ -120,6 +120,7 @@ BOOST_AUTO_TEST_CASE(aJointThatOpensAsItLikesIsNotKnownOnTheWay) {
       BOOST_TEST(statics.joints[which].openDeg > 10.0);
       const auto worst = hang::BuildUp(hang.bar, hang.stack, hang.chain).worst(hang.set, statics);
       BOOST_TEST(worst.unknown.has_value() == (to == 90.0));
+      BOOST_TEST(worst.carried.unknown.has_value() == (to == 90.0));
     }
   }
 }

@@ -155,4 +155,28 @@ BOOST_AUTO_TEST_CASE(nothingIsWrong) {
   BOOST_TEST(std::abs(bestOf(ChangeKind::uneven, changes, readings).amount) < 1e-9);
 }
 
+/// A link more is told from where it moves a millionth of the weight on: of a pair panned so little that it
+/// moves half of that, or twice.
+BOOST_AUTO_TEST_CASE(aLinkThatMovesNextToNothingIsNotTold) {
+  Hang hang = testing::exampleHang();
+  const double weight = hang::solve(hang).mass * standardGravity;
+  const auto movedBy = [&hang](double panDeg) {
+    hang.set.panDeg = panDeg;
+    Hang longer = hang;
+    ++longer.chain->mark;
+    const std::array<double, 2> there = loadsOf(longer);
+    const std::array<double, 2> here = loadsOf(hang);
+    return std::pair(std::abs(there[0] - here[0]), there);
+  };
+  const double each = movedBy(1.0).first / std::sin(hang::toRadians(1.0));
+  BOOST_TEST_REQUIRE(each > 1.0);
+  for (const double part : {0.5, 2.0}) {
+    const double pan = hang::toDegrees(std::asin(part * 1e-6 * weight / each));
+    const auto [moved, readings] = movedBy(pan);
+    BOOST_TEST(moved == part * 1e-6 * weight, boost::test_tools::tolerance(0.1));
+    const auto changes = hang::singleChanges(hang, readings);
+    BOOST_TEST(std::ranges::count(changes, ChangeKind::links, &Change::kind) == (part > 1.0 ? 1 : 0));
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
