@@ -204,8 +204,8 @@ BOOST_AUTO_TEST_CASE(nothing_asked_is_nothing_wanted) {
   BOOST_TEST(weightFor(50.0, 10.0) == 5.0);
   BOOST_TEST(weightFor(51.0, 10.0) == 6.0);
   BOOST_TEST(weightFor(50.00001, 10.0) == 6.0);
-  BOOST_TEST(weightFor(50.0000005, 1e7) == 5000001.0);   // a twentieth of a cm² of 1000 m²
-  BOOST_TEST(weightFor(81.0, 20690000.0) == 16758900.0); // which multiplied out is more by rounding
+  BOOST_TEST(weightFor(50.0000005, 1e7) == 5000001.0); // a twentieth of a cm² of 1000 m²
+  BOOST_TEST(weightFor(67.0, 5e7) == 33500000.0);      // which multiplied out is more by rounding
   Covered one;
   one.positions = 1;
   one.weight = one.coveredWeight = 4.0;

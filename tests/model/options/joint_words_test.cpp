@@ -181,6 +181,37 @@ BOOST_AUTO_TEST_CASE(as_much_on_the_way_as_at_the_other_end_is_told_of_that_end)
   BOOST_TEST(says(seat.words(), "of the 17.00 kN on both sides, with the bar alone"), seat.words());
 }
 
+/// The same of what pushes and what holds at the rear, whichever end has more of it; where nothing does at
+/// either, any push on the way is more.
+BOOST_AUTO_TEST_CASE(as_much_at_the_rear_on_the_way_as_at_either_end_is_told_of_that_end) {
+  for (const bool asSet : {true, false}) {
+    for (const bool stop : {true, false}) {
+      Seat seat;
+      seat.joint().pinCount = 0;
+      const double here = asSet ? 1600.0 : 900.0;
+      const double other = asSet ? 900.0 : 1600.0;
+      seat.joint().contact = stop ? std::nullopt : std::optional(here);
+      seat.joint().stop = stop ? std::optional(here) : std::nullopt;
+      seat.joint().end = stop ? hang::JointEnd{{}, other, {}, {}} : hang::JointEnd{other, {}, {}, {}};
+      seat.settled.build.carried = hang::CarriedWorst::begun(1);
+      seat.settled.build.carried.unknown.reset();
+      hang::JointWorst& built = seat.settled.build.carried.joints[0];
+      built.contactAt = built.stopAt = {hang::BuildStage::stacked, 1};
+      (stop ? built.most.stop : built.most.contact) = 1600.0 * (1.0 + 1e-12);
+      BOOST_TEST(says(seat.words(), "1.60 kN (between 0.90 kN"), seat.words());
+    }
+  }
+  Seat none;
+  none.joint().pinCount = 0;
+  none.joint().contact.reset();
+  none.joint().end = hang::JointEnd{};
+  none.settled.build.carried = hang::CarriedWorst::begun(1);
+  none.settled.build.carried.unknown.reset();
+  none.settled.build.carried.joints[0].contactAt = {hang::BuildStage::stacked, 1};
+  none.settled.build.carried.joints[0].most.contact = 0.5;
+  BOOST_TEST(says(none.words(), "pushes 0.00 kN, with 1 cabinet under the bar;"), none.words());
+}
+
 /// The hole is told where there are several, at its own angle, not by how far a joint stands open; a pivot
 /// has none.
 BOOST_AUTO_TEST_CASE(the_hole_of_a_pin_is_told_where_there_is_a_choice) {

@@ -66,6 +66,33 @@ BOOST_AUTO_TEST_CASE(every_section_has_its_two_rows) {
   BOOST_TEST(table->rows[3].last);
 }
 
+/// Of a row of seats the one that is nearest to the hang's line, wherever it stands in the row.
+BOOST_AUTO_TEST_CASE(a_row_of_seats_is_told_by_the_seat_ahead) {
+  Room room;
+  const auto distance = [&room](const std::vector<double>& sides) {
+    auto limits = std::make_shared<RoomLimits>(*room.option.room);
+    limits->audience.blocks = {{0, sides.size(), sides.size(), true}};
+    limits->audience.positions.clear();
+    for (const double y : sides) {
+      AudiencePosition seat;
+      seat.x = 20.0;
+      seat.yFrom = seat.yTo = y;
+      seat.ear = 1.2;
+      seat.weight = 1.0;
+      limits->audience.positions.push_back(seat);
+    }
+    Case option = room.option;
+    option.room = limits;
+    return levelOf(option, room.settled, 8.0).value().rows.at(0).distanceM;
+  };
+  const double ahead = distance({0.0});
+  BOOST_TEST(distance({9.0}) > ahead + 1.0);
+  for (const auto& row :
+       {std::vector{0.0, 5.0, 9.0}, std::vector{-9.0, 0.0, 5.0}, std::vector{-9.0, -5.0, 0.0}}) {
+    BOOST_TEST(distance(row) == ahead);
+  }
+}
+
 BOOST_AUTO_TEST_CASE(bands_are_the_exact_ones) {
   BOOST_TEST(exactMidBand(4) == 1000.0);
   BOOST_TEST(exactMidBand(7) == 7943.2823, boost::test_tools::tolerance(1e-7));
