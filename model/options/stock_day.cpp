@@ -75,17 +75,13 @@ public:
   std::set<QDate> turningDays(QDate from, QDate to) const {
     std::set<QDate> days{from};
     const auto add = [&](QDate day) {
-      if (day.isValid() && day > from && day <= to) {
+      if (day > from && day <= to) { // one that is none comes before all others
         days.insert(day);
       }
     };
     for (const Line& line : lines_) {
-      if (line.until.isValid() && line.until != fleet::noEnd) {
-        add(line.until.addDays(1));
-      }
-      if (line.unit->hiredUntil.isValid()) {
-        add(line.unit->hiredUntil.addDays(1));
-      }
+      add(line.until.addDays(1));
+      add(line.unit->hiredUntil.addDays(1));
     }
     return days;
   }

@@ -66,9 +66,10 @@ QString wordsFor(const Change& change, const Option& option) {
                                 : QStringLiteral("%1 on the bar not counted (cable, hardware, water)")
                                       .arg(figure(amount, 1, "kg"));
   case ChangeKind::heavier:
-    return QStringLiteral("every cabinet weighs %1 times the maker's figure").arg(amount, 0, 'f', 3);
+    return QStringLiteral("every cabinet weighs %1 times the maker's figure")
+        .arg(QString::number(amount, 'f', 3));
   case ChangeKind::panned:
-    return QStringLiteral("panned to %1° instead of as set").arg(amount, 0, 'f', 2);
+    return QStringLiteral("panned to %1° instead of as set").arg(QString::number(amount, 'f', 2));
   case ChangeKind::exchanged:
     break;
   }

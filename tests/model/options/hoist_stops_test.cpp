@@ -321,4 +321,19 @@ BOOST_AUTO_TEST_CASE(one_pick_or_no_hang_has_no_such_thing) {
   BOOST_TEST(none.both().empty());
 }
 
+/// As files write them and read them back; one that does not say which way is up, as none was written before.
+BOOST_AUTO_TEST_CASE(stops_are_read_back_as_written) {
+  OneStops down;
+  down.stopped = QStringLiteral("left");
+  down.runs = QStringLiteral("right");
+  down.up = false;
+  down.holdAtM = 0.25;
+  QJsonArray written = toJson({down});
+  BOOST_TEST(!stopsFromJson(written).front().up);
+  BOOST_TEST(stopsFromJson(written).front().holdAtM == 0.25);
+  QJsonObject older = written[0].toObject();
+  older.remove(QLatin1String("up"));
+  BOOST_TEST(stopsFromJson({older}).front().up);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

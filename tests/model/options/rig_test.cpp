@@ -239,4 +239,15 @@ BOOST_AUTO_TEST_CASE(what_no_chain_closes_stands_on_its_stop) {
   BOOST_TEST(alone->statics.joints[0].openDeg == 5.0, boost::test_tools::tolerance(1e-12));
 }
 
+/// What is drawn and asked about again of a joint whose stop nobody stated is that joint shut.
+BOOST_AUTO_TEST_CASE(a_joint_of_no_known_stop_stays_shut_as_input) {
+  Rig rig;
+  rig.hang = testing::oneCabinet({0.4, -0.3}, hang::Seated{-2.0, {-0.8, 0.0}, 90.0});
+  BOOST_TEST(std::get<hang::Seated>(options::asInput(rig).stack[0].joint).openToDeg == 90.0);
+  rig.openingUnknown = {{0, QStringLiteral("how far it opens")}};
+  const auto joint = std::get<hang::Seated>(options::asInput(rig).stack[0].joint);
+  BOOST_TEST(joint.openToDeg == 0.0);
+  BOOST_TEST(joint.angleDeg == -2.0);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -62,4 +62,10 @@ BOOST_AUTO_TEST_CASE(no_other_place_of_a_row_is_nearer_to_the_line) {
   }
 }
 
+/// Of a row that runs along with the line every place is as near: its middle is told.
+BOOST_AUTO_TEST_CASE(of_a_row_along_the_line_the_middle_counts) {
+  const SweptSection section{{6.0, 2.0}, {0.0, 1.0}, 4.0, 0.0};
+  BOOST_TEST(section.partNearest(1.0, {0.0, 0.0}, {1.0, 0.0}) == 0.0);
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -241,4 +241,23 @@ BOOST_AUTO_TEST_CASE(a_hire_that_ends_during_a_show_is_short_from_the_day_after)
       options::shortagesOf(stockOf({hired, unit("b")}), {wants("one", march(1), march(3), 2)}).empty());
 }
 
+/// One stands all along, beside one of which the hire ends before a show and one of which it ends after: what
+/// other shows lack on the days after that is none of its own.
+BOOST_AUTO_TEST_CASE(what_ends_outside_a_shows_days_is_no_shortage_of_it) {
+  Stock stock = stockOf({unit("stays"), unit("early"), unit("late")});
+  stock.rules.clear();
+  for (std::size_t i = 1; i < 3; ++i) {
+    stock.units[i].owner = QStringLiteral("Tern Hire");
+    stock.units[i].hiredUntil = i == 1 ? march(2) : march(14);
+  }
+  const std::vector<Shortage> lacks = options::shortagesOf(stock, {wants("before", march(1), march(5), 3),
+                                                                   wants("between", march(10), march(12), 2),
+                                                                   wants("after", march(14), march(20), 2)});
+  BOOST_TEST_REQUIRE(lacks.size() == 2U);
+  BOOST_TEST((lacks[0].show == QStringLiteral("before")));
+  BOOST_TEST((lacks[0].day == march(3)));
+  BOOST_TEST((lacks[1].show == QStringLiteral("after")));
+  BOOST_TEST((lacks[1].day == march(15)));
+}
+
 BOOST_AUTO_TEST_SUITE_END()

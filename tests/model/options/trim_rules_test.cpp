@@ -377,6 +377,27 @@ BOOST_AUTO_TEST_CASE(a_single_pick_without_pivot_has_nothing_to_set) {
   BOOST_TEST(finding.text.startsWith("Does not apply"));
 }
 
+/// A pivot right under the bar moves as one further down does.
+BOOST_AUTO_TEST_CASE(whichever_joint_is_a_pivot) {
+  for (const std::size_t which : {0U, 1U}) {
+    Room room;
+    room.settled.statics.side.reset();
+    room.option.key.picks = catalogue::Picks::single;
+    catalogue::Join pivot;
+    pivot.kind = catalogue::JointKind::pivot;
+    pivot.travel = std::array{degrees(-20), degrees(0)};
+    catalogue::Join pinned;
+    pinned.kind = catalogue::JointKind::pinned;
+    room.option.joins = {&pinned, &pinned};
+    room.option.joins[which] = &pivot;
+    room.settled.statics.joints[which].angleDeg = -5.0;
+    BOOST_TEST(room.use(travelRule).verdict == Verdict::holds);
+    room.settled.statics.joints[which].angleDeg = 1.0;
+    BOOST_TEST(room.use(travelRule).verdict == Verdict::fails);
+    BOOST_TEST(room.finding(travelRule).text.startsWith("The pivoting joint stands at 1.0°"));
+  }
+}
+
 BOOST_AUTO_TEST_CASE(two_hoists_one_behind_the_other_differ_by_no_more_than_the_bar_allows) {
   Room room;
   room.settled.statics.side.reset();

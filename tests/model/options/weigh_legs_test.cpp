@@ -138,12 +138,14 @@ BOOST_AUTO_TEST_CASE(what_explains_the_legs) {
     for (venue::Point& point : s.venue.points) {
       if (point.name.startsWith(QLatin1String("L1"))) {
         point.y = metres(inMetres(point.y) + 1.2);
+        point.x = metres(inMetres(point.x) + 0.5);
       }
     }
   });
   const auto paths = pickPaths(leaning.snapshot, leaning.option);
   const PickPath& lean = paths.at(0);
-  BOOST_TEST(std::hypot(lean.sideways[0], lean.sideways[1]) > 0.01);
+  BOOST_TEST(std::abs(lean.sideways[0]) > 0.005);
+  BOOST_TEST(std::abs(lean.sideways[1]) > 0.005);
   BOOST_TEST(lean.hook == std::hypot(leaning.option.pickLoads[0].loadKn, lean.sideways[0], lean.sideways[1]),
              near(1e-9));
   const Cells cells(leaning.snapshot, leaning.option, CellAt::point);
@@ -154,6 +156,13 @@ BOOST_AUTO_TEST_CASE(what_explains_the_legs) {
     }
     BOOST_TEST(cells.ownWeight(i) == own, near(1e-6));
   }
+  // A piece more and a piece fewer of each.
+  int pieces = 0;
+  for (const LegPieces& change : cells.legChanges()) {
+    BOOST_TEST(std::abs(change.more) == 1);
+    pieces += change.more;
+  }
+  BOOST_TEST(pieces == 0);
   for (const Flown* each : {&flown(), &leaning}) {
     Snapshot really = each->snapshot;
     for (catalogue::BarType& bar : really.catalogue.bars) {
@@ -337,6 +346,15 @@ BOOST_AUTO_TEST_CASE(readings_that_do_not_fit_the_cells) {
   refused(CellAt::point, {{QStringLiteral("left"), 3.0, {}}, {QStringLiteral("right"), 3.0, {}}},
           "the hang has no cell \"left\"");
   refused(CellAt::hook, whole, "a leg is read at its point");
+  // Not where legs are read, nor to who named none.
+  const auto ends = [](CellAt at, const std::vector<CellReading>& readings, const char* words) {
+    BOOST_CHECK_EXCEPTION(flown().weighed(at, readings), Error,
+                          [words](const Error& error) { return std::string(error.what()).ends_with(words); });
+  };
+  ends(CellAt::hook, {{QStringLiteral("middle"), 3.0, {}}}, "it has left, right");
+  one = whole;
+  one[0].point = QStringLiteral("L9");
+  ends(CellAt::point, one, "; right, leg to L2 front");
   one = whole;
   one.erase(one.begin());
   refused(CellAt::point, one,

@@ -79,6 +79,10 @@ BOOST_AUTO_TEST_CASE(by_hand) {
   BOOST_TEST(leastWith(0.0) == 625.0, near(1e-12));
   BOOST_TEST(leastWith(-3000.0) == 625.0, near(1e-12));
   BOOST_TEST(leastWith(1.0) == 1001.0 / 1.6 - 0.2 / 1.2, near(1e-12));
+  // Less than a newton is on the legs, and they share it as they share more.
+  hand.limits->hoistBody = 0.0;
+  BOOST_TEST(leastWith(0.8) == 0.8 / 1.6 - 0.16 / 1.2, near(1e-12));
+  hand.limits->hoistBody = 1000.0;
   // Legs of 100 and 60 N: 40 N more on each point, half of that in the pull at the top, and 80 N at the apex.
   hand.bridle->legs[0].weight = 100.0;
   hand.bridle->legs[1].weight = 60.0;
@@ -193,12 +197,12 @@ BOOST_AUTO_TEST_CASE(what_is_left_of_a_leg_is_known_or_it_is_not) {
   ByHand hand;
   hand.settled.doubt = std::make_shared<SettledDoubt>();
   hand.bridle->legs.resize(3, hand.bridle->legs.front());
-  const auto threeLegs = [](double longer) {
+  const auto threeLegs = [](double longer, bool first = false) {
     std::vector<hang::BridleLeg> legs;
     for (const double deg : {0.0, 120.0, 240.0}) {
       legs.push_back({{3.0 * std::cos(deg * M_PI / 180.0), 3.0 * std::sin(deg * M_PI / 180.0), 4.0}, 5.0});
     }
-    legs.back().length += longer;
+    (first ? legs.front() : legs.back()).length += longer;
     return hang::PushedBridle(legs);
   };
   const auto least = [&](double longer, double longerAtEnd) {
@@ -209,6 +213,12 @@ BOOST_AUTO_TEST_CASE(what_is_left_of_a_leg_is_known_or_it_is_not) {
   BOOST_TEST(least(0.0, 0.0) == 0.5, near(1e-6));
   BOOST_TEST(std::isnan(least(0.0, 1.5)));
   BOOST_TEST(std::isnan(least(1.5, 0.0)));
+  // Slack itself in one shape, and not known in the other: slack.
+  for (const bool before : {true, false}) {
+    hand.bridle->asMade = {threeLegs(1.5, before)};
+    hand.bridle->atEnds = {threeLegs(1.5, !before)};
+    BOOST_TEST(legsInGust(hand.option, hand.settled, 0, {8000.0, 8000.0, 0.1})[0].least == 0.0);
+  }
 }
 
 BOOST_AUTO_TEST_SUITE_END()
