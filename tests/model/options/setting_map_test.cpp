@@ -50,6 +50,15 @@ const Mapped& mapped() {
   return made;
 }
 
+/// The same show with few tilts, which is mapped sooner.
+options::Snapshot coarse() {
+  options::Snapshot snapshot = mapped().snapshot;
+  for (catalogue::BarType& bar : snapshot.catalogue.bars) {
+    bar.tiltStep = degrees(2);
+  }
+  return snapshot;
+}
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(setting_map)
@@ -138,8 +147,10 @@ BOOST_AUTO_TEST_CASE(a_mark_stands_at_the_tilts_at_which_some_trim_does) {
 /// The bar may be picked in two ways of one kind, one of which holds nothing: what stands by the other
 /// stands, whichever of the two comes first.
 BOOST_AUTO_TEST_CASE(of_two_ways_to_pick_the_better_counts) {
+  const options::Snapshot few = coarse();
+  const SettingMap one = options::settingMap(few, mapped().option);
   for (const bool weakFirst : {false, true}) {
-    options::Snapshot snapshot = mapped().snapshot;
+    options::Snapshot snapshot = few;
     catalogue::BarType& bar =
         *std::ranges::find(snapshot.catalogue.bars, mapped().option.key.bar, &catalogue::BarType::name);
     catalogue::PickArrangement weak = bar.arrangements.front();
@@ -147,11 +158,11 @@ BOOST_AUTO_TEST_CASE(of_two_ways_to_pick_the_better_counts) {
     weak.limit = newtons(1.0);
     bar.arrangements.insert(weakFirst ? bar.arrangements.begin() : bar.arrangements.end(), weak);
     const SettingMap map = options::settingMap(snapshot, mapped().option);
-    BOOST_TEST_REQUIRE(map.columns.size() == mapped().map.columns.size());
+    BOOST_TEST_REQUIRE(map.columns.size() == one.columns.size());
     int standing = 0;
     for (std::size_t i = 0; i < map.columns.size(); ++i) {
       const auto& stretches = map.columns[i].stretches;
-      const auto& alone = mapped().map.columns[i].stretches;
+      const auto& alone = one.columns[i].stretches;
       BOOST_TEST_REQUIRE(stretches.size() == alone.size());
       for (std::size_t k = 0; k < stretches.size(); ++k) {
         BOOST_TEST(stretches[k].parts.front().lowM == alone[k].parts.front().lowM);
@@ -161,6 +172,26 @@ BOOST_AUTO_TEST_CASE(of_two_ways_to_pick_the_better_counts) {
       }
     }
     BOOST_TEST(standing > 0);
+  }
+}
+
+/// A limit of the trim that stands on a whole centimetre is that stretch's end, and is named.
+BOOST_AUTO_TEST_CASE(an_end_on_a_whole_centimetre_names_its_rule) {
+  options::Snapshot snapshot = coarse();
+  const SettingMap free = options::settingMap(snapshot, mapped().option);
+  const auto wide = std::ranges::find_if(free.columns, [](const SettingColumn& column) {
+    return !column.stretches.empty() && column.stretches[0].highM - column.stretches[0].lowM > 0.3;
+  });
+  BOOST_TEST_REQUIRE((wide != free.columns.end()));
+  for (const int within : {5, 8}) {
+    const long most = std::lround(wide->stretches[0].highM * 100) - within;
+    snapshot.venue.mostTrim = metres(static_cast<double>(most) / 100);
+    const SettingMap map = options::settingMap(snapshot, mapped().option);
+    const auto there = std::ranges::find(map.columns, wide->tiltDeg, &SettingColumn::tiltDeg);
+    BOOST_TEST_REQUIRE((there != map.columns.end()));
+    BOOST_TEST_REQUIRE(there->stretches.size() == 1U);
+    BOOST_TEST(std::lround(there->stretches[0].highM * 100) == most);
+    BOOST_TEST(there->stretches[0].highRule.toStdString() == "lowest-edge");
   }
 }
 
