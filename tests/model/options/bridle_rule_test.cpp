@@ -336,6 +336,42 @@ BOOST_AUTO_TEST_CASE(answers_go_through_json_and_back) {
   BOOST_TEST(again.bridles[0].legs[0].pieces.size() == chosen().option.bridles[0].legs[0].pieces.size());
 }
 
+/// Without the length of a steel or of the shackle, or how near a leg must come, none is made up: it is drawn
+/// as wanted.
+BOOST_AUTO_TEST_CASE(a_leg_is_made_up_from_known_lengths) {
+  const auto pick = [](const std::function<void(Snapshot&)>& change) {
+    Snapshot snapshot = bridledShow();
+    change(snapshot);
+    const options::House house(snapshot.tour.house, snapshot.venue.house, snapshot.show.house);
+    return options::bridledPick(snapshot, house, snapshot.venue.bridles[0]);
+  };
+  const auto whole = pick([](Snapshot&) {});
+  BOOST_TEST(whole->missing.isEmpty());
+  BOOST_TEST(!whole->legs.at(0).pieces.empty());
+  BOOST_TEST(whole->legs.at(0).length != whole->legs.at(0).wanted);
+  const std::vector<std::pair<const char*, std::function<void(Snapshot&)>>> changes{
+      {"the length of steel 1", [](Snapshot& s) { s.catalogue.hardware[4].length.reset(); }},
+      {"the steels that its legs are made up from", [](Snapshot& s) { s.venue.bridles[0].steels.clear(); }},
+      {"the length of shackle", [](Snapshot& s) { s.catalogue.hardware[0].length.reset(); }},
+      {"the shackle of its legs", [](Snapshot& s) { s.venue.bridles[0].shackle.clear(); }},
+      {"how near a leg must come to its length",
+       [](Snapshot& s) {
+         s.tour.house.push_back(
+             {QStringLiteral("bridle-tolerance"), -1.0, {}, {}, QStringLiteral("Edda"), QDate(2026, 1, 1)});
+       }},
+  };
+  for (const auto& [words, change] : changes) {
+    const auto made = pick(change);
+    BOOST_TEST(made->missing.contains(QString::fromUtf8(words)), words);
+    BOOST_TEST(made->fault.isEmpty(), made->fault.toStdString());
+    BOOST_REQUIRE(made->legs.size() == 2U);
+    for (const options::BridleLeg& leg : made->legs) {
+      BOOST_TEST(leg.pieces.empty(), words);
+      BOOST_TEST(leg.length == leg.wanted, words);
+    }
+  }
+}
+
 /// Where the house counts hardware by its units a leg is made up from those that are there and ready.
 BOOST_AUTO_TEST_CASE(a_leg_is_made_up_from_the_units_there_are) {
   const auto can = [](fleet::UnitKind kind, const char* type, fleet::UnitState state) {
