@@ -373,7 +373,7 @@ BuildWorst buildWithin(const Hang& hang, const Doubts& doubts, const Statics& no
 
   const HangingSpan& hanging = shape.hanging;
   const Span pan = hull(stated.restPanDeg, hang.set.panDeg);
-  const double tilt = hang.set.tiltDeg.value_or(0.0);
+  const double tilt = hang.set.tiltDeg.value_or(nominal.tiltDeg);
   const auto* pair = std::get_if<SidePair>(&hang.bar.picks);
   const bool moves = pair == nullptr || pan.magnitude() > 0.0; // else neither angle moves load across
   Span actuator;
