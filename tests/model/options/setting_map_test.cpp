@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "few_settings.h"
 #include "options/search.h"
 #include "options/setting_map.h"
 #include "show_fixture.h"
@@ -193,6 +194,65 @@ BOOST_AUTO_TEST_CASE(an_end_on_a_whole_centimetre_names_its_rule) {
     BOOST_TEST(std::lround(there->stretches[0].highM * 100) == most);
     BOOST_TEST(there->stretches[0].highRule.toStdString() == "lowest-edge");
   }
+}
+
+/// Two ways to pick one tilt leave unlike room above: what either of them reaches is looked at.
+BOOST_AUTO_TEST_CASE(of_two_ways_to_pick_the_reach_of_both_is_mapped) {
+  options::Snapshot snapshot = coarse();
+  snapshot.show.hangs.resize(1);
+  snapshot.show.hangs[0].pan = degrees(0);
+  snapshot.venue.lowSteel = metres(11);
+  snapshot.venue.sections.clear();
+  catalogue::PickArrangement low;
+  low.picks = catalogue::Picks::foreAftPair;
+  low.front = catalogue::Position{metres(0.5), metres(0.0)};
+  low.rear = catalogue::Position{metres(-0.5), metres(0.0)};
+  low.limit = kilonewtons(30);
+  low.mostCabinets = 8;
+  catalogue::PickArrangement high = low;
+  high.front->z = high.rear->z = metres(0.4);
+  catalogue::BarType& bar = snapshot.catalogue.bars[0];
+  bar.arrangements = {low};
+  const auto options = options::decide(snapshot, QStringLiteral("left")).hangs.front().options;
+  BOOST_TEST_REQUIRE(options.front().setting.has_value());
+  const auto ofTilt = [&](const std::vector<catalogue::PickArrangement>& arrangements) {
+    bar.arrangements = arrangements;
+    const SettingMap map = options::settingMap(snapshot, options.front());
+    const auto there =
+        std::ranges::find(map.columns, options.front().setting->tiltDeg, &SettingColumn::tiltDeg);
+    BOOST_TEST_REQUIRE((there != map.columns.end()));
+    BOOST_TEST_REQUIRE(!there->stretches.empty());
+    return there->stretches.back().highM;
+  };
+  const double lower = ofTilt({high});
+  const double higher = ofTilt({low});
+  BOOST_TEST(higher > lower + 0.3);
+  BOOST_TEST(ofTilt({low, high}) == higher);
+  BOOST_TEST(ofTilt({high, low}) == higher);
+}
+
+/// Where nothing ends the trim it is looked at from the datum on, so far.
+BOOST_AUTO_TEST_CASE(an_open_end_is_looked_at_so_far) {
+  options::Snapshot snapshot = coarse();
+  for (catalogue::HoistType& hoist : snapshot.catalogue.hoists) {
+    hoist.closedLength.reset();
+    hoist.chainLength.reset();
+  }
+  snapshot.venue.lowSteel.reset();
+  snapshot.venue.sections.clear();
+  const auto ends = [&] {
+    const SettingMap map = options::settingMap(snapshot, mapped().option);
+    const auto there = std::ranges::find_if(
+        map.columns, [](const SettingColumn& column) { return !column.stretches.empty(); });
+    BOOST_TEST_REQUIRE((there != map.columns.end()));
+    BOOST_TEST((there->stretches.front().parts.front().verdict == Verdict::unproven));
+    return std::pair(std::lround(there->stretches.front().lowM * 100),
+                     std::lround(there->stretches.back().highM * 100));
+  };
+  BOOST_TEST((ends() == std::pair(600L, 3601L))); // from the hang's least trim on
+  snapshot.show.hangs[0].leastTrim.reset();
+  testing::houseSays(snapshot, "least-trim", std::nan(""));
+  BOOST_TEST((ends() == std::pair(-1L, 3001L))); // from the datum, and a step more either way
 }
 
 BOOST_AUTO_TEST_CASE(without_a_setting_it_says_why_and_it_stops_when_it_is_told_to) {
