@@ -480,4 +480,18 @@ BOOST_AUTO_TEST_CASE(a_bridle_of_which_nothing_is_known) {
                   .beyond);
 }
 
+/// A cell is named by its pick, and by its leg where it hangs in one; what hangs at a hook has no leg of its
+/// own.
+BOOST_AUTO_TEST_CASE(what_a_cell_is_called) {
+  WeighedPick cell;
+  cell.name = QStringLiteral("left");
+  BOOST_TEST(wordsFor(cell).toStdString() == "left");
+  cell.point = QStringLiteral("L1");
+  BOOST_TEST(wordsFor(cell).toStdString() == "left, leg to L1");
+  BOOST_TEST(wordsFor(Cell{}).toStdString() == "");
+  const Cells hooks(flown().snapshot, flown().option, CellAt::hook);
+  BOOST_TEST(!hooks.inLegs());
+  BOOST_TEST(hooks.ownWeight(0) == 0.0);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
