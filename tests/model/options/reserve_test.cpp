@@ -284,4 +284,18 @@ BOOST_AUTO_TEST_CASE(what_breaks_at_once_is_told) {
   }
 }
 
+/// What is no setting at all ends a way, too, and is told in its own words.
+BOOST_AUTO_TEST_CASE(a_link_that_the_chain_does_not_have_ends_it) {
+  Snapshot snapshot = fewSettings();
+  const Option best = bestOf(snapshot);
+  snapshot.catalogue.chains.front().links = *best.setting->mark;
+  const auto reserves = options::reservesOf(snapshot, options::judge(snapshot, best.key, *best.setting));
+  const auto longer = std::ranges::find(reserves, QStringLiteral("mark-up"), &options::Reserve::kind);
+  BOOST_TEST_REQUIRE((longer != reserves.end()));
+  BOOST_TEST(longer->steps == 1);
+  BOOST_TEST(longer->then == Verdict::fails);
+  BOOST_TEST(longer->text.contains(QStringLiteral("the chain has %1 links").arg(*best.setting->mark)),
+             longer->text.toStdString());
+}
+
 BOOST_AUTO_TEST_SUITE_END()
