@@ -33,7 +33,7 @@ struct Place {
   }
   Place at(const char* which) const { return {group, index, key, which}; }
 
-  static constexpr std::size_t none = static_cast<std::size_t>(-1);
+  static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 };
 
 [[noreturn]] void refuse(const Place& place, const std::string& text) {

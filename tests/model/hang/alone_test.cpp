@@ -312,7 +312,7 @@ BOOST_AUTO_TEST_CASE(aChainThatIsTautJustAtTheStopComesToRest) {
 }
 
 /// A pivot that nothing but rounding turns away from its chain, its centre at its pin: any touch moves it. A
-/// tenth of a millimetre below the pin it hangs.
+/// tenth of a millimetre below the pin it hangs, and a nanometre too.
 BOOST_AUTO_TEST_CASE(aCentreAtThePivotsPinIsAKnifesEdge) {
   for (const double above : {0.0, -1e-17}) {
     Hang hang = oneCabinet({0.0, above}, Pivot{{-30.0, 30.0}});
@@ -320,9 +320,22 @@ BOOST_AUTO_TEST_CASE(aCentreAtThePivotsPinIsAKnifesEdge) {
     hang.stack[0].chainEye = Vec2{-0.8, 0.0};
     hang.chain = Chain{0.1, 0.001, 5, 1};
     BOOST_TEST(settlesNowhere(hang), "centre " << above << " m above the pin");
-    hang.stack[0].cg.z = -1e-4;
-    BOOST_TEST(std::abs(settle(hang).joints[0].angleDeg) < 1e-9);
+    for (const double below : {1e-4, 1e-9}) {
+      hang.stack[0].cg.z = -below;
+      BOOST_TEST(std::abs(settle(hang).joints[0].angleDeg) < 1e-13 / below);
+    }
   }
+}
+
+/// Two centres a hundredth of a micrometre behind one pin and ½ m below it: the upper joint opens by two
+/// hundred-millionths of a radian, however little a force that is, and the lower one goes with it.
+BOOST_AUTO_TEST_CASE(aJointOpensHoweverLittleOpensIt) {
+  Hang hang = oneCabinet({-1e-8, -0.5}, Seated{0.0, {-0.8, 0.0}, 5.0});
+  hang.stack[0].nextPin = Vec2{0.0, 0.0};
+  hang.stack.push_back(hang.stack[0]);
+  const Settled settled = settle(hang);
+  BOOST_TEST(settled.joints[0].openDeg == toDegrees(2e-8), near(1e-6));
+  BOOST_TEST(std::abs(settled.joints[1].openDeg) < 1e-12);
 }
 
 /// 100 kg, its centre with what hangs below on a 3-4-5 triangle from its pin, and 1 g below it, its centre
