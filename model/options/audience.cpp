@@ -168,7 +168,7 @@ void addSection(Audience& audience, const venue::Section& section, bool weighed)
     return;
   }
   audience.sections.append(section.name);
-  audience.blocks.push_back({audience.positions.size(), 0, 1, swept.has_value()});
+  audience.blocks.push_back({audience.positions.size(), {}, 1, swept.has_value()});
   const double ear = inMetres(*section.earHeight);
   if (swept) {
     addSwept(audience, section, *swept, ear);

@@ -16,14 +16,18 @@ namespace {
 
 enum Why { pull, angle, slack, fault, figures, none };
 
-/// `which` = pick × 100 + leg.
-constexpr int perPick = 100;
+/// `which` = leg × picks + pick.
+std::size_t pickOf(const Case& option, const Use& use) {
+  return static_cast<std::size_t>(use.which) % option.bridles.size();
+}
+std::size_t legOf(const Case& option, const Use& use) {
+  return static_cast<std::size_t>(use.which) / option.bridles.size();
+}
 
 Use ofPick(const Case& option, const Settled& settled, double trimM, std::size_t pick) {
   const BridledPick& bridle = *option.bridles[pick];
-  const int base = static_cast<int>(pick) * perPick;
   Use worst;
-  worst.which = base;
+  worst.which = static_cast<int>(pick);
   worst.why = figures;
   if (!bridle.fault.isEmpty()) {
     worst.verdict = Verdict::fails;
@@ -39,7 +43,7 @@ Use ofPick(const Case& option, const Settled& settled, double trimM, std::size_t
   bool any = worst.verdict != Verdict::holds;
   const double factors = factorsFor(*option.weight, false);
   for (std::size_t i = 0; i < forces.size(); ++i) {
-    const int which = base + static_cast<int>(i);
+    const auto which = static_cast<int>(i * option.bridles.size() + pick);
     Use load = loadUse(worstTension(option, settled, trimM, pick, i) * factors,
                        weakestOf(option, bridle.legs[i]).limit, which);
     load.why = pull;
@@ -102,8 +106,8 @@ QString stretchWords(const Case& option, const Settled& settled, double trimM, s
 }
 
 QString legWords(const Case& option, const Settled& settled, double trimM, const Use& use) {
-  const auto pick = static_cast<std::size_t>(use.which / perPick);
-  const auto number = static_cast<std::size_t>(use.which % perPick);
+  const std::size_t pick = pickOf(option, use);
+  const std::size_t number = legOf(option, use);
   const BridledPick& bridle = *option.bridles[pick];
   const BridleLeg& leg = bridle.legs[number];
   const hang::LegForce force = legForces(option, settled, trimM, pick, true).at(number);
@@ -120,8 +124,8 @@ QString legWords(const Case& option, const Settled& settled, double trimM, const
 }
 
 QString slackWords(const Case& option, const Settled& settled, double trimM, const Use& use) {
-  const auto pick = static_cast<std::size_t>(use.which / perPick);
-  const auto number = static_cast<std::size_t>(use.which % perPick);
+  const std::size_t pick = pickOf(option, use);
+  const std::size_t number = legOf(option, use);
   return legForces(option, settled, trimM, pick, true).at(number).slack
              ? QStringLiteral(": it hangs slack, so the apex does not stand where it should.")
              : QStringLiteral(": with its bridle's legs as long or short as their pieces may be it hangs "
@@ -132,7 +136,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
   if (!use.applies) {
     return doesNotApply("bridle", QStringLiteral("every pick hangs straight down from its point."));
   }
-  const auto pick = static_cast<std::size_t>(use.which / perPick);
+  const std::size_t pick = pickOf(option, use);
   const BridledPick& bridle = *option.bridles[pick];
   const WeightLimits& limits = *option.weight;
   if (use.why == fault) {
@@ -163,7 +167,7 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     return finding;
   }
   Finding finding = loadFinding("bridle", use);
-  const BridleLeg& of = bridle.legs[static_cast<std::size_t>(use.which % perPick)];
+  const BridleLeg& of = bridle.legs[legOf(option, use)];
   const Weakest weakest = weakestOf(option, of);
   QString text =
       leg + QStringLiteral("; with %1: %2").arg(factorWords(limits, false), inKn(use.value * 1000.0));

@@ -30,7 +30,7 @@ double trimByWhich(std::vector<Event>& events, double wanted, Before before) {
   while (to - from > 1) {
     const auto middle = from + (to - from) / 2;
     std::nth_element(from, middle, to, before);
-    double sum = 0.0; // of what comes before the middle one
+    double sum{}; // of what comes before the middle one
     for (auto each = from; each != middle; ++each) {
       sum += each->weight;
     }
@@ -87,7 +87,7 @@ public:
 private:
   /// Takes out what lies outside and answers what came before.
   static double keepWithin(std::vector<Event>& events, double first, double last) {
-    double before = 0.0;
+    double before{};
     for (const Event& each : events) {
       before += each.trim < first ? each.weight : 0.0;
     }

@@ -57,8 +57,8 @@ std::optional<Steps> EasingSearch::fewest(const Trial& base, const Lever& lever,
   if (most == 0 || (!gallop && !doesWith(base, lever, lever.most))) {
     return std::nullopt;
   }
-  int fails = 0;
-  int enough = 0;
+  int fails{};
+  int enough{};
   for (int steps = 1; enough == 0; steps = std::min(2 * steps, most)) {
     if (doesWith(base, lever, atMost(lever, steps))) {
       enough = steps;
@@ -175,7 +175,7 @@ std::optional<Easing> EasingSearch::swapWith(const Trial& base, const Lever& swa
 std::optional<Easing> EasingSearch::twoFigures(const Trial& base, const Lever& one, const Lever& other) {
   const Lever both{one.kind,
                    {},
-                   1.0,
+                   {},
                    {},
                    [&](Trial& trial, const Steps& steps) {
                      const auto cut = steps.begin() + static_cast<std::ptrdiff_t>(one.most.size());

@@ -13,13 +13,13 @@ namespace hangbook::options {
 struct UnitNeed {
   fleet::UnitKind kind = fleet::UnitKind::cabinet;
   QString type;
-  int needed{};      ///< by all hangs of the show
-  int spares{};      ///< that the house asks for besides
-  int owned{};       ///< units of this type that there are
-  int free{};        ///< fit for use and not due back at their owner before the last day away
-  int elsewhere{};   ///< most that other shows' chosen options take at one time
-  bool ruled = true; ///< at least one rule for examination is for this type
-  bool mustBeRuled = true;
+  int needed{};    ///< by all hangs of the show
+  int spares{};    ///< that the house asks for besides
+  int owned{};     ///< units of this type that there are
+  int free{};      ///< fit for use and not due back at their owner before the last day away
+  int elsewhere{}; ///< most that other shows' chosen options take at one time
+  bool ruled{};    ///< at least one rule for examination is for this type
+  bool mustBeRuled{};
   int examined{};       ///< of the free ones: every examination stands through the last day away
   int examinedLonger{}; ///< and for the house's margin beyond
   QDate firstDue;       ///< the first day after which one of the free ones is not examined; null: never was

@@ -16,22 +16,24 @@ namespace {
 
 enum Why { judged, noRigging, noSecondary, dropsFar };
 
-/// `which` = pick × 1000 + piece, + 500 for the secondary suspension.
-constexpr int perPick = 1000;
-constexpr int secondaryFrom = 500;
+/// `which` = pick × pieces of a pick + piece: first those between point and hoist, then the secondary
+/// suspension.
+std::size_t piecesOf(const WeightLimits& limits) {
+  return limits.hardware.size() + limits.secondarySteel.size();
+}
 
 void addPick(const Case& option, const Settled& settled, double trimM, std::size_t pick, WorstUse& worst) {
   const WeightLimits& limits = *option.weight;
   const double factors = factorsFor(limits, false);
-  const int base = static_cast<int>(pick) * perPick;
+  const std::size_t base = pick * piecesOf(limits);
   const double load = highestAtRest(option, settled, trimM, pick) * factors;
   for (std::size_t i = 0; i < limits.hardware.size(); ++i) {
-    worst.add(loadUse(load, usableLimit(limits, limits.hardware[i]), base + static_cast<int>(i)));
+    worst.add(loadUse(load, usableLimit(limits, limits.hardware[i]), static_cast<int>(base + i)));
   }
   const double caught = std::max(settled.build.most[pick], pickLoad(settled, pick));
   const Catching catching = catchingAt(option, settled, pick);
   for (std::size_t i = 0; i < limits.secondarySteel.size(); ++i) {
-    const int which = base + secondaryFrom + static_cast<int>(i);
+    const auto which = static_cast<int>(base + limits.hardware.size() + i);
     const Piece& piece = limits.secondarySteel[i];
     worst.add(loadUse(caught * factors, usableLimit(limits, piece), which));
     worst.add(loadUse(catching.load, piece.limit, which));
@@ -77,11 +79,12 @@ Finding explain(const Case& option, const Settled* settled, double trimM, const 
     finding.text = QStringLiteral("No shackle or sling between point and hoist is named for this hang.");
     return finding;
   }
-  const auto pick = static_cast<std::size_t>(use.which / perPick);
-  const int piece = use.which % perPick;
-  const bool secondary = piece >= secondaryFrom;
-  const Piece& named = secondary ? limits.secondarySteel[static_cast<std::size_t>(piece - secondaryFrom)]
-                                 : limits.hardware[static_cast<std::size_t>(piece)];
+  const auto which = static_cast<std::size_t>(use.which);
+  const std::size_t pick = which / piecesOf(limits);
+  const std::size_t piece = which % piecesOf(limits);
+  const bool secondary = piece >= limits.hardware.size();
+  const Piece& named =
+      secondary ? limits.secondarySteel[piece - limits.hardware.size()] : limits.hardware[piece];
   finding.source = named.source.isEmpty()
                        ? QString()
                        : QStringLiteral("maker's data for %1: %2").arg(named.name, named.source);

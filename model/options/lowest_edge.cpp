@@ -3,6 +3,7 @@
 // upper one.
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "options/loads.h"
 #include "options/rig_fold.h"
@@ -13,8 +14,9 @@ namespace hangbook::options {
 namespace {
 
 constexpr const char* ruleId = "lowest-edge";
-constexpr int byFloor = -2;    // `which`: the floor beneath
-constexpr int byMostTrim = -3; // `which`: the venue's upper bound
+/// `which`, where it is none of the bounds stated: the floor beneath, the venue's upper bound.
+constexpr int byFloor = std::numeric_limits<int>::max();
+constexpr int byMostTrim = std::numeric_limits<int>::min();
 enum Missing { nothing, trim, outline, width, tail, bound };
 
 struct Lowest {

@@ -224,6 +224,9 @@ BOOST_AUTO_TEST_CASE(points_move_along_the_line_between_them) {
   farther->apply(then, {10});
   BOOST_TEST(inMetres(then.snapshot.venue.points[0].x) == 1.0 - 0.05 * 0.6, close);
   BOOST_TEST(inMetres(then.snapshot.venue.points[1].y) == 0.6 - 0.05 * 0.8, close);
+  points[1].x = metres(1.0 + 2.0 - 5e-8); // a twentieth of a micrometre short of a whole centimetre
+  points[1].y = points[0].y;
+  BOOST_TEST(leverOf(trial, "spacing").value().most == Steps{99}, boost::test_tools::per_element());
   points[1] = points[0]; // in one place: no line between them
   points[1].name = QStringLiteral("P2");
   BOOST_TEST(!leverOf(trial, "spacing").has_value());

@@ -209,10 +209,12 @@ BOOST_AUTO_TEST_CASE(where_nothing_would_do_nothing_is_told) {
   const Option failing = spoilt(snapshot, [](Snapshot& now) { now.venue.lowSteel = metres(2); });
   double told = 0.0;
   double before = 0.0;
+  bool pairsBegin = false;
   const auto easings = options::easingsOf(snapshot, failing, [&](double part) {
     BOOST_TEST(part >= before);
     before = part;
     told = std::max(told, part);
+    pairsBegin |= part == 0.2;
     return true;
   });
   BOOST_TEST((easings.option == failing.id));
@@ -222,6 +224,7 @@ BOOST_AUTO_TEST_CASE(where_nothing_would_do_nothing_is_told) {
   BOOST_TEST(easings.pairs.empty());
   BOOST_TEST(easings.ask.empty());
   BOOST_TEST(easings.runs > 0);
+  BOOST_TEST(pairsBegin); // a fifth is for what one change does
   BOOST_TEST(told > 0.5); // pairs were looked for
   BOOST_TEST(told < 1.0);
 }

@@ -341,6 +341,24 @@ BOOST_AUTO_TEST_CASE(rows_stay_on_one_side_of_their_centre) {
   BOOST_TEST(bends(0.0, -50.0, 50.0, 1000.0)); // straight rows
 }
 
+/// A metre apart at most, one at each end: a row that is longer by a hair has a seat more, but not by
+/// rounding.
+BOOST_AUTO_TEST_CASE(seats_of_a_row) {
+  const auto seats = [](double width) {
+    venue::Section section = balcony();
+    section.radius = metres(0.0);
+    section.width = metres(width);
+    Audience audience;
+    addSection(audience, section, true);
+    return audience.blocks.at(0).seats;
+  };
+  BOOST_TEST(seats(0.4) == 2U);
+  BOOST_TEST(seats(1.0) == 2U);
+  BOOST_TEST(seats(3.0) == 4U);
+  BOOST_TEST(seats(3.0 + 1e-12) == 4U);
+  BOOST_TEST(seats(3.000005) == 5U);
+}
+
 BOOST_AUTO_TEST_CASE(the_floor_beneath_a_place) {
   Room room;
   room.venue().sections = {balcony()};
