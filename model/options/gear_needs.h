@@ -19,7 +19,7 @@ struct UnitNeed {
   int free{};      ///< fit for use and not due back at their owner before the last day away
   int elsewhere{}; ///< most that other shows' chosen options take at one time
   bool ruled{};    ///< at least one rule for examination is for this type
-  bool mustBeRuled{};
+  bool mustBeRuled = true;
   int examined{};       ///< of the free ones: every examination stands through the last day away
   int examinedLonger{}; ///< and for the house's margin beyond
   QDate firstDue;       ///< the first day after which one of the free ones is not examined; null: never was
