@@ -270,4 +270,20 @@ BOOST_AUTO_TEST_CASE(a_pull_back_is_no_part_of_the_settled_shape) {
                         [](const Error& error) { return error.place() == "pull_back"; });
 }
 
+/// A cabinet whose centre lies behind its pin opens until it hangs straight under it, to the last digits, be
+/// it behind by a ten-thousandth of a millimetre alone.
+BOOST_AUTO_TEST_CASE(anOpenJointHangsStraight) {
+  for (const double behind : {1e-7, 1e-6, 0.01, 0.1, 0.3}) {
+    const hang::Hang made = testing::oneCabinet({-behind, -0.3}, hang::Seated{0.0, {-0.8, 0.0}, 80.0});
+    BOOST_TEST(hang::settle(made).joints[0].openDeg == hang::toDegrees(std::atan2(behind, 0.3)),
+               boost::test_tools::tolerance(1e-6));
+  }
+}
+
+/// Its centre 5 nm behind the pin and 5 nm below it: what draws it is next to nothing, and it opens to 45°.
+BOOST_AUTO_TEST_CASE(aJointNextToItsCentreHangsStraight) {
+  const hang::Hang made = testing::oneCabinet({-5e-9, -5e-9}, hang::Seated{0.0, {-0.8, 0.0}, 80.0});
+  BOOST_TEST(hang::settle(made).joints[0].openDeg == 45.0, boost::test_tools::tolerance(1e-4));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
