@@ -327,17 +327,6 @@ BOOST_AUTO_TEST_CASE(aCentreAtThePivotsPinIsAKnifesEdge) {
   }
 }
 
-/// Two centres a hundredth of a micrometre behind one pin and ½ m below it: the upper joint opens by two
-/// hundred-millionths of a radian, however little a force that is, and the lower one goes with it.
-BOOST_AUTO_TEST_CASE(aJointOpensHoweverLittleOpensIt) {
-  Hang hang = oneCabinet({-1e-8, -0.5}, Seated{0.0, {-0.8, 0.0}, 5.0});
-  hang.stack[0].nextPin = Vec2{0.0, 0.0};
-  hang.stack.push_back(hang.stack[0]);
-  const Settled settled = settle(hang);
-  BOOST_TEST(settled.joints[0].openDeg == toDegrees(2e-8), near(1e-6));
-  BOOST_TEST(std::abs(settled.joints[1].openDeg) < 1e-12);
-}
-
 /// 100 kg, its centre with what hangs below on a 3-4-5 triangle from its pin, and 1 g below it, its centre
 /// straight behind its pin: both hang with their centres straight below their pins, however little the lower
 /// one weighs.
