@@ -129,8 +129,8 @@ BOOST_AUTO_TEST_CASE(aChainThatGivesTwoAnglesGivesNone) {
   });
 }
 
-/// A centre near the pick line, a pan and a head beside it: three actuator angles give one aim, as many as the
-/// function changes its sign on a walk in steps of a hundredth of a degree, and each where it does.
+/// A centre near the pick line, a pan and a head beside it: three actuator angles give one aim, as many as
+/// the function changes its sign on a walk in steps of a hundredth of a degree, and each where it does.
 BOOST_AUTO_TEST_CASE(threeAnglesThatGiveOneAimAreFound) {
   const SidePair pair{1.0, 33.0, {0.13, 0.17}, {-0.05, 0.27}, {}, {}};
   Assembly assembly;

@@ -117,8 +117,8 @@ BOOST_AUTO_TEST_CASE(two_legs_by_hand) {
 /// Points 8 m apart, the other one 160/29 m lower, both legs 5 m: the apex is 3 m square below the middle of
 /// their line. It falls by 20 and runs by 21 on 29, so that 29 kN down and 2.9 kN uphill pull 17.9 kN along
 /// it and 23 kN square to it: ⅝ (4/3 · 23 + 17.9) kN in the upper leg. More square to the line of the points
-/// would be needed for the load to stand square to the lower leg, where the upper one would pull most. The upper
-/// leg rises by (4 · 20 + 3 · 21) on 5 · 29, so that its point carries 143/145 of its pull.
+/// would be needed for the load to stand square to the lower leg, where the upper one would pull most. The
+/// upper leg rises by (4 · 20 + 3 · 21) on 5 · 29, so that its point carries 143/145 of its pull.
 BOOST_AUTO_TEST_CASE(the_upper_of_two_unlike_points_pulls_most_when_pushed_uphill) {
   const PushedBridle bridle(
       std::vector<BridleLeg>{{{0.0, 0.0, 0.0}, 5.0}, {{168.0 / 29.0, 0.0, -160.0 / 29.0}, 5.0}});
