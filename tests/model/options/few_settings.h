@@ -6,13 +6,17 @@
 
 namespace hangbook::testing {
 
-/// A coarse grid of tilts, since each answer takes a hundred runs over all settings.
-inline options::Snapshot fewSettings() {
-  options::Snapshot snapshot = smallHarbourShow();
+/// The same show on a coarse grid of tilts: there are fewer settings to run over.
+inline options::Snapshot withTiltStep(options::Snapshot snapshot, double deg) {
   for (catalogue::BarType& bar : snapshot.catalogue.bars) {
-    bar.tiltStep = degrees(4);
+    bar.tiltStep = degrees(deg);
   }
   return snapshot;
+}
+
+/// A coarse grid of tilts, since each answer takes a hundred runs over all settings.
+inline options::Snapshot fewSettings() {
+  return withTiltStep(smallHarbourShow(), 4);
 }
 
 inline options::Option bestOf(const options::Snapshot& snapshot) {

@@ -51,13 +51,9 @@ const Mapped& mapped() {
   return made;
 }
 
-/// The same show with few tilts, which is mapped sooner.
+/// Mapped sooner.
 options::Snapshot coarse() {
-  options::Snapshot snapshot = mapped().snapshot;
-  for (catalogue::BarType& bar : snapshot.catalogue.bars) {
-    bar.tiltStep = degrees(2);
-  }
-  return snapshot;
+  return testing::withTiltStep(mapped().snapshot, 2);
 }
 
 } // namespace
